@@ -1,0 +1,8 @@
+/**
+ * What reading, checking and rendering report with: a diagnostic is data; the sentence is made later, in the reader's
+ * language. Uses nothing of ours.
+ */
+@NullMarked
+package org.quaybook.diag;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,29 @@
+package org.quaybook.job;
+
+import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.Place;
+import org.quaybook.quantity.ConductorSize;
+import org.quaybook.quantity.Current;
+
+/** An AC circuit. */
+@Means("An AC circuit.")
+public record AcCircuit(
+        @Means(value = "name at the board", example = "A1")
+        @Matches(
+                value = "[A-Za-z][A-Za-z0-9-]{0,7}",
+                form = "a letter and up to 7 letters, digits or hyphens, such as A1")
+        String id,
+
+        @Means(value = "what it feeds", example = "Galley sockets")
+        String name,
+
+        @Means("rating of its breaker") @Within(least = "1 A", most = "125 A")
+        Given<Current> breaker,
+
+        @Means("magnetic trip band of its breaker") @Nullable Given<BreakerCurve> curve,
+
+        @Means(value = "conductor", example = "2.5 mm2") @Nullable Given<ConductorSize> cable,
+
+        @Means("what feeds it") Given<Source> source,
+        @Means("id of the RCD that protects it") @Nullable String rcd,
+        Place place) {}

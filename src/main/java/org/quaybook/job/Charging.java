@@ -1,0 +1,30 @@
+package org.quaybook.job;
+
+import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.Place;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Power;
+import org.quaybook.quantity.TimeSpan;
+
+/** Something that charges the bank. */
+@Means("Something that charges the bank.")
+public record Charging(
+        @Means("what it is") ChargeKind kind,
+        @Means("what it is called") @Nullable String name,
+
+        @Means(value = "most current it gives the bank", example = "50 A")
+        @Within(least = "0.1 A", most = "2000 A")
+        @Nullable Given<Current> current,
+
+        @Means("peak power of solar panels") @Within(least = "1 W", most = "100 kW") @Nullable Given<Power> peak,
+
+        @Means("rating of the alternator itself") @Within(least = "1 A", most = "1000 A") @Nullable Given<Current> rated,
+
+        @Means("hours a day it usually runs") @Within(least = "0 h", most = "24 h") @Nullable Given<TimeSpan> perDay,
+
+        @Means("whether it is throttled by its own temperature") @Nullable Given<Boolean> temperatureSensor,
+
+        @Means("whether it stops by itself when the bank is too cold to charge") @Nullable Given<Boolean> coldStop,
+
+        @Means("what feeds a mains charger") @Nullable Given<Source> fedBy,
+        Place place) {}

@@ -1,0 +1,42 @@
+package org.quaybook.job;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.Place;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Length;
+
+/** A DC fuse or breaker. */
+@Means("A DC fuse or breaker.")
+public record Fuse(
+        @Means(value = "name on its tag", example = "F1")
+        @Matches(
+                value = "[A-Za-z][A-Za-z0-9-]{0,7}",
+                form = "a letter and up to 7 letters, digits or hyphens, such as F1")
+        String id,
+
+        @Means(value = "ids of the cables it protects", example = "[B1]")
+        List<String> protects,
+
+        @Means("family; left out, one is proposed") @Nullable Given<FuseFamily> family,
+
+        @Means(value = "rated current; left out, one is proposed", example = "250 A")
+        @Within(least = "1 A", most = "1000 A")
+        @Nullable Given<Current> rating,
+
+        @Means(
+                "DC current it can interrupt at the bank voltage, off its data; the family's usual value when not written")
+        @Within(least = "100 A", most = "200 kA")
+        @Nullable Given<Current> interrupting,
+
+        @Means(value = "length of conductor between battery terminal and fuse", example = "180 mm")
+        @Within(least = "0 mm", most = "10 m")
+        @Nullable Given<Length> distance,
+
+        @Means("the place it is at") @Nullable String where,
+        @Means("where the spare is") @Nullable String spare,
+        Place place) {
+    public Fuse {
+        protects = List.copyOf(protects);
+    }
+}

@@ -1,0 +1,18 @@
+package org.quaybook.job;
+
+import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.Place;
+import org.quaybook.quantity.Power;
+
+/** An AC generator. */
+@Means("An AC generator.")
+public record Generator(
+        @Means("continuous power") @Within(least = "100 W", most = "100 kW")
+        Given<Power> power,
+
+        @Means("where its neutral is tied to earth") @Nullable Given<NeutralBond> neutralBond,
+
+        @Means("whether voltage and frequency stay within what the charger accepts") @Nullable Given<Boolean> steady,
+
+        @Means("its place") @Nullable String where,
+        Place place) {}

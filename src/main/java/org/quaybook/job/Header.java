@@ -1,0 +1,42 @@
+package org.quaybook.job;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.Place;
+
+/** Who made this job, when and by which rules. */
+@Means("Who made this job, when and by which rules.")
+public record Header(
+        @Means(value = "the installer's own job number", example = "26-118")
+        @Matches(
+                value = "[A-Za-z0-9][A-Za-z0-9._-]{0,31}",
+                form = "1 to 32 letters, digits, dots, hyphens or underscores, such as 26-118")
+        String number,
+
+        @Means(
+                value = "permanent code of the install record, made once and never changed",
+                example = "9F3K-7TWM-X2QA-6HCE-D1RB-Y")
+        RecordCode record,
+
+        @Means("1 for the first issue, one more with each later one") @Within(least = "1", most = "999")
+        Integer revision,
+
+        @Means(value = "date of this revision; the only date the documents show", example = "2026-05-14")
+        LocalDate date,
+
+        @Means(value = "the rules that the installation follows", example = "iso-13297")
+        String rulebook,
+
+        @Means(value = "languages of the documents, first one first", example = "[en-GB]")
+        List<String> languages,
+
+        @Means(value = "installer profile, a path beside this file", example = "installer.yaml")
+        String installer,
+
+        @Means("who did the work") @Nullable String fitter,
+        Place place) {
+    public Header {
+        languages = List.copyOf(languages);
+    }
+}

@@ -1,0 +1,36 @@
+package org.quaybook.job;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.Place;
+
+/** The installer profile: what the documents say about the firm. */
+@Means("The installer profile: what the documents say about the firm.")
+public record Installer(
+        @Means("name of the firm") String firm,
+        @Means("whom to ask for") @Nullable String contact,
+        @Means("telephone") @Nullable String phone,
+        @Means("e-mail") @Nullable String email,
+        @Means("lines of the postal address") List<String> address,
+        @Means("web address") @Nullable String website,
+        @Means("registration or qualification") @Nullable String registration,
+
+        @Means(value = "SVG or PNG file beside this file", example = "logo.svg")
+        @Matches(
+                value = "[A-Za-z0-9][A-Za-z0-9._ -]*\\.(svg|png)",
+                form = "a .svg or .png file name without folders, such as logo.svg")
+        @Nullable String logo,
+
+        @Means("colours of the documents") @Nullable Colours colours,
+
+        @Means(value = "base address of the install records", example = "https://records.example.org/")
+        @Matches(
+                value = "https://[a-z0-9.-]+(:[0-9]+)?(/[A-Za-z0-9._/-]*)?/",
+                form = "an https address that ends in a slash, such as https://records.example.org/")
+        String records,
+
+        Place place) {
+    public Installer {
+        address = List.copyOf(address);
+    }
+}

@@ -1,0 +1,31 @@
+package org.quaybook.job;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.Place;
+
+/** A switch that makes something dead. */
+@Means("A switch that makes something dead.")
+public record Isolator(
+        @Means(value = "name on its label", example = "S1")
+        @Matches(
+                value = "[A-Za-z][A-Za-z0-9-]{0,7}",
+                form = "a letter and up to 7 letters, digits or hyphens, such as S1")
+        String id,
+
+        @Means(value = "what it switches", example = "Battery switch")
+        String name,
+
+        @Means("its place") String where,
+        @Means("which side of a lid or door") @Nullable Given<Side> side,
+
+        @Means("whether it can be reached without tools") @Nullable Given<Boolean> toolFree,
+
+        @Means("what it makes dead: ids of cables or sources")
+        List<String> isolates,
+
+        Place place) {
+    public Isolator {
+        isolates = List.copyOf(isolates);
+    }
+}

@@ -1,0 +1,72 @@
+package org.quaybook.job;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.Place;
+
+/** One job: everything that is known of one installation. */
+@Means("One job: everything that is known of one installation.")
+public record Job(
+        @Means("who, when, by which rules") Header job,
+        @Means("what the installation lives in") Craft craft,
+
+        @Means("who the pack is for; never published") @Nullable Owner owner,
+
+        @Means("the batteries") Bank bank,
+        @Means("the inverter") Inverter inverter,
+        @Means("DC cables between bank and inverter") List<Cable> cables,
+        @Means("DC fuses and breakers") List<Fuse> fuses,
+        @Means("switches that make something dead") List<Isolator> isolators,
+
+        @Means("the shore inlet and what follows it") @Nullable Shore shore,
+
+        @Means("an AC generator") @Nullable Generator generator,
+        @Means("residual current devices") List<Rcd> rcds,
+        @Means("AC circuits with their breakers") List<AcCircuit> acCircuits,
+        @Means("outlets and what feeds them") List<Socket> sockets,
+        @Means("what charges the bank") List<Charging> charging,
+        @Means("what the owner wants to run") List<Appliance> appliances,
+
+        @Means("appliances that the owner wants to run at the same time")
+        List<Together> together,
+
+        @Means("settings as left") List<Setting> settings,
+        @Means("tests done at handover") List<TestResult> tests,
+        @Means("findings accepted, with the reason") List<Deviation> deviations,
+        @Means("what runs out or is due, and when") List<Expiry> expiries,
+        @Means("photographs of the work") List<Photo> photos,
+
+        @Means("old work left in place, not looked at or not tested")
+        List<String> scope,
+
+        @Means("what the insurance policy asks of use and charging")
+        List<String> policyConditions,
+
+        @Means("remote accounts that go with the installation; no passwords")
+        List<Account> accounts,
+
+        @Means("what the owner did at handover") @Nullable Rehearsal rehearsal,
+
+        @Means("what the owner will probably do wrong first, in his words") @Nullable String ownersFirstMistake,
+
+        Place place) {
+    public Job {
+        cables = List.copyOf(cables);
+        fuses = List.copyOf(fuses);
+        isolators = List.copyOf(isolators);
+        rcds = List.copyOf(rcds);
+        acCircuits = List.copyOf(acCircuits);
+        sockets = List.copyOf(sockets);
+        charging = List.copyOf(charging);
+        appliances = List.copyOf(appliances);
+        together = List.copyOf(together);
+        settings = List.copyOf(settings);
+        tests = List.copyOf(tests);
+        deviations = List.copyOf(deviations);
+        expiries = List.copyOf(expiries);
+        photos = List.copyOf(photos);
+        scope = List.copyOf(scope);
+        policyConditions = List.copyOf(policyConditions);
+        accounts = List.copyOf(accounts);
+    }
+}

@@ -1,0 +1,12 @@
+package org.quaybook.job;
+
+import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.Place;
+
+/** Who the pack is for. Never published. */
+@Means("Who the pack is for. Never published.")
+public record Owner(
+        @Means("name") String name,
+        @Means("telephone") @Nullable String phone,
+        @Means("e-mail") @Nullable String email,
+        Place place) {}

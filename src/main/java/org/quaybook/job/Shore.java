@@ -1,0 +1,35 @@
+package org.quaybook.job;
+
+import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.Place;
+import org.quaybook.quantity.ConductorSize;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Length;
+import org.quaybook.quantity.Voltage;
+
+/** The shore inlet and what follows it. */
+@Means("The shore inlet and what follows it.")
+public record Shore(
+        @Means(value = "rating of the inlet", example = "16 A") @Within(least = "1 A", most = "125 A")
+        Given<Current> inlet,
+
+        @Means("shore voltage; that of the inverter when not written")
+        @Within(least = "100 V", most = "250 V")
+        @Nullable Given<Voltage> voltage,
+
+        @Means(value = "conductor from inlet to board", example = "2.5 mm2") @Nullable Given<ConductorSize> cable,
+
+        @Means("id of the RCD after the inlet") @Nullable String rcd,
+
+        @Means("main shore breaker") @Within(least = "1 A", most = "125 A") @Nullable Given<Current> breaker,
+
+        @Means("conductor length from inlet to breaker") @Within(least = "0 m", most = "50 m") @Nullable Given<Length> breakerDistance,
+
+        @Means("whether a lamp shows reversed polarity") @Nullable Given<Boolean> polarityLamp,
+
+        @Means("whether a galvanic isolator or isolating transformer is fitted") @Nullable Given<Boolean> galvanicIsolator,
+
+        @Means("smallest supply the owner expects to meet") @Within(least = "1 A", most = "125 A") @Nullable Given<Current> smallestPedestal,
+
+        @Means("place of the inlet") @Nullable String where,
+        Place place) {}

@@ -1,0 +1,5 @@
+/** Physical quantities: one small immutable record a dimension, one canonical unit each. Uses nothing of ours. */
+@NullMarked
+package org.quaybook.quantity;
+
+import org.jspecify.annotations.NullMarked;
