@@ -12,6 +12,7 @@ public final class Kinds {
                     AirFlow.KIND,
                     Area.KIND,
                     Charge.KIND,
+                    Count.KIND,
                     Current.KIND,
                     Energy.KIND,
                     Frequency.KIND,

@@ -8,6 +8,7 @@ public sealed interface Quantity
         permits AirFlow,
                 Area,
                 Charge,
+                Count,
                 Current,
                 Energy,
                 Frequency,

@@ -1,0 +1,128 @@
+package org.quaybook.calc;
+
+import java.util.Optional;
+import org.quaybook.quantity.Conductor;
+import org.quaybook.quantity.ConductorSize;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Resistance;
+import org.quaybook.quantity.Temperature;
+import org.quaybook.quantity.Voltage;
+import org.quaybook.reference.Conductors;
+import org.quaybook.reference.Found;
+import org.quaybook.reference.NotInTable;
+import org.quaybook.reference.Rulebook;
+
+/**
+ * What one DC run bears and drops at a current.
+ *
+ * @param conductor the conductor of the run
+ * @param base allowed current of one conductor by the rulebook's table
+ * @param space factor for the space it runs through
+ * @param bundle factor for its bundle
+ * @param allowed allowed current of all its conductors together, factors applied
+ * @param perMetre resistance of one conductor per metre at 20 °C
+ * @param at20 resistance of the run at 20 °C
+ * @param working conductor temperature at the current
+ * @param atWorking resistance of the run at that temperature
+ * @param dropByRule drop by the rulebook's own formula
+ * @param dropAt20 predicted drop, conductor at 20 °C
+ * @param dropAtWorking predicted drop, conductor at its working temperature
+ */
+public record RunRating(
+        Conductor conductor,
+        Found<Current> base,
+        Found<Double> space,
+        Found<Double> bundle,
+        Current allowed,
+        Found<Resistance> perMetre,
+        Resistance at20,
+        Temperature working,
+        Resistance atWorking,
+        Voltage dropByRule,
+        Voltage dropAt20,
+        Voltage dropAtWorking) {
+
+    private static final int MOST_PARALLEL = 3;
+    private static final Temperature ROOM = new Temperature(20);
+    private static final Temperature AMBIENT = new Temperature(30);
+
+    /** The engine-space factors of both rulebooks equal sqrt((T - 50) / (T - 30)): an ambient of 50 °C. */
+    private static final Temperature ENGINE_SPACE_AMBIENT = new Temperature(50);
+
+    /**
+     * Rates a run.
+     *
+     * @throws NotInTable if the rulebook's tables do not hold the size or the insulation rating
+     */
+    public static RunRating of(
+            Conductor conductor,
+            RunConditions conditions,
+            Current current,
+            Voltage nominal,
+            Rulebook rules,
+            Conductors copper) {
+        Found<Current> base = rules.ampacity().base(conductor.size(), conditions.insulation());
+        Found<Double> space = rules.ampacity().spaceFactor(conditions.insulation(), conditions.engineSpace());
+        Found<Double> bundle = rules.ampacity().bundleFactor(conditions.bundled(), nominal);
+        Current unfactored = base.value().times(conductor.parallel());
+        Found<Resistance> perMetre = copper.perMetreAt20(conductor.size(), conditions.tinned());
+        Temperature working = DcRun.workingTemperature(
+                current,
+                unfactored,
+                conditions.engineSpace() ? ENGINE_SPACE_AMBIENT : AMBIENT,
+                conditions.insulation());
+        Resistance at20 = DcRun.resistance(perMetre.value(), conductor, conditions.length(), ROOM);
+        Resistance atWorking = DcRun.resistance(perMetre.value(), conductor, conditions.length(), working);
+        return new RunRating(
+                conductor,
+                base,
+                space,
+                bundle,
+                unfactored.times(space.value() * bundle.value()),
+                perMetre,
+                at20,
+                working,
+                atWorking,
+                DcRun.dropByRule(
+                        rules.drop(),
+                        current.dividedBy(conductor.parallel()),
+                        conditions.length(),
+                        conductor.size().area()),
+                current.through(at20),
+                current.through(atWorking));
+    }
+
+    /** The larger of the rulebook's drop and the predicted one: the one that decides. */
+    public Voltage decidingDrop() {
+        return dropByRule.compareTo(dropAtWorking) > 0 ? dropByRule : dropAtWorking;
+    }
+
+    /** Whether the run bears a current and drops no more than allowed. */
+    public boolean does(Current current, Voltage allowedDrop) {
+        return allowed.compareTo(current) >= 0 && decidingDrop().compareTo(allowedDrop) <= 0;
+    }
+
+    /**
+     * The least conductor of the rulebook's sizes that bears a current within an allowed drop: single first, then two and
+     * three in parallel.
+     *
+     * @return empty if even three of the largest size do not
+     */
+    public static Optional<RunRating> least(
+            RunConditions conditions,
+            Current current,
+            Voltage nominal,
+            Voltage allowedDrop,
+            Rulebook rules,
+            Conductors copper) {
+        for (int parallel = 1; parallel <= MOST_PARALLEL; parallel++) {
+            for (ConductorSize size : rules.ampacity().sizes()) {
+                RunRating rating = of(new Conductor(parallel, size), conditions, current, nominal, rules, copper);
+                if (rating.does(current, allowedDrop)) {
+                    return Optional.of(rating);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,101 @@
+package org.quaybook.figures;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.calc.Limits;
+import org.quaybook.diag.Diagnostic;
+import org.quaybook.diag.Severity;
+import org.quaybook.job.Job;
+import org.quaybook.job.Protection;
+import org.quaybook.quantity.Voltage;
+import org.quaybook.reference.NotInTable;
+
+/**
+ * All figures of a job.
+ *
+ * @param all every figure in the order it was reached
+ */
+public record Figures(
+        BankFigures bank,
+        InverterFigures inverter,
+        SupplyFigures supply,
+        List<FuseFigures> fuses,
+        List<ApplianceFigures> appliances,
+        List<TogetherFigures> pairs,
+        AbsenceFigures absence,
+        Optional<VentFigures> vent,
+        List<Figure<?>> all) {
+
+    public Figures {
+        fuses = List.copyOf(fuses);
+        appliances = List.copyOf(appliances);
+        pairs = List.copyOf(pairs);
+        all = List.copyOf(all);
+    }
+
+    /**
+     * Figures, or the reasons why there are none.
+     *
+     * @param figures null exactly if there are problems
+     */
+    public record Outcome(@Nullable Figures figures, List<Diagnostic> problems) {
+        public Outcome {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /** Calculates a job. */
+    public static Outcome of(Job job, Tables tables) {
+        List<Diagnostic> missing = Needs.of(job);
+        if (!missing.isEmpty()) {
+            return new Outcome(null, missing);
+        }
+        try {
+            return new Outcome(calculate(job, tables), List.of());
+        } catch (Unanswerable e) {
+            return new Outcome(null, List.of(e.diagnostic()));
+        } catch (NotInTable e) {
+            return new Outcome(null, List.of(notInTable(job, e)));
+        }
+    }
+
+    private static Figures calculate(Job job, Tables tables) {
+        FigureBook book = new FigureBook();
+        BankFigures bank = BankFigures.of(job.bank(), tables, book);
+        InverterFigures inverter = InverterFigures.of(job.inverter(), bank, tables, book);
+        SupplyFigures supply = SupplyFigures.of(job.cables(), bank, inverter, tables, book);
+        List<FuseFigures> fuses = FuseFigures.of(job.fuses(), bank, inverter, supply, tables, book);
+        Limits limits =
+                new Limits(bank.reserve().value(), inverter.cutOut().value(), protectionCutOut(job));
+        List<ApplianceFigures> appliances =
+                ApplianceFigures.of(job.appliances(), bank, inverter, supply, limits, book);
+        return new Figures(
+                bank,
+                inverter,
+                supply,
+                fuses,
+                appliances,
+                TogetherFigures.pairs(appliances, inverter),
+                AbsenceFigures.of(appliances, bank, inverter, supply, limits, book),
+                VentFigures.of(bank, book),
+                book.all());
+    }
+
+    private static @Nullable Voltage protectionCutOut(Job job) {
+        Protection protection = job.bank().protection();
+        return protection == null || protection.cutOut() == null
+                ? null
+                : protection.cutOut().value();
+    }
+
+    private static Diagnostic notInTable(Job job, NotInTable e) {
+        return new Diagnostic(
+                Severity.ERROR,
+                FiguresMessage.NOT_IN_TABLE.key(),
+                job.place(),
+                "",
+                org.quaybook.diag.Message.of(FiguresMessage.NOT_IN_TABLE, e.table(), e.wanted(), e.holds()),
+                List.of());
+    }
+}

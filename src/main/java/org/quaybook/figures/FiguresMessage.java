@@ -1,0 +1,30 @@
+package org.quaybook.figures;
+
+import org.quaybook.diag.MessageKey;
+
+/** What the translator from job to figures has to say. */
+public enum FiguresMessage implements MessageKey {
+    /** {0} path of a value that nobody has seen. */
+    NEEDS_VALUE("figures.needs-value"),
+    NEEDS_VALUE_HINT("figures.needs-value.hint"),
+    /** {0} id of a cable that no conductor of the rulebook fits. */
+    NO_CONDUCTOR("figures.no-conductor"),
+    NO_CONDUCTOR_HINT("figures.no-conductor.hint"),
+    /** {0} path, {1} what was looked up, {2} what the table holds. */
+    NOT_IN_TABLE("figures.not-in-table"),
+    /** {0} where it must stand. */
+    NO_CABLES("figures.no-cables"),
+    /** {0} full efficiency, {1} best, {2} idle. */
+    EFFICIENCIES_DISAGREE("figures.efficiencies-disagree");
+
+    private final String key;
+
+    FiguresMessage(String key) {
+        this.key = key;
+    }
+
+    @Override
+    public String key() {
+        return key;
+    }
+}

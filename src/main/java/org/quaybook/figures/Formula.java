@@ -1,0 +1,77 @@
+package org.quaybook.figures;
+
+import org.quaybook.reference.Citation;
+import org.quaybook.reference.Citation.Standing;
+
+/** The formulas behind the figures, in symbols that need no translation, each with its source. */
+public enum Formula {
+    AS_STATED("", "the job file", Standing.SEEN),
+    FROM_TABLE("", "the table named with the input", Standing.SEEN),
+    IN_SERIES("U = n · U₁", "Kirchhoff's voltage law", Standing.SEEN),
+    IN_PARALLEL("C = m · C₁", "Kirchhoff's current law", Standing.SEEN),
+    SYSTEM_VOLTAGE("12 V · round(U / 12.8 V)", "trade names of system voltages", Standing.COMMON_PRACTICE),
+    HEALTH("C = h · C₀", "definition of state of health", Standing.SEEN),
+    ENERGY("E = U · C", "definition of energy", Standing.SEEN),
+    USABLE("C = C₀ · (1 − s)", "definition of state of charge", Standing.SEEN),
+    LADDER("Σ I = 0 at each post, strings r · n and links l in a ladder", "Kirchhoff's laws", Standing.SEEN),
+    UNEVENNESS("share of the hardest worked string · m", "Kirchhoff's laws", Standing.SEEN),
+    REST_VOLTAGE("E = n · E₁(s)", "table of rest voltages", Standing.SEEN),
+    SHORT_CIRCUIT("I = E / R", "Ohm's law, bolted fault at the take-off", Standing.SEEN),
+    WORN_CAPACITY("C = C₀ · h · (1 − λ · (25 °C − T))", "IEC 60896 form of the temperature correction", Standing.FROM_MEMORY),
+    WORN_RESISTANCE("R = R₀ · a · k", "common practice, no source", Standing.COMMON_PRACTICE),
+    INVERTER_INPUT(
+            "P₁ = P + P₀ + a · P + b · P², a and b from P₀ and both efficiencies",
+            "three-term loss model, own derivation",
+            Standing.COMPUTED),
+    NO_MORE_THAN("= P", "no short-time output is stated", Standing.COMMON_PRACTICE),
+    CURRENT("I = P / U", "definition of power", Standing.SEEN),
+    ALLOWED_DROP("ΔU = d · U", "the rulebook's limit", Standing.SEEN),
+    DROP_BY_RULE("ΔU = k · I · L / S, summed over the runs", "the rulebook's formula", Standing.SEEN),
+    DROP("ΔU = I · r · L · (1 + 0.00393 · (T − 20 °C)) / number", "Ohm's law, IEC 60228 resistances", Standing.SEEN),
+    ALLOWED_CURRENT("I = I₁ · k₁ · k₂ · number", "the rulebook's ampacity table and factors", Standing.SEEN),
+    CONDUCTOR_TEMPERATURE(
+            "T = T₀ + (T₁ − 30 °C) · (I / (number · I₁))², T₀ = 30 °C or 50 °C in engine spaces",
+            "Joule's law, steady state",
+            Standing.COMPUTED),
+    JOINTS("R = n · r", "sum of joints in series", Standing.SEEN),
+    OHM("ΔU = I · R", "Ohm's law", Standing.SEEN),
+    LARGER("the larger of a and b", "the worse value decides", Standing.COMMON_PRACTICE),
+    SHARE("a / b", "definition of a share", Standing.SEEN),
+    PATH_RESISTANCE("R = U / I + joints", "Ohm's law", Standing.SEEN),
+    FUSE_LEAST("I ≥ I_load / f", "load factor of fuses, the rulebook's note", Standing.SEEN),
+    FUSE_MOST("I ≤ I_cable · q", "the rulebook's limit over the conductor's ampacity", Standing.SEEN),
+    INTERRUPTING("usual breaking capacity of the family at the bank voltage", "table of fuses", Standing.FROM_MEMORY),
+    INVERTER_LOAD(
+            "P₁ = P + P₀ + a · P + b · P²", "three-term loss model, own derivation", Standing.COMPUTED),
+    START("P₁ = s · P", "definition of the start factor", Standing.SEEN),
+    DUTY("d = P_mean / P", "definition of the duty", Standing.SEEN),
+    RUN_TIME(
+            "t = ∫ C / I' ds, I' = I · (I · H / C)^(k−1) where I > C / H, I from V · (E(s) − V) / R = P₁",
+            "Peukert's law for an H-hour rating; Ohm's law; Simpson's rule",
+            Standing.SEEN),
+    LOWEST_CHARGE("least s with V(s) ≥ limit, V · (E(s) − V) / R = P₁", "Ohm's law; bisection", Standing.SEEN),
+    LOADED_VOLTAGE("V = (E + √(E² − 4 · R · P₁)) / 2", "Ohm's and Kirchhoff's laws", Standing.SEEN),
+    USES("t / t_use, whole uses", "definition", Standing.SEEN),
+    SHARE_PER_USE("(100 % − s_end) · t_use / t", "definition", Standing.SEEN),
+    SUM("Σ P", "sum", Standing.SEEN),
+    VENTILATION("Q = 0.05 · n · I_gas · C / 1000", "IEC 62485-2", Standing.SEEN),
+    OPENING("A = 28 · Q", "IEC 62485-2", Standing.SEEN),
+    CHARGE_LIMIT("I = c · C", "usual for the chemistry, a maker's limit goes first", Standing.FROM_MEMORY);
+
+    private final String text;
+    private final Citation citation;
+
+    Formula(String text, String source, Standing standing) {
+        this.text = text;
+        this.citation = new Citation(source, standing);
+    }
+
+    /** The formula in symbols; empty where a value is only taken over. */
+    public String text() {
+        return text;
+    }
+
+    public Citation citation() {
+        return citation;
+    }
+}

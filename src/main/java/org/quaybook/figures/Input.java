@@ -1,0 +1,57 @@
+package org.quaybook.figures;
+
+import org.quaybook.diag.Place;
+import org.quaybook.job.Given;
+import org.quaybook.quantity.Quantity;
+import org.quaybook.reference.Citation;
+import org.quaybook.reference.Found;
+
+/**
+ * One value that went into a formula.
+ *
+ * @param symbol its letter in the formula
+ * @param value a quantity, a number, a conductor or a term
+ * @param origin where it came from
+ */
+public record Input(String symbol, Object value, Origin origin) {
+
+    /** Where an input came from. */
+    public sealed interface Origin {}
+
+    /** Written in the job file. */
+    public record FromJob(Place place, org.quaybook.job.Provenance provenance) implements Origin {}
+
+    /** Looked up. */
+    public record FromTable(String table, String row, Citation citation) implements Origin {}
+
+    /** Another figure of this job. */
+    public record FromFigure(String key) implements Origin {}
+
+    /** Usual practice or a constant of the formula. */
+    public record Usual(Citation citation) implements Origin {}
+
+    public static Input of(String symbol, Figure<? extends Quantity> figure) {
+        return new Input(symbol, figure.value(), new FromFigure(figure.key()));
+    }
+
+    /**
+     * A value of the job file.
+     *
+     * @throws IllegalArgumentException if nobody has seen it
+     */
+    public static Input of(String symbol, Given<?> given) {
+        Object value = given.value();
+        if (value == null) {
+            throw new IllegalArgumentException(given.place().path() + " was not seen");
+        }
+        return new Input(symbol, value, new FromJob(given.place(), given.provenance()));
+    }
+
+    public static Input of(String symbol, Found<?> found) {
+        return new Input(symbol, found.value(), new FromTable(found.table(), found.row(), found.citation()));
+    }
+
+    public static Input usual(String symbol, Object value, Citation citation) {
+        return new Input(symbol, value, new Usual(citation));
+    }
+}

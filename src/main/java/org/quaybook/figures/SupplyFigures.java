@@ -1,0 +1,254 @@
+package org.quaybook.figures;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.calc.RunConditions;
+import org.quaybook.calc.RunRating;
+import org.quaybook.job.Cable;
+import org.quaybook.job.Given;
+import org.quaybook.job.Route;
+import org.quaybook.quantity.Conductor;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Length;
+import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Resistance;
+import org.quaybook.quantity.Rounding;
+import org.quaybook.quantity.Temperature;
+import org.quaybook.quantity.Voltage;
+
+/**
+ * The DC path from bank to inverter and back.
+ *
+ * @param runs each cable
+ * @param allowedDrop the rulebook's limit for this feed
+ * @param dropByRule drop over all runs by the rulebook's formula, full load at cut-out voltage
+ * @param dropAt20 predicted drop over all runs with cold conductors
+ * @param drop predicted drop over all runs with conductors at working temperature
+ * @param jointDrop drop over all joints
+ * @param bankDrop drop inside the bank
+ * @param decidingDrop the larger of {@code dropByRule} and {@code drop}
+ * @param decidingShare that drop against the system voltage
+ * @param resistance resistance of runs at working temperature and joints
+ */
+public record SupplyFigures(
+        List<RunFigures> runs,
+        Figure<Voltage> allowedDrop,
+        Figure<Voltage> dropByRule,
+        Figure<Voltage> dropAt20,
+        Figure<Voltage> drop,
+        Figure<Voltage> jointDrop,
+        Figure<Voltage> bankDrop,
+        Figure<Voltage> decidingDrop,
+        Figure<Ratio> decidingShare,
+        Figure<Resistance> jointResistance,
+        Figure<Resistance> resistance) {
+
+    public SupplyFigures {
+        runs = List.copyOf(runs);
+    }
+
+    /**
+     * One cable.
+     *
+     * @param fitted whether the job states its conductor; otherwise it is a proposal
+     * @param rating what it bears and drops at the worst current
+     * @param least the least conductor that would do; empty if none of the rulebook's does
+     * @param allowed what it may carry
+     * @param temperature what it reaches at the worst current
+     * @param joints joints counted in this run
+     */
+    public record RunFigures(
+            Cable cable,
+            boolean fitted,
+            RunRating rating,
+            Optional<Conductor> least,
+            Figure<Current> allowed,
+            Figure<Temperature> temperature,
+            Figure<Voltage> drop,
+            int joints) {}
+
+    static SupplyFigures of(
+            List<Cable> cables, BankFigures bank, InverterFigures inverter, Tables tables, FigureBook book) {
+        return new Builder(cables, bank, inverter, tables, book).build();
+    }
+
+    private static final class Builder {
+        private final List<Cable> cables;
+        private final BankFigures bank;
+        private final Figure<Current> worst;
+        private final Tables tables;
+        private final FigureBook book;
+        private final Figure<Voltage> allowedDrop;
+        private final double wholeLength;
+
+        Builder(
+                List<Cable> cables, BankFigures bank, InverterFigures inverter, Tables tables, FigureBook book) {
+            this.cables = cables;
+            this.bank = bank;
+            this.worst = inverter.worstCurrent();
+            this.tables = tables;
+            this.book = book;
+            this.allowedDrop = book.enter(
+                    "supply.allowed-drop",
+                    bank.system().value().times(tables.rules().inverterFeedDrop().value().fraction()),
+                    Rounding.DOWN,
+                    Formula.ALLOWED_DROP,
+                    Input.of("U", bank.system()),
+                    Input.of("d", tables.rules().inverterFeedDrop()));
+            this.wholeLength = cables.stream()
+                    .mapToDouble(cable -> BankFigures.seen(cable.length()).metres())
+                    .sum();
+        }
+
+        SupplyFigures build() {
+            List<RunFigures> runs = new ArrayList<>();
+            for (Cable cable : cables) {
+                runs.add(run(cable));
+            }
+            Figure<Resistance> joints = jointResistance(runs);
+            Figure<Voltage> byRule = sum("supply.drop-by-rule", runs, Formula.DROP_BY_RULE, RunRating::dropByRule);
+            Figure<Voltage> at20 = sum("supply.drop-at-20", runs, Formula.DROP, RunRating::dropAt20);
+            Figure<Voltage> working = sum("supply.drop", runs, Formula.DROP, RunRating::dropAtWorking);
+            Figure<Voltage> deciding = byRule.value().compareTo(working.value()) > 0 ? byRule : working;
+            Figure<Voltage> decidingDrop = book.enter(
+                    "supply.deciding-drop",
+                    deciding.value(),
+                    Rounding.UP,
+                    Formula.LARGER,
+                    Input.of("a", byRule),
+                    Input.of("b", working));
+            Resistance copper = runs.stream()
+                    .map(run -> run.rating().atWorking())
+                    .reduce(new Resistance(0), Resistance::plus);
+            return new SupplyFigures(
+                    runs,
+                    allowedDrop,
+                    byRule,
+                    at20,
+                    working,
+                    drop("supply.joint-drop", joints),
+                    drop("supply.bank-drop", bank.resistance()),
+                    decidingDrop,
+                    book.enter(
+                            "supply.deciding-share",
+                            new Ratio(decidingDrop.value().ratioTo(bank.system().value())),
+                            Rounding.UP,
+                            Formula.SHARE,
+                            Input.of("a", decidingDrop),
+                            Input.of("b", bank.system())),
+                    joints,
+                    book.enter(
+                            "supply.resistance",
+                            copper.plus(joints.value()),
+                            Rounding.UP,
+                            Formula.PATH_RESISTANCE,
+                            Input.of("U", working),
+                            Input.of("I", worst),
+                            Input.of("R", joints)));
+        }
+
+        private RunFigures run(Cable cable) {
+            RunConditions conditions = new RunConditions(
+                    BankFigures.seen(cable.length()),
+                    BankFigures.seen(cable.insulation()),
+                    BankFigures.seen(cable.route()) == Route.ENGINE_SPACE,
+                    Given.maybe(cable.bundled()).orElse(1),
+                    !Given.isNo(cable.tinned()));
+            Optional<RunRating> least = RunRating.least(
+                    conditions,
+                    worst.value(),
+                    bank.system().value(),
+                    partOfDrop(conditions.length()),
+                    tables.rules(),
+                    tables.conductors());
+            Optional<Conductor> fitted = Given.maybe(cable.fitted());
+            Conductor conductor = fitted.orElseGet(() -> least.map(RunRating::conductor)
+                    .orElseThrow(() -> new Unanswerable(cable.place(), FiguresMessage.NO_CONDUCTOR, cable.id())));
+            RunRating rating =
+                    RunRating.of(conductor, conditions, worst.value(), bank.system().value(), tables.rules(), tables.conductors());
+            String key = "cable." + cable.id();
+            Figure<Current> allowed = book.enter(
+                    key + ".allowed",
+                    rating.allowed(),
+                    Rounding.DOWN,
+                    Formula.ALLOWED_CURRENT,
+                    conductorInput(cable.fitted(), conductor),
+                    Input.of("I₁", rating.base()),
+                    Input.of("k₁", rating.space()),
+                    Input.of("k₂", rating.bundle()));
+            Figure<Temperature> temperature = book.enter(
+                    key + ".temperature",
+                    rating.working(),
+                    Rounding.UP,
+                    Formula.CONDUCTOR_TEMPERATURE,
+                    Input.of("I", worst),
+                    Input.of("I₁", rating.base()),
+                    Input.of("T₁", cable.insulation()));
+            Figure<Voltage> drop = book.enter(
+                    key + ".drop",
+                    rating.dropAtWorking(),
+                    Rounding.UP,
+                    Formula.DROP,
+                    Input.of("I", worst),
+                    Input.of("L", cable.length()),
+                    Input.of("r", rating.perMetre()),
+                    Input.of("T", temperature),
+                    conductorInput(cable.fitted(), conductor));
+            return new RunFigures(
+                    cable,
+                    fitted.isPresent(),
+                    rating,
+                    least.map(RunRating::conductor),
+                    allowed,
+                    temperature,
+                    drop,
+                    Given.maybe(cable.joints()).orElse(Practice.JOINTS_PER_RUN));
+        }
+
+        /** A run's fair part of the allowed drop: by its length. */
+        private Voltage partOfDrop(Length length) {
+            return allowedDrop.value().times(length.metres() / wholeLength);
+        }
+
+        private static Input conductorInput(@Nullable Given<Conductor> fitted, Conductor conductor) {
+            return fitted != null && fitted.value() != null
+                    ? Input.of("S", fitted)
+                    : Input.usual("S", conductor, Practice.NOT_WRITTEN);
+        }
+
+        private Figure<Resistance> jointResistance(List<RunFigures> runs) {
+            int joints = runs.stream().mapToInt(RunFigures::joints).sum();
+            return book.enter(
+                    "supply.joint-resistance",
+                    Practice.JOINT.times(joints),
+                    Rounding.UP,
+                    Formula.JOINTS,
+                    Input.usual("n", joints, Practice.JOINTS_PER_RUN_SOURCE),
+                    Input.usual("r", Practice.JOINT, Practice.JOINT_SOURCE));
+        }
+
+        private Figure<Voltage> drop(String key, Figure<Resistance> over) {
+            return book.enter(
+                    key,
+                    worst.value().through(over.value()),
+                    Rounding.UP,
+                    Formula.OHM,
+                    Input.of("I", worst),
+                    Input.of("R", over));
+        }
+
+        private Figure<Voltage> sum(
+                String key, List<RunFigures> runs, Formula formula, java.util.function.Function<RunRating, Voltage> part) {
+            List<Input> inputs = new ArrayList<>(List.of(Input.of("I", worst)));
+            Voltage sum = new Voltage(0);
+            for (RunFigures run : runs) {
+                sum = sum.plus(part.apply(run.rating()));
+                inputs.add(Input.of("L", run.cable().length()));
+                inputs.add(conductorInput(run.cable().fitted(), run.rating().conductor()));
+            }
+            return book.enter(key, sum, Rounding.UP, formula, inputs);
+        }
+    }
+}

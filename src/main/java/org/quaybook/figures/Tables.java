@@ -1,0 +1,29 @@
+package org.quaybook.figures;
+
+import org.quaybook.reference.Batteries;
+import org.quaybook.reference.Conductors;
+import org.quaybook.reference.Fuses;
+import org.quaybook.reference.Inverters;
+import org.quaybook.reference.RestVoltages;
+import org.quaybook.reference.Rulebook;
+
+/** The tables that a job is calculated with. */
+public record Tables(
+        Rulebook rules,
+        Batteries batteries,
+        RestVoltages restVoltages,
+        Conductors conductors,
+        Fuses fuses,
+        Inverters inverters) {
+
+    /** The tables that come with the program, and a rulebook by name. */
+    public static Tables standard(String rulebook) {
+        return new Tables(
+                Rulebook.named(rulebook),
+                Batteries.standard(),
+                RestVoltages.standard(),
+                Conductors.standard(),
+                Fuses.standard(),
+                Inverters.standard());
+    }
+}

@@ -1,0 +1,11 @@
+package org.quaybook.text;
+
+/**
+ * How a language writes numbers. Own data instead of the JDK's locale tables, so that a newer JDK cannot change a printed
+ * label.
+ *
+ * @param decimal decimal sign
+ * @param group sign between groups of three digits, from five digits on
+ * @param minus sign of negative numbers
+ */
+record NumberStyle(String decimal, String group, String minus) {}

@@ -1,0 +1,189 @@
+package org.quaybook.text;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import org.quaybook.quantity.AirFlow;
+import org.quaybook.quantity.Area;
+import org.quaybook.quantity.Charge;
+import org.quaybook.quantity.Count;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Energy;
+import org.quaybook.quantity.Frequency;
+import org.quaybook.quantity.Length;
+import org.quaybook.quantity.Mass;
+import org.quaybook.quantity.Power;
+import org.quaybook.quantity.Quantity;
+import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Resistance;
+import org.quaybook.quantity.Rounding;
+import org.quaybook.quantity.Temperature;
+import org.quaybook.quantity.TimeSpan;
+import org.quaybook.quantity.Torque;
+import org.quaybook.quantity.Voltage;
+
+/**
+ * Quantities as people read them. Rounding happens here and nowhere else, towards the side that the value's
+ * {@link Rounding} calls safe. Between number and unit stands a no-break space.
+ */
+public final class Numbers {
+
+    /** Ten significant digits: less than any table here claims, and enough to drop what binary fractions leave over. */
+    private static final MathContext NOISE = new MathContext(10, RoundingMode.HALF_EVEN);
+
+    private static final String SPACE = "\u00A0";
+
+    private final NumberStyle style;
+
+    Numbers(NumberStyle style) {
+        this.style = style;
+    }
+
+    /** A quantity with a fitting unit and as many digits as the kind deserves. */
+    public String say(Quantity quantity, Rounding rounding) {
+        if (quantity instanceof TimeSpan time) {
+            return time(time, rounding);
+        }
+        if (quantity instanceof Count count) {
+            return number(count.number(), 0, 0, rounding);
+        }
+        Shape shape = Shape.of(quantity);
+        return number(quantity.canonical() / shape.divisor, shape.fewest, shape.most, rounding) + SPACE + shape.unit;
+    }
+
+    /** A quantity in a stated unit with a fixed number of decimals, for columns of a table. */
+    public String fixed(Quantity quantity, String unit, int decimals, Rounding rounding) {
+        double value = quantity.kind()
+                .unit(unit)
+                .orElseThrow(() -> new IllegalArgumentException(quantity.kind() + " is not counted in " + unit))
+                .fromCanonical(quantity.canonical());
+        return number(value, decimals, decimals, rounding) + SPACE + unit;
+    }
+
+    /** A bare number, at most three decimals. */
+    public String plain(double value) {
+        return number(value, 0, 3, Rounding.NEAREST);
+    }
+
+    /** How a kind and size of value is written: unit, its size in canonical units, fewest and most decimals. */
+    private record Shape(String unit, double divisor, int fewest, int most) {
+
+        static Shape of(Quantity quantity) {
+            double size = Math.abs(quantity.canonical());
+            if (quantity instanceof Voltage) {
+                return size < 1 ? new Shape("V", 1, 2, 2) : new Shape("V", 1, 1, 2);
+            }
+            if (quantity instanceof Current) {
+                if (size < 1 && size > 0) {
+                    return new Shape("mA", 1e-3, 0, size < 0.01 ? 1 : 0);
+                }
+                return size >= 1000 ? new Shape("kA", 1e3, 1, 1) : new Shape("A", 1, 0, size < 10 ? 1 : 0);
+            }
+            if (quantity instanceof Resistance) {
+                return resistance(size);
+            }
+            if (quantity instanceof Power) {
+                return size >= 1000 ? new Shape("kW", 1e3, 1, 2) : new Shape("W", 1, 0, size < 10 ? 1 : 0);
+            }
+            if (quantity instanceof Energy) {
+                return size >= 1000 ? new Shape("kWh", 1e3, 1, 1) : new Shape("Wh", 1, 0, 0);
+            }
+            if (quantity instanceof Length) {
+                return size < 0.3 ? new Shape("mm", 1e-3, 0, 0) : new Shape("m", 1, 1, 2);
+            }
+            if (quantity instanceof Area) {
+                return size >= 300 ? new Shape("cm²", 100, 0, size < 1000 ? 1 : 0) : new Shape("mm²", 1, 0, 2);
+            }
+            return ofTheRest(quantity, size);
+        }
+
+        private static Shape resistance(double ohms) {
+            if (ohms < 1) {
+                return new Shape("mΩ", 1e-3, 2, 2);
+            }
+            if (ohms < 1e3) {
+                return new Shape("Ω", 1, 0, 2);
+            }
+            return ohms < 1e6 ? new Shape("kΩ", 1e3, 0, 1) : new Shape("MΩ", 1e6, 0, 1);
+        }
+
+        private static Shape ofTheRest(Quantity quantity, double size) {
+            if (quantity instanceof Charge) {
+                return new Shape("Ah", 1, 0, size < 10 ? 1 : 0);
+            }
+            if (quantity instanceof Ratio) {
+                return new Shape("%", 0.01, 0, size < 0.1 ? 1 : 0);
+            }
+            if (quantity instanceof Temperature) {
+                return new Shape("°C", 1, 0, 0);
+            }
+            if (quantity instanceof Frequency) {
+                return new Shape("Hz", 1, 0, 1);
+            }
+            if (quantity instanceof AirFlow) {
+                return new Shape("m³/h", 1, 1, 1);
+            }
+            if (quantity instanceof Torque) {
+                return new Shape("Nm", 1, 0, 1);
+            }
+            if (quantity instanceof Mass) {
+                return new Shape("kg", 1, 0, 1);
+            }
+            throw new IllegalArgumentException("no way to write " + quantity.kind());
+        }
+    }
+
+    private String time(TimeSpan time, Rounding rounding) {
+        double seconds = time.seconds();
+        if (seconds < 1) {
+            return number(seconds * 1000, 0, 0, rounding) + SPACE + "ms";
+        }
+        if (seconds < 100) {
+            return number(seconds, 0, seconds < 10 ? 1 : 0, rounding) + SPACE + "s";
+        }
+        double minutes = seconds / 60;
+        if (minutes < 100) {
+            return number(minutes, 0, 0, rounding) + SPACE + "min";
+        }
+        if (time.hours() < 10) {
+            long fives = round(minutes / 5, 0, rounding).longValueExact();
+            long rest = fives * 5 % 60;
+            return fives * 5 / 60 + SPACE + "h" + (rest == 0 ? "" : SPACE + rest + SPACE + "min");
+        }
+        if (time.hours() < 100) {
+            return number(time.hours(), 0, 0, rounding) + SPACE + "h";
+        }
+        return number(time.hours() / 24, 0, 0, rounding) + SPACE + "d";
+    }
+
+    private static BigDecimal round(double value, int decimals, Rounding rounding) {
+        return new BigDecimal(value, NOISE).setScale(decimals, switch (rounding) {
+            case DOWN -> RoundingMode.FLOOR;
+            case UP -> RoundingMode.CEILING;
+            case NEAREST -> RoundingMode.HALF_UP;
+        });
+    }
+
+    private String number(double value, int fewest, int most, Rounding rounding) {
+        BigDecimal rounded = round(value, most, rounding);
+        while (rounded.scale() > fewest && rounded.stripTrailingZeros().scale() < rounded.scale()) {
+            rounded = rounded.setScale(rounded.scale() - 1, RoundingMode.UNNECESSARY);
+        }
+        String digits = rounded.abs().toPlainString();
+        int point = digits.indexOf('.');
+        String whole = point < 0 ? digits : digits.substring(0, point);
+        String fraction = point < 0 ? "" : style.decimal() + digits.substring(point + 1);
+        return (rounded.signum() < 0 ? style.minus() : "") + grouped(whole) + fraction;
+    }
+
+    private String grouped(String whole) {
+        if (whole.length() < 5) {
+            return whole;
+        }
+        StringBuilder grouped = new StringBuilder(whole);
+        for (int at = whole.length() - 3; at > 0; at -= 3) {
+            grouped.insert(at, style.group());
+        }
+        return grouped.toString();
+    }
+}

@@ -1,0 +1,214 @@
+package org.quaybook.text;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.quaybook.diag.Message;
+import org.quaybook.diag.MessageKey;
+import org.quaybook.quantity.Quantity;
+import org.quaybook.quantity.Rounding;
+import org.quaybook.quantity.Stated;
+
+/**
+ * The words of one language: every sentence and term that a reader sees, from {@code templates/words/<language>/}.
+ * A missing key is the program's mistake and throws.
+ */
+public final class Words {
+
+    private static final List<String> LANGUAGES = List.of("en-GB");
+    private static final List<String> AREAS =
+            List.of("language", "terms", "job", "checks", "figures", "guide", "labels", "record", "cli");
+    private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
+
+    private final String language;
+    private final Map<String, String> sentences;
+    private final Numbers numbers;
+
+    private Words(String language, Map<String, String> sentences) {
+        this.language = language;
+        this.sentences = sentences;
+        this.numbers = new Numbers(new NumberStyle(
+                sentence("language.decimal"), sentence("language.group"), sentence("language.minus")));
+    }
+
+    /** The languages that documents can be made in, by their IETF tag. */
+    public static List<String> languages() {
+        return LANGUAGES;
+    }
+
+    /**
+     * The words of a language.
+     *
+     * @throws IllegalArgumentException if the language is none of {@link #languages()}
+     */
+    public static Words of(String language) {
+        if (!LANGUAGES.contains(language)) {
+            throw new IllegalArgumentException("no words in " + language + ", only in " + LANGUAGES);
+        }
+        Map<String, String> sentences = new TreeMap<>();
+        for (String area : AREAS) {
+            load("/templates/words/" + language + "/" + area + ".properties").forEach((key, sentence) -> {
+                if (sentences.put(key, sentence) != null) {
+                    throw new IllegalStateException(key + " stands twice in the words of " + language);
+                }
+            });
+        }
+        return new Words(language, sentences);
+    }
+
+    private static Map<String, String> load(String resource) {
+        try (InputStream in = Words.class.getResourceAsStream(resource)) {
+            if (in == null) {
+                throw new IllegalStateException("missing " + resource);
+            }
+            Map<String, String> found = new LinkedHashMap<>();
+            new OnceOnly(found).load(new InputStreamReader(in, StandardCharsets.UTF_8));
+            return found;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Properties keep the last of two equal keys without a word; here the second is refused. */
+    private static final class OnceOnly extends Properties {
+        private static final long serialVersionUID = 1;
+        private final transient Map<String, String> target;
+
+        OnceOnly(Map<String, String> target) {
+            this.target = target;
+        }
+
+        @Override
+        public synchronized Object put(Object key, Object value) {
+            String before = target.put((String) key, (String) value);
+            if (before != null) {
+                throw new IllegalStateException(key + " stands twice in one file of words");
+            }
+            return value;
+        }
+    }
+
+    public String language() {
+        return language;
+    }
+
+    public Numbers numbers() {
+        return numbers;
+    }
+
+    /** All keys of this language, sorted. */
+    public Set<String> keys() {
+        return sentences.keySet();
+    }
+
+    /** Whether there are words for a key. */
+    public boolean has(String key) {
+        return sentences.containsKey(key);
+    }
+
+    /** The sentence of a key with its places unfilled. */
+    public String sentence(String key) {
+        String sentence = sentences.get(key);
+        if (sentence == null) {
+            throw new IllegalArgumentException("no words for " + key + " in " + language);
+        }
+        return sentence;
+    }
+
+    public String say(Message message) {
+        return fill(message.key().key(), message.arguments());
+    }
+
+    public String say(MessageKey key, Object... arguments) {
+        return fill(key.key(), List.of(arguments));
+    }
+
+    /** The sentence of a key with its numbered places filled. */
+    public String say(String key, Object... arguments) {
+        return fill(key, List.of(arguments));
+    }
+
+    private String fill(String key, List<?> arguments) {
+        Matcher places = PLACE.matcher(sentence(key));
+        StringBuilder filled = new StringBuilder();
+        while (places.find()) {
+            int place = Integer.parseInt(places.group(1));
+            if (place >= arguments.size()) {
+                throw new IllegalArgumentException(key + " has a place {" + place + "} but " + arguments);
+            }
+            places.appendReplacement(filled, Matcher.quoteReplacement(word(arguments.get(place))));
+        }
+        return places.appendTail(filled).toString();
+    }
+
+    /** Any argument of a message in words: texts, quantities, numbers, dates, terms, messages and lists of these. */
+    public String word(Object argument) {
+        if (argument instanceof Message message) {
+            return say(message);
+        }
+        if (argument instanceof Stated stated) {
+            return numbers.say(stated.value(), stated.rounding());
+        }
+        if (argument instanceof Quantity quantity) {
+            return numbers.say(quantity, Rounding.NEAREST);
+        }
+        if (argument instanceof Enum<?> term) {
+            return term(term);
+        }
+        if (argument instanceof LocalDate date) {
+            return date(date);
+        }
+        if (argument instanceof YearMonth month) {
+            return sentence("language.month." + month.getMonthValue()) + " " + month.getYear();
+        }
+        if (argument instanceof List<?> list) {
+            return list(list.stream().map(this::word).toList());
+        }
+        if (argument instanceof Number number) {
+            return numbers.plain(number.doubleValue());
+        }
+        return argument.toString();
+    }
+
+    /** The word for a constant: {@code Chemistry.AGM} is {@code term.chemistry.agm}. */
+    public String term(Enum<?> constant) {
+        return sentence("term." + kebab(constant.getDeclaringClass().getSimpleName()) + "."
+                + constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    }
+
+    private static String kebab(String camelCase) {
+        return camelCase.replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
+    }
+
+    /** A date with its month in words, so that day and month are never mistaken. */
+    public String date(LocalDate date) {
+        return say(
+                "language.date",
+                Integer.toString(date.getDayOfMonth()),
+                sentence("language.month." + date.getMonthValue()),
+                Integer.toString(date.getYear()));
+    }
+
+    /** Words in a row: "a, b and c". */
+    public String list(List<String> words) {
+        if (words.size() < 2) {
+            return String.join("", words);
+        }
+        List<String> first = new ArrayList<>(words.subList(0, words.size() - 1));
+        return say("language.list", String.join(", ", first), words.get(words.size() - 1));
+    }
+}
