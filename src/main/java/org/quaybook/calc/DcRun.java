@@ -20,9 +20,7 @@ public final class DcRun {
     /** Resistance at a conductor temperature, R20 (1 + 0.00393 (T - 20)), of parallel conductors over a length. */
     public static Resistance resistance(
             Resistance perMetreAt20, Conductor conductor, Length length, Temperature temperature) {
-        return perMetreAt20.times(length.metres()
-                * Conductors.temperatureFactor(temperature)
-                / conductor.parallel());
+        return perMetreAt20.times(length.metres() * Conductors.temperatureFactor(temperature) / conductor.parallel());
     }
 
     /**

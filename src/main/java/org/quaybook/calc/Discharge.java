@@ -117,7 +117,8 @@ public record Discharge(SourceBank bank, Resistance supply) {
         Voltage protectionVoltage = limits.protection();
         Ratio protection = protectionVoltage == null
                 ? Ratio.NONE
-                : lowest(soc -> protectionHolds(soc, demand.working(), protectionVoltage)).orElse(null);
+                : lowest(soc -> protectionHolds(soc, demand.working(), protectionVoltage))
+                        .orElse(null);
         if (cutOut == null) {
             return notStarted(from, Ending.CUT_OUT);
         }
@@ -178,13 +179,12 @@ public record Discharge(SourceBank bank, Resistance supply) {
         Current working = current(soc, demand.working());
         Current pausing = current(soc, demand.pausing());
         double mean = duty * working.amperes() + (1 - duty) * pausing.amperes();
-        double equivalent =
-                switch (pauses) {
-                    case RECOVER -> bank.equivalent(new Current(mean)).amperes();
-                    case DO_NOT_RECOVER ->
-                        duty * bank.equivalent(working).amperes()
-                                + (1 - duty) * bank.equivalent(pausing).amperes();
-                };
+        double equivalent = switch (pauses) {
+            case RECOVER -> bank.equivalent(new Current(mean)).amperes();
+            case DO_NOT_RECOVER ->
+                duty * bank.equivalent(working).amperes()
+                        + (1 - duty) * bank.equivalent(pausing).amperes();
+        };
         return new Flow(mean, equivalent);
     }
 

@@ -16,8 +16,8 @@ public record InverterLosses(Power continuous, Power idle, double proportional, 
 
     public InverterLosses {
         if (continuous.watts() <= 0 || idle.watts() < 0 || proportional < 0 || quadratic < 0) {
-            throw new IllegalArgumentException("no inverter loses " + idle + ", " + proportional + ", " + quadratic
-                    + " at " + continuous);
+            throw new IllegalArgumentException(
+                    "no inverter loses " + idle + ", " + proportional + ", " + quadratic + " at " + continuous);
         }
     }
 
@@ -56,14 +56,15 @@ public record InverterLosses(Power continuous, Power idle, double proportional, 
 
     /** Output over input; 0 without load. */
     public Ratio efficiencyAt(Power output) {
-        return output.watts() <= 0 ? Ratio.NONE : new Ratio(output.watts() / inputFor(output).watts());
+        return output.watts() <= 0
+                ? Ratio.NONE
+                : new Ratio(output.watts() / inputFor(output).watts());
     }
 
     /** The highest efficiency over all loads up to the continuous output. */
     public Ratio bestEfficiency() {
-        double load = quadratic == 0
-                ? continuous.watts()
-                : Math.min(continuous.watts(), Math.sqrt(idle.watts() / quadratic));
+        double load =
+                quadratic == 0 ? continuous.watts() : Math.min(continuous.watts(), Math.sqrt(idle.watts() / quadratic));
         return efficiencyAt(new Power(Math.max(load, 1e-9)));
     }
 

@@ -11,4 +11,5 @@ import org.quaybook.quantity.Voltage;
  * @param cutOut voltage at the inverter's terminals at which it switches off
  * @param protection voltage at the bank's terminals at which its own protection opens, if it has one
  */
-public record Limits(Ratio reserve, Voltage cutOut, @Nullable Voltage protection) {}
+public record Limits(
+        Ratio reserve, Voltage cutOut, @Nullable Voltage protection) {}

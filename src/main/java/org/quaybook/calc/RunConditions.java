@@ -12,5 +12,4 @@ import org.quaybook.quantity.Temperature;
  * @param bundled current-carrying conductors in its bundle, itself included
  * @param tinned whether its strands are tinned
  */
-public record RunConditions(
-        Length length, Temperature insulation, boolean engineSpace, int bundled, boolean tinned) {}
+public record RunConditions(Length length, Temperature insulation, boolean engineSpace, int bundled, boolean tinned) {}

@@ -32,7 +32,8 @@ public record Sharing(List<Ratio> shares, Resistance resistance) {
         if (string.size() == 1 || link.ohms() == 0 || takeOff == TakeOffPoint.BUSBAR) {
             return ofBars(string, takeOff == TakeOffPoint.BUSBAR ? link : new Resistance(0));
         }
-        double[] currents = new Ladder(string.stream().mapToDouble(Resistance::ohms).toArray(), link.ohms())
+        double[] currents = new Ladder(
+                        string.stream().mapToDouble(Resistance::ohms).toArray(), link.ohms())
                 .currents(takeOff == TakeOffPoint.SAME_END);
         List<Ratio> shares = new ArrayList<>();
         for (double current : currents) {

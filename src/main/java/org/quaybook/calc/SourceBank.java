@@ -30,8 +30,8 @@ public record SourceBank(
             throw new IllegalArgumentException("no bank of " + capacity + " at the " + ratedHours + " h rate");
         }
         if (peukert < 1 || riseWhenLow < 1) {
-            throw new IllegalArgumentException("Peukert exponent " + peukert + " and rise " + riseWhenLow
-                    + " cannot be below 1");
+            throw new IllegalArgumentException(
+                    "Peukert exponent " + peukert + " and rise " + riseWhenLow + " cannot be below 1");
         }
     }
 

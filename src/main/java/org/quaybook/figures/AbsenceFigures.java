@@ -57,7 +57,9 @@ public record AbsenceFigures(
         Discharge worn = new Discharge(bank.worn(), supply.resistance().value());
         Limits empty = new Limits(Ratio.NONE, limits.cutOut(), limits.protection());
         Input[] inputs = {
-            Input.of("P", power), Input.of("P₀", inverter.idle()), Input.of("s", bank.reserve()),
+            Input.of("P", power),
+            Input.of("P₀", inverter.idle()),
+            Input.of("s", bank.reserve()),
             Input.of("C", bank.capacityNow())
         };
         TimeSpan idleTime = now.run(idle, Ratio.WHOLE, limits, Pauses.RECOVER).time();
@@ -74,7 +76,8 @@ public record AbsenceFigures(
                         inputs),
                 book.enter(
                         "absence.to-reserve-worn",
-                        worn.run(demand, Ratio.WHOLE, limits, Pauses.DO_NOT_RECOVER).time(),
+                        worn.run(demand, Ratio.WHOLE, limits, Pauses.DO_NOT_RECOVER)
+                                .time(),
                         Rounding.DOWN,
                         Formula.RUN_TIME,
                         inputs),

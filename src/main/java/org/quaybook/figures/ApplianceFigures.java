@@ -146,7 +146,8 @@ public record ApplianceFigures(
             TimeSpan none = new TimeSpan(0);
             Figure<TimeSpan> time = time(".time", runs ? run.time() : none, load, duty, "R", now);
             Figure<TimeSpan> wornTime = time(".time-worn", runs ? wornRun.time() : none, load, duty, "R", worn);
-            Optional<Ratio> alarm = now.lowestHolding(load.value(), inverter.alarm().value());
+            Optional<Ratio> alarm =
+                    now.lowestHolding(load.value(), inverter.alarm().value());
             return new ApplianceFigures(
                     appliance,
                     key,
@@ -163,7 +164,8 @@ public record ApplianceFigures(
                     uses(".uses-worn", wornTime),
                     sharePerUse(run, time),
                     starts.filter(soc -> runs).map(soc -> lowest(".starts-down-to", soc, startLoad, limits.cutOut())),
-                    alarm.map(soc -> lowest(".alarm-below", soc, load, inverter.alarm().value())),
+                    alarm.map(soc ->
+                            lowest(".alarm-below", soc, load, inverter.alarm().value())),
                     alarm.map(this::restAtAlarm),
                     now.lowestHolding(load.value(), limits.cutOut())
                             .map(soc -> lowest(".cut-out-below", soc, load, limits.cutOut())),
@@ -179,8 +181,7 @@ public record ApplianceFigures(
 
         private Ratio duty() {
             Optional<Ratio> byAverage = Given.maybe(appliance.average())
-                    .map(mean -> new Ratio(
-                            mean.ratioTo(BankFigures.seen(appliance.power()))));
+                    .map(mean -> new Ratio(mean.ratioTo(BankFigures.seen(appliance.power()))));
             return byAverage.or(() -> Given.maybe(appliance.duty())).orElse(Ratio.WHOLE);
         }
 
@@ -268,8 +269,7 @@ public record ApplianceFigures(
             return Given.maybe(appliance.perUse())
                     .map(perUse -> book.enter(
                             key + ".share-per-use",
-                            new Ratio((1 - run.endsAt().fraction())
-                                    * perUse.ratioTo(time.value())),
+                            new Ratio((1 - run.endsAt().fraction()) * perUse.ratioTo(time.value())),
                             Rounding.UP,
                             Formula.SHARE_PER_USE,
                             Input.of("t", time),

@@ -132,8 +132,8 @@ public record BankFigures(
                     Input.of("U", nominal),
                     Input.of("C", usable));
             Figure<Resistance> block = blockResistance();
-            Sharing sharing = Sharing.of(
-                    Collections.nCopies(parallel, block.value().times(series)), linkResistance(), takeOff());
+            Sharing sharing =
+                    Sharing.of(Collections.nCopies(parallel, block.value().times(series)), linkResistance(), takeOff());
             RestVoltage rest = restVoltage();
             List<RestRow> table = restTable(rest);
             Figure<Voltage> restFull = table.get(0).rest();
@@ -150,8 +150,7 @@ public record BankFigures(
                     usableEnergy,
                     reserve,
                     resistance,
-                    book.enter(
-                            "bank.worst-share", sharing.worst(), Rounding.UP, Formula.LADDER, ladderInputs(block)),
+                    book.enter("bank.worst-share", sharing.worst(), Rounding.UP, Formula.LADDER, ladderInputs(block)),
                     book.enter(
                             "bank.unevenness",
                             new Ratio(sharing.worstOverMean()),
@@ -216,10 +215,14 @@ public record BankFigures(
             Given<Resistance> stated = bank.block().resistance();
             if (stated != null && stated.value() != null) {
                 return book.enter(
-                        "bank.block-resistance", stated.value(), Rounding.NEAREST, Formula.AS_STATED, Input.of("", stated));
+                        "bank.block-resistance",
+                        stated.value(),
+                        Rounding.NEAREST,
+                        Formula.AS_STATED,
+                        Input.of("", stated));
             }
-            Found<Resistance> usual =
-                    battery.blockResistance(seen(bank.block().voltage()), seen(bank.block().capacity()));
+            Found<Resistance> usual = battery.blockResistance(
+                    seen(bank.block().voltage()), seen(bank.block().capacity()));
             return book.enter(
                     "bank.block-resistance", usual.value(), Rounding.UP, Formula.FROM_TABLE, Input.of("r", usual));
         }
@@ -259,7 +262,8 @@ public record BankFigures(
 
         private RestVoltage restVoltage() {
             String chemistry = Ids.of(seen(bank.chemistry()));
-            int cells = tables.restVoltages().of(chemistry).cells(seen(bank.block().voltage()));
+            int cells =
+                    tables.restVoltages().of(chemistry).cells(seen(bank.block().voltage()));
             return new RestVoltage(tables.restVoltages().of(chemistry), cells * series);
         }
 
@@ -273,8 +277,12 @@ public record BankFigures(
                                     rest.at(soc),
                                     Rounding.NEAREST,
                                     Formula.REST_VOLTAGE,
-                                    Input.usual("s", soc, rest.cell().rows().get(0).citation()),
-                                    Input.usual("n", rest.cells(), rest.cell().rows().get(0).citation()))))
+                                    Input.usual(
+                                            "s", soc, rest.cell().rows().get(0).citation()),
+                                    Input.usual(
+                                            "n",
+                                            rest.cells(),
+                                            rest.cell().rows().get(0).citation()))))
                     .toList();
         }
 
@@ -293,8 +301,7 @@ public record BankFigures(
         private SourceBank worn(RestVoltage rest, Figure<Charge> whenNew, Figure<Charge> now, Resistance resistance) {
             Temperature cold = seen(bank.temperature());
             double below = Math.max(0, Practice.RATED_TEMPERATURE.kelvinAbove(cold));
-            double health = Math.min(
-                    now.value().ratioTo(whenNew.value()), Practice.WORN_HEALTH.fraction());
+            double health = Math.min(now.value().ratioTo(whenNew.value()), Practice.WORN_HEALTH.fraction());
             Figure<Charge> capacity = book.enter(
                     "bank.capacity-worn",
                     whenNew.value().times(health * (1 - battery.capacityPerKelvin() * below)),

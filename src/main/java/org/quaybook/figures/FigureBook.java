@@ -16,8 +16,7 @@ final class FigureBook {
         return enter(key, value, rounding, formula, List.of(inputs));
     }
 
-    <Q extends Quantity> Figure<Q> enter(
-            String key, Q value, Rounding rounding, Formula formula, List<Input> inputs) {
+    <Q extends Quantity> Figure<Q> enter(String key, Q value, Rounding rounding, Formula formula, List<Input> inputs) {
         Figure<Q> figure = new Figure<>(key, value, rounding, new Working(formula, inputs));
         if (figures.put(key, figure) != null) {
             throw new IllegalStateException("the figure " + key + " was entered twice");

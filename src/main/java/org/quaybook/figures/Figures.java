@@ -66,10 +66,8 @@ public record Figures(
         InverterFigures inverter = InverterFigures.of(job.inverter(), bank, tables, book);
         SupplyFigures supply = SupplyFigures.of(job.cables(), bank, inverter, tables, book);
         List<FuseFigures> fuses = FuseFigures.of(job.fuses(), bank, inverter, supply, tables, book);
-        Limits limits =
-                new Limits(bank.reserve().value(), inverter.cutOut().value(), protectionCutOut(job));
-        List<ApplianceFigures> appliances =
-                ApplianceFigures.of(job.appliances(), bank, inverter, supply, limits, book);
+        Limits limits = new Limits(bank.reserve().value(), inverter.cutOut().value(), protectionCutOut(job));
+        List<ApplianceFigures> appliances = ApplianceFigures.of(job.appliances(), bank, inverter, supply, limits, book);
         return new Figures(
                 bank,
                 inverter,

@@ -17,7 +17,8 @@ public enum Formula {
     UNEVENNESS("share of the hardest worked string · m", "Kirchhoff's laws", Standing.SEEN),
     REST_VOLTAGE("E = n · E₁(s)", "table of rest voltages", Standing.SEEN),
     SHORT_CIRCUIT("I = E / R", "Ohm's law, bolted fault at the take-off", Standing.SEEN),
-    WORN_CAPACITY("C = C₀ · h · (1 − λ · (25 °C − T))", "IEC 60896 form of the temperature correction", Standing.FROM_MEMORY),
+    WORN_CAPACITY(
+            "C = C₀ · h · (1 − λ · (25 °C − T))", "IEC 60896 form of the temperature correction", Standing.FROM_MEMORY),
     WORN_RESISTANCE("R = R₀ · a · k", "common practice, no source", Standing.COMMON_PRACTICE),
     INVERTER_INPUT(
             "P₁ = P + P₀ + a · P + b · P², a and b from P₀ and both efficiencies",
@@ -41,8 +42,7 @@ public enum Formula {
     FUSE_LEAST("I ≥ I_load / f", "load factor of fuses, the rulebook's note", Standing.SEEN),
     FUSE_MOST("I ≤ I_cable · q", "the rulebook's limit over the conductor's ampacity", Standing.SEEN),
     INTERRUPTING("usual breaking capacity of the family at the bank voltage", "table of fuses", Standing.FROM_MEMORY),
-    INVERTER_LOAD(
-            "P₁ = P + P₀ + a · P + b · P²", "three-term loss model, own derivation", Standing.COMPUTED),
+    INVERTER_LOAD("P₁ = P + P₀ + a · P + b · P²", "three-term loss model, own derivation", Standing.COMPUTED),
     START("P₁ = s · P", "definition of the start factor", Standing.SEEN),
     DUTY("d = P_mean / P", "definition of the duty", Standing.SEEN),
     RUN_TIME(
@@ -59,11 +59,13 @@ public enum Formula {
     CHARGE_LIMIT("I = c · C", "usual for the chemistry, a maker's limit goes first", Standing.FROM_MEMORY);
 
     private final String text;
-    private final Citation citation;
+    private final String source;
+    private final Standing standing;
 
     Formula(String text, String source, Standing standing) {
         this.text = text;
-        this.citation = new Citation(source, standing);
+        this.source = source;
+        this.standing = standing;
     }
 
     /** The formula in symbols; empty where a value is only taken over. */
@@ -72,6 +74,6 @@ public enum Formula {
     }
 
     public Citation citation() {
-        return citation;
+        return new Citation(source, standing);
     }
 }

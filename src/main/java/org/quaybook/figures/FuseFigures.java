@@ -107,9 +107,8 @@ public record FuseFigures(
             Optional<FuseFamily> fittedFamily = Optional.ofNullable(fuse).flatMap(f -> Given.maybe(f.family()));
             Optional<FuseFamily> family = fittedFamily.or(() -> propose(range));
             Optional<Current> proposal = family.flatMap(f -> range.choose(row(f).ratings()));
-            Optional<Given<Current>> fittedRating = Optional.ofNullable(fuse)
-                    .map(Fuse::rating)
-                    .filter(given -> given.value() != null);
+            Optional<Given<Current>> fittedRating =
+                    Optional.ofNullable(fuse).map(Fuse::rating).filter(given -> given.value() != null);
             return new FuseFigures(
                     fuse,
                     least,
@@ -143,7 +142,9 @@ public record FuseFigures(
                     .filter(run -> ids.isEmpty() || ids.contains(run.cable().id()))
                     .map(SupplyFigures.RunFigures::allowed)
                     .min((a, b) -> a.value().compareTo(b.value()))
-                    .or(() -> supply.runs().stream().map(SupplyFigures.RunFigures::allowed).findFirst())
+                    .or(() -> supply.runs().stream()
+                            .map(SupplyFigures.RunFigures::allowed)
+                            .findFirst())
                     .orElseThrow();
         }
 

@@ -92,8 +92,7 @@ public record InverterFigures(
                         Input.of("P", continuous)));
     }
 
-    private static Figure<Current> current(
-            String key, Figure<Power> power, Figure<Voltage> voltage, FigureBook book) {
+    private static Figure<Current> current(String key, Figure<Power> power, Figure<Voltage> voltage, FigureBook book) {
         return book.enter(
                 key,
                 power.value().at(voltage.value()),

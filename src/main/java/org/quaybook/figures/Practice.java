@@ -15,8 +15,8 @@ final class Practice {
     /** The rate that lead-acid capacities are stated for, in hours. */
     static final double RATED_HOURS = 20;
 
-    static final Citation RATED_HOURS_SOURCE =
-            new Citation("20-hour rating, usual for batteries of small craft and leisure vehicles", Standing.COMMON_PRACTICE);
+    static final Citation RATED_HOURS_SOURCE = new Citation(
+            "20-hour rating, usual for batteries of small craft and leisure vehicles", Standing.COMMON_PRACTICE);
 
     /** A battery with this share of its capacity left is due for renewal. */
     static final Ratio WORN_HEALTH = new Ratio(0.8);
@@ -27,14 +27,14 @@ final class Practice {
     /** Inner resistance of a worn battery against a new one. */
     static final double WORN_RESISTANCE = 1.5;
 
-    static final Citation WORN_RESISTANCE_SOURCE =
-            new Citation("common practice, no source: inner resistance half as high again when worn", Standing.COMMON_PRACTICE);
+    static final Citation WORN_RESISTANCE_SOURCE = new Citation(
+            "common practice, no source: inner resistance half as high again when worn", Standing.COMMON_PRACTICE);
 
     /** Rise of a lead-acid battery's resistance per kelvin below 25 °C: 1.3 times at 0 °C. */
     static final double COLD_RESISTANCE_PER_KELVIN = 0.3 / 25;
 
-    static final Citation COLD_RESISTANCE_SOURCE = new Citation(
-            "lead-acid resistance about 1.3 times at 0 °C, battery handbooks", Standing.FROM_MEMORY);
+    static final Citation COLD_RESISTANCE_SOURCE =
+            new Citation("lead-acid resistance about 1.3 times at 0 °C, battery handbooks", Standing.FROM_MEMORY);
 
     /** One sound bolted or crimped joint. */
     static final Resistance JOINT = new Resistance(0.1e-3);

@@ -83,8 +83,7 @@ public record SupplyFigures(
         private final Figure<Voltage> allowedDrop;
         private final double wholeLength;
 
-        Builder(
-                List<Cable> cables, BankFigures bank, InverterFigures inverter, Tables tables, FigureBook book) {
+        Builder(List<Cable> cables, BankFigures bank, InverterFigures inverter, Tables tables, FigureBook book) {
             this.cables = cables;
             this.bank = bank;
             this.worst = inverter.worstCurrent();
@@ -92,7 +91,9 @@ public record SupplyFigures(
             this.book = book;
             this.allowedDrop = book.enter(
                     "supply.allowed-drop",
-                    bank.system().value().times(tables.rules().inverterFeedDrop().value().fraction()),
+                    bank.system()
+                            .value()
+                            .times(tables.rules().inverterFeedDrop().value().fraction()),
                     Rounding.DOWN,
                     Formula.ALLOWED_DROP,
                     Input.of("U", bank.system()),
@@ -119,9 +120,8 @@ public record SupplyFigures(
                     Formula.LARGER,
                     Input.of("a", byRule),
                     Input.of("b", working));
-            Resistance copper = runs.stream()
-                    .map(run -> run.rating().atWorking())
-                    .reduce(new Resistance(0), Resistance::plus);
+            Resistance copper =
+                    runs.stream().map(run -> run.rating().atWorking()).reduce(new Resistance(0), Resistance::plus);
             return new SupplyFigures(
                     runs,
                     allowedDrop,
@@ -166,8 +166,8 @@ public record SupplyFigures(
             Optional<Conductor> fitted = Given.maybe(cable.fitted());
             Conductor conductor = fitted.orElseGet(() -> least.map(RunRating::conductor)
                     .orElseThrow(() -> new Unanswerable(cable.place(), FiguresMessage.NO_CONDUCTOR, cable.id())));
-            RunRating rating =
-                    RunRating.of(conductor, conditions, worst.value(), bank.system().value(), tables.rules(), tables.conductors());
+            RunRating rating = RunRating.of(
+                    conductor, conditions, worst.value(), bank.system().value(), tables.rules(), tables.conductors());
             String key = "cable." + cable.id();
             Figure<Current> allowed = book.enter(
                     key + ".allowed",
@@ -240,7 +240,10 @@ public record SupplyFigures(
         }
 
         private Figure<Voltage> sum(
-                String key, List<RunFigures> runs, Formula formula, java.util.function.Function<RunRating, Voltage> part) {
+                String key,
+                List<RunFigures> runs,
+                Formula formula,
+                java.util.function.Function<RunRating, Voltage> part) {
             List<Input> inputs = new ArrayList<>(List.of(Input.of("I", worst)));
             Voltage sum = new Voltage(0);
             for (RunFigures run : runs) {

@@ -17,10 +17,7 @@ import org.quaybook.reference.Ventilation;
  * @param floatOpening free area of each opening for that
  */
 public record VentFigures(
-        Figure<AirFlow> boostFlow,
-        Figure<Area> boostOpening,
-        Figure<AirFlow> floatFlow,
-        Figure<Area> floatOpening) {
+        Figure<AirFlow> boostFlow, Figure<Area> boostOpening, Figure<AirFlow> floatFlow, Figure<Area> floatOpening) {
 
     /** Empty for a chemistry that needs no gas led away. */
     static Optional<VentFigures> of(BankFigures bank, FigureBook book) {

@@ -157,11 +157,14 @@ public final class Numbers {
     }
 
     private static BigDecimal round(double value, int decimals, Rounding rounding) {
-        return new BigDecimal(value, NOISE).setScale(decimals, switch (rounding) {
-            case DOWN -> RoundingMode.FLOOR;
-            case UP -> RoundingMode.CEILING;
-            case NEAREST -> RoundingMode.HALF_UP;
-        });
+        return new BigDecimal(value, NOISE)
+                .setScale(
+                        decimals,
+                        switch (rounding) {
+                            case DOWN -> RoundingMode.FLOOR;
+                            case UP -> RoundingMode.CEILING;
+                            case NEAREST -> RoundingMode.HALF_UP;
+                        });
     }
 
     private String number(double value, int fewest, int most, Rounding rounding) {

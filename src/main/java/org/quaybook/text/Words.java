@@ -41,8 +41,8 @@ public final class Words {
     private Words(String language, Map<String, String> sentences) {
         this.language = language;
         this.sentences = sentences;
-        this.numbers = new Numbers(new NumberStyle(
-                sentence("language.decimal"), sentence("language.group"), sentence("language.minus")));
+        this.numbers = new Numbers(
+                new NumberStyle(sentence("language.decimal"), sentence("language.group"), sentence("language.minus")));
     }
 
     /** The languages that documents can be made in, by their IETF tag. */
