@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
+import org.quaybook.quantity.Quantity;
 
 /** A test and its result. */
 @Means("A test and its result.")
@@ -12,9 +13,9 @@ public record TestResult(
         @Means("ids of what was tested") List<String> of,
         @Means("what fed it during the test") @Nullable Given<Source> source,
 
-        @Means(value = "the load or current during the test", example = "90 A") @Nullable String at,
+        @Means(value = "the load or current during the test", example = "90 A") @Nullable Given<Quantity> at,
 
-        @Means(value = "reading with its unit", example = "21 ms") @Nullable String result,
+        @Means(value = "reading with its unit", example = "21 ms") @Nullable Given<Quantity> result,
 
         @Means("for a test without a reading") @Nullable Outcome outcome,
         @Means("who tested") @Nullable String by,

@@ -1,0 +1,96 @@
+package org.quaybook.job;
+
+import java.util.Locale;
+import org.quaybook.diag.Message;
+import org.quaybook.diag.MessageKey;
+import org.quaybook.quantity.Kind;
+
+/** What reading a job file may have to say. */
+public enum JobMessage implements MessageKey {
+    // The file as a whole.
+    FILE_UNREADABLE,
+    FILE_TOO_LARGE,
+    FILE_NOT_UTF8,
+    FILE_EMPTY,
+    TAB,
+    UNSAFE_CHARACTER,
+    SYNTAX,
+    ANCHOR,
+    ALIAS,
+    TAG,
+    SEVERAL_DOCUMENTS,
+    TOO_DEEP,
+    TOO_MANY_VALUES,
+    TEXT_TOO_LONG,
+
+    // Keys and the shape of values.
+    UNKNOWN_KEY,
+    DUPLICATE_KEY,
+    MISSING_KEY,
+    NO_VALUE,
+    MAPPING_DUE,
+    LIST_DUE,
+    VALUE_DUE,
+
+    // Values.
+    BAD_NUMBER,
+    BAD_WHOLE_NUMBER,
+    DECIMAL_COMMA,
+    BAD_QUANTITY,
+    NO_UNIT,
+    NO_UNIT_OF_ANY,
+    NEGATIVE,
+    UNKNOWN_UNIT,
+    WRONG_DIMENSION,
+    BAD_CONDUCTOR,
+    BAD_YES_NO,
+    BAD_DATE,
+    BAD_MONTH,
+    BAD_RECORD_CODE,
+    NOT_ALLOWED,
+    BAD_FORM,
+    OUT_OF_RANGE,
+    BAD_PROVENANCE,
+    BAD_PROVENANCE_DETAIL,
+    NOT_SEEN_WITH_VALUE,
+    REFUSED,
+
+    // Between values.
+
+    // Hints.
+    DID_YOU_MEAN,
+    WRITE,
+    WRITE_EITHER,
+    EXAMPLE,
+    ALLOWED_KEYS,
+    LEAVE_OUT,
+    QUOTE_TEXT,
+
+    // Dimensions.
+    DIMENSION_AIR_FLOW,
+    DIMENSION_AREA,
+    DIMENSION_CHARGE,
+    DIMENSION_CURRENT,
+    DIMENSION_ENERGY,
+    DIMENSION_FREQUENCY,
+    DIMENSION_LENGTH,
+    DIMENSION_MASS,
+    DIMENSION_POWER,
+    DIMENSION_RESISTANCE,
+    DIMENSION_SHARE,
+    DIMENSION_TEMPERATURE,
+    DIMENSION_TIME,
+    DIMENSION_TORQUE,
+    DIMENSION_VOLTAGE;
+
+    /** The name of a dimension. */
+    static Message dimension(Kind<?> kind) {
+        return Message.of(
+                valueOf("DIMENSION_" + kind.name().toUpperCase(Locale.ROOT).replace(' ', '_')));
+    }
+
+    @Override
+    public String key() {
+        return "job." + name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

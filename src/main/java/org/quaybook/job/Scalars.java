@@ -1,0 +1,124 @@
+package org.quaybook.job;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.quaybook.diag.Message;
+import org.quaybook.quantity.Conductor;
+import org.quaybook.quantity.ConductorSize;
+import org.quaybook.quantity.Quantity;
+
+/** Turns the text of a single value into what a record wants. */
+final class Scalars {
+
+    private static final Pattern WHOLE = Pattern.compile("[+-]?\\d{1,9}");
+    private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
+    private static final Pattern MONTH = Pattern.compile("\\d{4}-\\d{2}");
+
+    private static final Map<Class<?>, Reader> READERS = Map.of(
+            String.class, text -> text,
+            Boolean.class, Scalars::yesNo,
+            Integer.class, Scalars::whole,
+            Double.class, Quantities::number,
+            LocalDate.class, Scalars::date,
+            YearMonth.class, Scalars::month,
+            RecordCode.class, Scalars::recordCode,
+            Conductor.class, text -> conductor(text, Conductor.parse(Quantities.plain(text))),
+            ConductorSize.class, text -> conductor(text, ConductorSize.parse(Quantities.plain(text))),
+            Quantity.class, Quantities::any);
+
+    @FunctionalInterface
+    private interface Reader {
+        Object read(String text) throws Refusal;
+    }
+
+    private Scalars() {}
+
+    /**
+     * Reads a value.
+     *
+     * @param type the class wanted: a quantity, an enum or one of those above
+     * @param text the text, not empty
+     * @throws Refusal if the text is no such value
+     */
+    static Object read(Class<?> type, String text) throws Refusal {
+        Reader reader = READERS.get(type);
+        if (reader != null) {
+            return reader.read(text);
+        }
+        return type.isEnum() ? constant(type, text) : Quantities.of(type, text);
+    }
+
+    private static Object yesNo(String text) throws Refusal {
+        return switch (text) {
+            case "yes", "true" -> true;
+            case "no", "false" -> false;
+            default ->
+                throw new Refusal(
+                        Message.of(JobMessage.BAD_YES_NO, text), meant(text, List.of("yes", "no", "true", "false")));
+        };
+    }
+
+    private static Object whole(String text) throws Refusal {
+        if (!WHOLE.matcher(text).matches()) {
+            throw new Refusal(Message.of(JobMessage.BAD_WHOLE_NUMBER, text));
+        }
+        return Integer.valueOf(text);
+    }
+
+    static LocalDate date(String text) throws Refusal {
+        if (DATE.matcher(text).matches()) {
+            try {
+                return LocalDate.parse(text);
+            } catch (DateTimeException noSuchDay) {
+                throw new Refusal(Message.of(JobMessage.BAD_DATE, text));
+            }
+        }
+        throw new Refusal(Message.of(JobMessage.BAD_DATE, text));
+    }
+
+    private static YearMonth month(String text) throws Refusal {
+        Matcher month = MONTH.matcher(text);
+        if (month.matches()) {
+            try {
+                return YearMonth.parse(text);
+            } catch (DateTimeException noSuchMonth) {
+                throw new Refusal(Message.of(JobMessage.BAD_MONTH, text));
+            }
+        }
+        throw new Refusal(Message.of(JobMessage.BAD_MONTH, text));
+    }
+
+    private static Object recordCode(String text) throws Refusal {
+        try {
+            return RecordCode.parse(text);
+        } catch (IllegalArgumentException bad) {
+            throw new Refusal(Message.of(JobMessage.BAD_RECORD_CODE, text));
+        }
+    }
+
+    private static Object conductor(String text, Optional<?> parsed) throws Refusal {
+        return parsed.orElseThrow(() -> new Refusal(Message.of(JobMessage.BAD_CONDUCTOR, text)));
+    }
+
+    private static Object constant(Class<?> type, String text) throws Refusal {
+        List<String> names = Names.all(type);
+        int index = names.indexOf(text);
+        if (index < 0) {
+            throw new Refusal(Message.of(JobMessage.NOT_ALLOWED, text, String.join(", ", names)), meant(text, names));
+        }
+        return type.getEnumConstants()[index];
+    }
+
+    /** The hint with the likeliest of the allowed words, if one is near. */
+    static List<Message> meant(String typed, List<String> allowed) {
+        return Spelling.nearest(typed, allowed)
+                .map(word -> List.of(Message.of(JobMessage.DID_YOU_MEAN, word)))
+                .orElse(List.of());
+    }
+}

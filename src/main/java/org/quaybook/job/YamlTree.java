@@ -1,0 +1,186 @@
+package org.quaybook.job;
+
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.Message;
+import org.quaybook.diag.Position;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.events.AliasEvent;
+import org.yaml.snakeyaml.events.Event;
+import org.yaml.snakeyaml.events.MappingEndEvent;
+import org.yaml.snakeyaml.events.MappingStartEvent;
+import org.yaml.snakeyaml.events.NodeEvent;
+import org.yaml.snakeyaml.events.ScalarEvent;
+import org.yaml.snakeyaml.events.SequenceEndEvent;
+import org.yaml.snakeyaml.events.SequenceStartEvent;
+
+/**
+ * Builds the tree of a YAML text from the parser's events. Only the plain part of YAML is let in: one document of
+ * mappings with text keys, lists and scalars, bounded in depth and number; no anchors, aliases or tags.
+ */
+final class YamlTree {
+
+    static final int MOST_DEPTH = 32;
+    static final int MOST_NODES = 20_000;
+    static final int LONGEST_TEXT = 10_000;
+
+    private final Problems problems;
+    private final Iterator<Event> events;
+    private int nodes;
+
+    private YamlTree(String text, Problems problems) {
+        this.problems = problems;
+        this.events =
+                new Yaml(new LoaderOptions()).parse(new StringReader(text)).iterator();
+    }
+
+    /** The root of the text's only document; empty if there is none or it cannot be read, which is reported. */
+    static Optional<Node> read(String text, Problems problems) {
+        try {
+            return new YamlTree(text, problems).document();
+        } catch (Stopped stopped) {
+            problems.add(problems.place("", stopped.position), stopped.reason);
+        } catch (MarkedYAMLException bad) {
+            syntax(problems, bad.getProblemMark(), bad.getProblem());
+        } catch (YAMLException bad) {
+            syntax(problems, null, String.valueOf(bad.getMessage()));
+        }
+        return Optional.empty();
+    }
+
+    private static void syntax(Problems problems, @Nullable Mark mark, String problem) {
+        Position position = mark == null ? Position.START : position(mark);
+        List<Message> hints = problem.startsWith("mapping values are not allowed")
+                ? List.of(Message.of(JobMessage.QUOTE_TEXT))
+                : List.of();
+        problems.add(problems.place("", position), Message.of(JobMessage.SYNTAX, problem), hints);
+    }
+
+    private Optional<Node> document() throws Stopped {
+        Node root = null;
+        while (events.hasNext()) {
+            Event event = events.next();
+            if (event instanceof NodeEvent) {
+                if (root != null) {
+                    throw new Stopped(position(event), Message.of(JobMessage.SEVERAL_DOCUMENTS));
+                }
+                root = node(event, 1);
+            }
+        }
+        return Optional.ofNullable(root);
+    }
+
+    private Node node(Event event, int depth) throws Stopped {
+        if (++nodes > MOST_NODES) {
+            throw new Stopped(position(event), Message.of(JobMessage.TOO_MANY_VALUES, MOST_NODES));
+        }
+        if (depth > MOST_DEPTH) {
+            throw new Stopped(position(event), Message.of(JobMessage.TOO_DEEP, MOST_DEPTH));
+        }
+        refuseReferences(event);
+        if (event instanceof MappingStartEvent) {
+            return mapping(position(event), depth);
+        }
+        if (event instanceof SequenceStartEvent) {
+            return sequence(position(event), depth);
+        }
+        return event instanceof ScalarEvent scalar ? scalar(scalar) : new Node.Scalar(position(event), "");
+    }
+
+    private Node mapping(Position position, int depth) throws Stopped {
+        List<Node.Entry> entries = new ArrayList<>();
+        for (Event event = events.next(); !(event instanceof MappingEndEvent); event = events.next()) {
+            if (!(event instanceof ScalarEvent key)) {
+                throw new Stopped(position(event), Message.of(JobMessage.SYNTAX, "a key must be a word"));
+            }
+            refuseReferences(key);
+            Node value = node(events.next(), depth + 1);
+            entries.add(new Node.Entry(bounded(key), position(key), value));
+        }
+        return new Node.Mapping(position, entries);
+    }
+
+    private Node sequence(Position position, int depth) throws Stopped {
+        List<Node> items = new ArrayList<>();
+        for (Event event = events.next(); !(event instanceof SequenceEndEvent); event = events.next()) {
+            items.add(node(event, depth + 1));
+        }
+        return new Node.Sequence(position, items);
+    }
+
+    private Node scalar(ScalarEvent scalar) {
+        String text = bounded(scalar).strip();
+        boolean empty = scalar.isPlain() && (text.equals("~") || text.equals("null"));
+        return new Node.Scalar(position(scalar), empty ? "" : text);
+    }
+
+    private String bounded(ScalarEvent scalar) {
+        String text = scalar.getValue();
+        // An escape inside quotes can write what the text of the file may not hold.
+        SafeText.firstUnsafe(text)
+                .ifPresent(unsafe -> problems.add(
+                        problems.place("", position(scalar)),
+                        Message.of(JobMessage.UNSAFE_CHARACTER, SafeText.nameOf(unsafe))));
+        if (text.length() <= LONGEST_TEXT) {
+            return text;
+        }
+        problems.add(
+                problems.place("", position(scalar)),
+                Message.of(JobMessage.TEXT_TOO_LONG, text.length(), LONGEST_TEXT));
+        return text.substring(0, LONGEST_TEXT);
+    }
+
+    /** Reported rather than stopped at: the value beside an anchor or tag can still be read. */
+    private void refuseReferences(Event event) {
+        JobMessage refused = null;
+        String name = "";
+        if (event instanceof AliasEvent alias) {
+            refused = JobMessage.ALIAS;
+            name = "*" + alias.getAnchor();
+        } else if (event instanceof NodeEvent node && node.getAnchor() != null) {
+            refused = JobMessage.ANCHOR;
+            name = "&" + node.getAnchor();
+        } else if (tag(event) != null) {
+            refused = JobMessage.TAG;
+            name = "!" + tag(event);
+        }
+        if (refused != null) {
+            problems.add(problems.place("", position(event)), Message.of(refused, name));
+        }
+    }
+
+    private static @Nullable String tag(Event event) {
+        if (event instanceof ScalarEvent scalar) {
+            return scalar.getTag();
+        }
+        return event instanceof org.yaml.snakeyaml.events.CollectionStartEvent start ? start.getTag() : null;
+    }
+
+    private static Position position(Event event) {
+        return position(event.getStartMark());
+    }
+
+    private static Position position(Mark mark) {
+        return new Position(mark.getLine(), mark.getColumn());
+    }
+
+    /** The rest of the file is not worth reading. */
+    private static final class Stopped extends Exception {
+        private final transient Position position;
+        private final transient Message reason;
+
+        Stopped(Position position, Message reason) {
+            super(reason.key().key(), null, false, false);
+            this.position = position;
+            this.reason = reason;
+        }
+    }
+}
