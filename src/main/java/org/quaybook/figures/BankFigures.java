@@ -42,7 +42,7 @@ import org.quaybook.reference.Found;
  * @param unevenness that part against a fair one, 100 % being fair
  * @param restFull rest voltage when full
  * @param restAtReserve rest voltage at the reserve
- * @param shortCircuit current of a bolted short at the take-off
+ * @param shortCircuit current of a bolted short; links are left out, which can only make it larger
  * @param sharing shares of the strings
  * @param asItIs the bank as it is at 25 °C
  * @param worn the bank when due for renewal, at its lowest usual temperature
@@ -166,11 +166,14 @@ public record BankFigures(
                             Input.of("s", reserve)),
                     book.enter(
                             "bank.short-circuit",
-                            ShortCircuit.prospective(restFull.value(), resistance.value()),
+                            ShortCircuit.prospective(
+                                    restFull.value(), block.value().times(series / (double) parallel)),
                             Rounding.UP,
                             Formula.SHORT_CIRCUIT,
                             Input.of("E", restFull),
-                            Input.of("R", resistance)),
+                            Input.of("r", block),
+                            Input.of("n", bank.series()),
+                            Input.of("m", bank.parallel())),
                     sharing,
                     source(rest, now.value(), sharing.resistance()),
                     worn(rest, capacity, now, sharing.resistance()),

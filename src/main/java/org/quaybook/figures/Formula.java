@@ -16,7 +16,7 @@ public enum Formula {
     LADDER("Σ I = 0 at each post, strings r · n and links l in a ladder", "Kirchhoff's laws", Standing.SEEN),
     UNEVENNESS("share of the hardest worked string · m", "Kirchhoff's laws", Standing.SEEN),
     REST_VOLTAGE("E = n · E₁(s)", "table of rest voltages", Standing.SEEN),
-    SHORT_CIRCUIT("I = E / R", "Ohm's law, bolted fault at the take-off", Standing.SEEN),
+    SHORT_CIRCUIT("I = E · m / (r · n)", "Ohm's law, bolted fault, links left out", Standing.SEEN),
     WORN_CAPACITY(
             "C = C₀ · h · (1 − λ · (25 °C − T))", "IEC 60896 form of the temperature correction", Standing.FROM_MEMORY),
     WORN_RESISTANCE("R = R₀ · a · k", "common practice, no source", Standing.COMMON_PRACTICE),

@@ -67,7 +67,13 @@ public record SupplyFigures(
             Figure<Current> allowed,
             Figure<Temperature> temperature,
             Figure<Voltage> drop,
-            int joints) {}
+            int joints) {
+
+        /** Resistance of the run with its joints, conductor at 20 °C: what a drop test shows. */
+        public Resistance cold() {
+            return rating.at20().plus(Practice.JOINT.times(joints));
+        }
+    }
 
     static SupplyFigures of(
             List<Cable> cables, BankFigures bank, InverterFigures inverter, Tables tables, FigureBook book) {

@@ -1,0 +1,147 @@
+package org.quaybook.checks;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.Place;
+import org.quaybook.diag.Severity;
+import org.quaybook.figures.BankFigures;
+import org.quaybook.figures.Figures;
+import org.quaybook.figures.VentFigures;
+import org.quaybook.job.Bank;
+import org.quaybook.job.Given;
+import org.quaybook.job.Job;
+import org.quaybook.job.Protection;
+import org.quaybook.job.Vent;
+import org.quaybook.quantity.Area;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Stated;
+import org.quaybook.quantity.Voltage;
+
+/** The bank: sharing, its own protection, ventilation, terminals. */
+final class BankChecks {
+
+    private static final double UNEVEN = 1.10;
+    private static final int MANY_STRINGS = 3;
+    private static final double PROTECTION_LOAD = 0.8;
+
+    private final Bank bank;
+    private final Figures figures;
+    private final Findings findings;
+
+    private BankChecks(Bank bank, Figures figures, Findings findings) {
+        this.bank = bank;
+        this.figures = figures;
+        this.findings = findings;
+    }
+
+    static void run(Job job, Figures figures, Findings findings) {
+        BankChecks checks = new BankChecks(job.bank(), figures, findings);
+        checks.sharing();
+        Protection protection = job.bank().protection();
+        if (protection != null) {
+            checks.protection(protection);
+        }
+        figures.vent().ifPresent(checks::ventilation);
+        checks.terminals();
+    }
+
+    private void sharing() {
+        BankFigures it = figures.bank();
+        if (it.sharing().worstOverMean() > UNEVEN) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.TAKE_OFF_UNEVEN,
+                    bank.takeOff() == null ? bank.place() : bank.takeOff().place(),
+                    it.worstShare().stated(),
+                    Stated.asGiven(new Ratio(1.0 / it.sharing().shares().size())));
+        }
+        if (it.battery().leadAcid() && it.sharing().shares().size() > MANY_STRINGS) {
+            findings.add(
+                    Severity.NOTE,
+                    Check.STRINGS_MANY,
+                    bank.parallel().place(),
+                    it.sharing().shares().size());
+        }
+    }
+
+    private void protection(Protection protection) {
+        Current worst = figures.inverter().worstCurrent().value();
+        Optional<Current> limit = Given.maybe(protection.discharge());
+        if (limit.isPresent()) {
+            Current block = worst.times(figures.bank().sharing().worst().fraction());
+            Current usable = limit.get().times(PROTECTION_LOAD);
+            if (block.compareTo(usable) > 0) {
+                findings.add(
+                        Severity.DECIDE,
+                        Check.PROTECTION_CURRENT,
+                        place(protection.discharge()),
+                        Stated.up(block),
+                        Stated.down(usable),
+                        Stated.asGiven(limit.get()));
+            }
+            cascade(worst, limit.get(), place(protection.discharge()));
+        }
+        Optional<Voltage> cutOut = Given.maybe(protection.cutOut());
+        Voltage inverter = figures.inverter().cutOut().value();
+        if (cutOut.isPresent() && inverter.compareTo(cutOut.get()) < 0) {
+            findings.add(
+                    Severity.FORBIDS,
+                    Check.PROTECTION_CUT_OUT,
+                    place(protection.cutOut()),
+                    Stated.asGiven(inverter),
+                    Stated.asGiven(cutOut.get()));
+        }
+    }
+
+    private Place place(@Nullable Given<?> given) {
+        return given == null ? bank.place() : given.place();
+    }
+
+    private void cascade(Current worst, Current limit, Place place) {
+        int strings = figures.bank().sharing().shares().size();
+        if (strings > 1 && worst.dividedBy(strings - 1).compareTo(limit) > 0) {
+            findings.add(
+                    Severity.NOTE,
+                    Check.PROTECTION_CASCADE,
+                    place,
+                    Stated.up(worst.dividedBy(strings - 1)),
+                    Stated.asGiven(limit));
+        }
+    }
+
+    private void ventilation(VentFigures need) {
+        Vent vent = bank.vent();
+        Optional<Area> inlet = vent == null ? Optional.empty() : Given.maybe(vent.inlet());
+        Optional<Area> outlet = vent == null ? Optional.empty() : Given.maybe(vent.outlet());
+        if (inlet.isEmpty() || outlet.isEmpty()) {
+            findings.add(
+                    figures.bank().battery().vented() ? Severity.FORBIDS : Severity.DECIDE,
+                    Check.VENTILATION_UNKNOWN,
+                    vent == null ? bank.place() : vent.place(),
+                    need.boostOpening().stated());
+            return;
+        }
+        Area smaller = inlet.get().compareTo(outlet.get()) < 0 ? inlet.get() : outlet.get();
+        if (smaller.compareTo(need.boostOpening().value()) < 0) {
+            findings.add(
+                    Severity.FORBIDS,
+                    Check.VENTILATION,
+                    vent == null ? bank.place() : vent.place(),
+                    Stated.down(smaller),
+                    need.boostOpening().stated(),
+                    need.boostFlow().stated());
+        }
+    }
+
+    private void terminals() {
+        if (Given.maybe(bank.torque()).isEmpty()) {
+            findings.add(Severity.DECIDE, Check.TORQUE_MISSING, bank.place());
+        }
+        Optional<String> stack = Given.maybe(bank.stack());
+        if (stack.isPresent() && !stack.get().toLowerCase(Locale.ROOT).trim().startsWith("lug")) {
+            findings.add(Severity.FORBIDS, Check.STACK_ORDER, bank.place(), stack.get());
+        }
+    }
+}

@@ -1,0 +1,117 @@
+package org.quaybook.checks;
+
+import org.quaybook.diag.MessageKey;
+import org.quaybook.reference.Citation;
+import org.quaybook.reference.Citation.Standing;
+
+/**
+ * The checks by their stable id, each with its source. Message and remedy stand in the message files under
+ * {@code check.<id>} and {@code check.<id>.remedy}.
+ */
+public enum Check implements MessageKey {
+    MAIN_FUSE_MISSING(
+            "main-fuse-missing", "ISO 13297 (over-current protection near the battery)", Standing.FROM_MEMORY),
+    FUSE_DISTANCE("fuse-distance", "rulebook: longest unfused conductor", Standing.FROM_MEMORY),
+    FUSE_DISTANCE_UNKNOWN("fuse-distance-unknown", "rulebook: longest unfused conductor", Standing.FROM_MEMORY),
+    FUSE_INTERRUPTING(
+            "fuse-interrupting",
+            "Ohm's law against the breaking capacity of the family; ABYC E-11 asks the same",
+            Standing.SEEN),
+    FUSE_VOLTAGE("fuse-voltage", "table of fuses: the family is not made for this voltage", Standing.FROM_MEMORY),
+    FUSE_OVER_CABLE("fuse-over-cable", "ISO 13297:2020 13.1.5; 33 CFR 183.455(c)", Standing.SEEN),
+    FUSE_UNDER_LOAD("fuse-under-load", "80 % loading rule", Standing.SEEN),
+    CABLE_AMPACITY("cable-ampacity", "rulebook: ampacity table", Standing.FROM_MEMORY),
+    SUPPLY_DROP("supply-drop", "ISO 10133 4.7, ABYC E-11: 3 % where safety hangs on it, 10 % at most", Standing.SEEN),
+    ALARM_EARLY("alarm-early", "constant-power working point", Standing.COMPUTED),
+    CUT_OUT_EARLY("cut-out-early", "constant-power working point", Standing.COMPUTED),
+    APPLIANCE_TOO_LARGE("appliance-too-large", "continuous rating of the inverter", Standing.COMMON_PRACTICE),
+    START_TOO_LARGE("start-too-large", "short-time rating of the inverter", Standing.COMMON_PRACTICE),
+    START_TOO_LONG("start-too-long", "short-time rating of the inverter", Standing.COMMON_PRACTICE),
+    CUTS_OUT_WHEN_FULL("cuts-out-when-full", "constant-power working point", Standing.COMPUTED),
+    TOGETHER_TOO_LARGE("together-too-large", "continuous rating of the inverter", Standing.COMMON_PRACTICE),
+    TAKE_OFF_UNEVEN("take-off-uneven", "Kirchhoff's laws; 110 % is common practice", Standing.COMMON_PRACTICE),
+    STRINGS_MANY(
+            "strings-many", "common practice: at most three or four strings of lead-acid", Standing.COMMON_PRACTICE),
+    LEFT_ON_TAKE_OVER("left-on-take-over", "common practice", Standing.COMMON_PRACTICE),
+    HEATING_LEFT_ON(
+            "heating-left-on", "common practice: more than a tenth of the bank an hour", Standing.COMMON_PRACTICE),
+    COLD_CHARGE(
+            "cold-charge",
+            "lithium iron phosphate makers' limit; 2 K of margin is common practice",
+            Standing.COMMON_PRACTICE),
+    ALTERNATOR_HEAT(
+            "alternator-heat",
+            "common practice: at most 60 % of its rating without a temperature sensor",
+            Standing.COMMON_PRACTICE),
+    CHARGE_CURRENT("charge-current", "usual charge limit of the chemistry, or the maker's", Standing.FROM_MEMORY),
+    PROTECTION_CURRENT(
+            "protection-current", "common practice: 80 % of the protection's limit", Standing.COMMON_PRACTICE),
+    PROTECTION_CUT_OUT(
+            "protection-cut-out", "the inverter must switch off before the battery does", Standing.COMMON_PRACTICE),
+    PROTECTION_CASCADE(
+            "protection-cascade",
+            "common practice: the other blocks must bear the load when one opens",
+            Standing.COMMON_PRACTICE),
+    VENTILATION("ventilation", "IEC 62485-2", Standing.SEEN),
+    VENTILATION_UNKNOWN("ventilation-unknown", "IEC 62485-2", Standing.SEEN),
+    RCD_MISSING("rcd-missing", "IEC 60364-4-41 415.1", Standing.SEEN),
+    RCD_RATING("rcd-rating", "IEC 60364-4-41 415.1", Standing.SEEN),
+    RCD_TYPE("rcd-type", "IEC 60364-5-53: type AC does not see pulsating direct current", Standing.SEEN),
+    NEUTRAL_BOND_MISSING("neutral-bond-missing", "ISO 13297:2020 6.8", Standing.SEEN),
+    NEUTRAL_BOND_ALWAYS("neutral-bond-always", "ISO 13297:2020 6.8", Standing.SEEN),
+    NEUTRAL_BOND_UNKNOWN("neutral-bond-unknown", "ISO 13297:2020 6.8", Standing.SEEN),
+    CHANGEOVER_INTERLOCK("changeover-interlock", "IEC 60364-5-55 551.6", Standing.FROM_MEMORY),
+    CHANGEOVER_UNKNOWN("changeover-unknown", "IEC 60364-5-55 551.6", Standing.FROM_MEMORY),
+    ISOLATOR_MISSING("isolator-missing", "ISO 13297 (battery isolator)", Standing.FROM_MEMORY),
+    ISOLATOR_TOOL("isolator-tool", "common practice: reachable without tools", Standing.COMMON_PRACTICE),
+    SOURCE_LOOP("source-loop", "an inverter cannot charge its own battery", Standing.COMPUTED),
+    SHORE_OVERLOAD("shore-overload", "Ohm's law", Standing.COMPUTED),
+    SHORE_BREAKER_DISTANCE("shore-breaker-distance", "ISO 13297:2020 13.2.2", Standing.SEEN),
+    RCD_NOT_TESTED("rcd-not-tested", "IEC 60364-6; on each source, common practice", Standing.COMMON_PRACTICE),
+    RCD_SLOW("rcd-slow", "IEC 61008-1", Standing.SEEN),
+    INLET_NOT_TESTED("inlet-not-tested", "IEC 60364-5-55 551", Standing.FROM_MEMORY),
+    INLET_LIVE("inlet-live", "IEC 60364-5-55 551; limit of 5 V from memory", Standing.FROM_MEMORY),
+    INSULATION_LOW("insulation-low", "IEC 60364-6 Table 6.1", Standing.SEEN),
+    DROP_UNEXPECTED(
+            "drop-unexpected",
+            "common practice: half to one and a half times the prediction",
+            Standing.COMMON_PRACTICE),
+    TEST_FAILED("test-failed", "the test itself", Standing.COMMON_PRACTICE),
+    TORQUE_MISSING("torque-missing", "common practice", Standing.COMMON_PRACTICE),
+    STACK_ORDER("stack-order", "common practice: the lug lies on the terminal face", Standing.COMMON_PRACTICE),
+    WAVE_MODIFIED("wave-modified", "common practice", Standing.COMMON_PRACTICE),
+    MICROWAVE_POWER(
+            "microwave-power", "common practice: input is cooking power / 0.6 to 0.7", Standing.COMMON_PRACTICE),
+    MAINS_MISMATCH("mains-mismatch", "the appliance's plate", Standing.COMMON_PRACTICE),
+    DEVIATION_UNKNOWN("deviation-unknown", "the list of checks", Standing.COMMON_PRACTICE),
+    DEVIATION_REFUSED("deviation-refused", "a finding that can kill is never accepted away", Standing.COMMON_PRACTICE);
+
+    private final String id;
+    private final String source;
+    private final Standing standing;
+
+    Check(String id, String source, Standing standing) {
+        this.id = id;
+        this.source = source;
+        this.standing = standing;
+    }
+
+    /** The stable name, as a deviation writes it. */
+    public String id() {
+        return id;
+    }
+
+    @Override
+    public String key() {
+        return "check." + id;
+    }
+
+    /** Key of what to do about it. */
+    public MessageKey remedy() {
+        return () -> key() + ".remedy";
+    }
+
+    public Citation citation() {
+        return new Citation(source, standing);
+    }
+}

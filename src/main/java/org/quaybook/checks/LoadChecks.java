@@ -1,0 +1,253 @@
+package org.quaybook.checks;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.quaybook.diag.Severity;
+import org.quaybook.figures.ApplianceFigures;
+import org.quaybook.figures.ApplianceFigures.Verdict;
+import org.quaybook.figures.Figures;
+import org.quaybook.job.Appliance;
+import org.quaybook.job.Changeover;
+import org.quaybook.job.ChangeoverKind;
+import org.quaybook.job.Given;
+import org.quaybook.job.Inverter;
+import org.quaybook.job.Job;
+import org.quaybook.job.LoadKind;
+import org.quaybook.job.Together;
+import org.quaybook.job.Wave;
+import org.quaybook.job.WhenShoreFails;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Power;
+import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Resistance;
+import org.quaybook.quantity.Stated;
+import org.quaybook.quantity.TimeSpan;
+import org.quaybook.quantity.Voltage;
+
+/** The appliances against inverter, bank and supply. */
+final class LoadChecks {
+
+    private static final double HEATING_SHARE_PER_HOUR = 0.10;
+
+    private final Job job;
+    private final Figures figures;
+    private final Findings findings;
+
+    private LoadChecks(Job job, Figures figures, Findings findings) {
+        this.job = job;
+        this.figures = figures;
+        this.findings = findings;
+    }
+
+    static void run(Job job, Figures figures, Findings findings) {
+        LoadChecks checks = new LoadChecks(job, figures, findings);
+        for (ApplianceFigures appliance : figures.appliances()) {
+            checks.size(appliance);
+            checks.startTime(appliance);
+            checks.early(appliance);
+            checks.mains(appliance.appliance());
+            checks.microwave(appliance.appliance());
+        }
+        job.together().forEach(checks::together);
+        checks.absence();
+    }
+
+    private void size(ApplianceFigures it) {
+        Appliance appliance = it.appliance();
+        if (it.verdict() == Verdict.TOO_LARGE) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.APPLIANCE_TOO_LARGE,
+                    appliance.place(),
+                    appliance.name(),
+                    it.power().stated(),
+                    figures.inverter().continuous().stated());
+        }
+        if (it.verdict() == Verdict.START_TOO_LARGE) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.START_TOO_LARGE,
+                    appliance.place(),
+                    appliance.name(),
+                    it.startPower().stated(),
+                    figures.inverter().shortTime().stated());
+        }
+        if (it.verdict() == Verdict.CUTS_OUT_WHEN_FULL) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.CUTS_OUT_WHEN_FULL,
+                    appliance.place(),
+                    appliance.name(),
+                    it.load().stated(),
+                    figures.inverter().cutOut().stated());
+        }
+    }
+
+    private void startTime(ApplianceFigures it) {
+        Optional<TimeSpan> allowed =
+                Optional.ofNullable(job.inverter().shortTime()).flatMap(shortTime -> Given.maybe(shortTime.time()));
+        Optional<TimeSpan> start = Given.maybe(it.appliance().startTime());
+        boolean needsShortTime = it.startPower()
+                        .value()
+                        .compareTo(figures.inverter().continuous().value())
+                > 0;
+        if (needsShortTime
+                && allowed.isPresent()
+                && start.isPresent()
+                && start.get().compareTo(allowed.get()) > 0) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.START_TOO_LONG,
+                    it.appliance().place(),
+                    it.appliance().name(),
+                    Stated.up(start.get()),
+                    Stated.asGiven(allowed.get()));
+        }
+    }
+
+    private void early(ApplianceFigures it) {
+        if (it.verdict() != Verdict.RUNS && it.verdict() != Verdict.NOT_WHEN_WORN) {
+            return;
+        }
+        Ratio reserve = figures.bank().reserve().value();
+        if (it.cutOutBelow().isPresent() && it.cutOutBelow().get().value().compareTo(reserve) > 0) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.CUT_OUT_EARLY,
+                    it.appliance().place(),
+                    it.appliance().name(),
+                    it.cutOutBelow().get().stated(),
+                    figures.bank().reserve().stated(),
+                    Stated.down(pathThatHolds(it, figures.inverter().cutOut().value())),
+                    figures.supply().resistance().stated());
+        } else if (it.alarmBelow().isEmpty() || it.alarmBelow().get().value().compareTo(reserve) > 0) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.ALARM_EARLY,
+                    it.appliance().place(),
+                    it.appliance().name(),
+                    it.alarmBelow().<Object>map(figure -> figure.stated()).orElse(Stated.asGiven(Ratio.WHOLE)),
+                    figures.bank().reserve().stated(),
+                    Stated.down(pathThatHolds(it, figures.inverter().alarm().value())),
+                    figures.supply().resistance().stated());
+        }
+    }
+
+    /** The most resistance between bank and inverter with which the voltage holds down to the reserve. */
+    private Resistance pathThatHolds(ApplianceFigures it, Voltage limit) {
+        Current current = it.load().value().at(limit);
+        Voltage spare = figures.bank().restAtReserve().value().minus(limit);
+        double ohms = spare.volts() / current.amperes()
+                - figures.bank()
+                        .asItIs()
+                        .resistanceAt(figures.bank().reserve().value())
+                        .ohms();
+        return new Resistance(Math.max(0, ohms));
+    }
+
+    private void mains(Appliance appliance) {
+        Inverter inverter = job.inverter();
+        boolean frequency = differs(appliance.frequency(), inverter.output().frequency());
+        boolean voltage = Given.maybe(appliance.voltage())
+                .flatMap(wanted -> inverter.output().voltage().known().map(has -> far(wanted, has)))
+                .orElse(false);
+        if (frequency || voltage) {
+            findings.add(Severity.DECIDE, Check.MAINS_MISMATCH, appliance.place(), appliance.name());
+        }
+        boolean sensitive = appliance.kind() == LoadKind.MOTOR
+                || appliance.kind() == LoadKind.MICROWAVE
+                || appliance.kind() == LoadKind.MEDICAL;
+        if (sensitive && inverter.output().wave().value() == Wave.MODIFIED) {
+            findings.add(Severity.DECIDE, Check.WAVE_MODIFIED, appliance.place(), appliance.name());
+        }
+    }
+
+    private static <T> boolean differs(@org.jspecify.annotations.Nullable Given<T> wanted, Given<T> has) {
+        Optional<T> known = Given.maybe(wanted);
+        return known.isPresent() && has.value() != null && !Objects.equals(known.get(), has.value());
+    }
+
+    private static boolean far(Voltage wanted, Voltage has) {
+        return Math.abs(wanted.ratioTo(has) - 1) > 0.1;
+    }
+
+    private void microwave(Appliance appliance) {
+        Optional<Power> output = Given.maybe(appliance.outputPower());
+        Optional<Power> input = appliance.power().known();
+        if (output.isPresent() && input.isPresent() && input.get().compareTo(output.get()) <= 0) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.MICROWAVE_POWER,
+                    appliance.place(),
+                    appliance.name(),
+                    Stated.asGiven(input.get()),
+                    Stated.asGiven(output.get()),
+                    Stated.up(output.get().dividedBy(0.6)));
+        }
+    }
+
+    private void together(Together group) {
+        List<ApplianceFigures> members = group.appliances().stream()
+                .flatMap(name -> figures.appliances().stream()
+                        .filter(it -> it.appliance().name().equals(name)))
+                .toList();
+        Power running = sum(members.stream().map(it -> it.power().value()));
+        Power largestStep = members.stream()
+                .map(it -> it.startPower().value().minus(it.power().value()))
+                .max(Power::compareTo)
+                .orElse(new Power(0));
+        Power starting = running.plus(largestStep);
+        if (running.compareTo(figures.inverter().continuous().value()) > 0
+                || starting.compareTo(figures.inverter().shortTime().value()) > 0) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.TOGETHER_TOO_LARGE,
+                    group.place(),
+                    group.appliances(),
+                    Stated.up(running),
+                    figures.inverter().continuous().stated(),
+                    Stated.up(starting),
+                    figures.inverter().shortTime().stated());
+        }
+    }
+
+    private static Power sum(Stream<Power> powers) {
+        return powers.reduce(new Power(0), Power::plus);
+    }
+
+    private void absence() {
+        Changeover changeover = job.inverter().changeover();
+        boolean takesOver = changeover != null
+                && changeover.kind().value() == ChangeoverKind.AUTOMATIC
+                && Given.maybe(changeover.whenShoreFails()).orElse(WhenShoreFails.TAKE_OVER)
+                        == WhenShoreFails.TAKE_OVER;
+        if (changeover == null || !takesOver || figures.absence().leftOn().isEmpty()) {
+            return;
+        }
+        List<ApplianceFigures> heating = figures.appliances().stream()
+                .filter(it ->
+                        Given.isYes(it.appliance().leftOn()) && it.appliance().kind() == LoadKind.HEATING)
+                .filter(it -> it.average().value().watts()
+                        > HEATING_SHARE_PER_HOUR
+                                * figures.bank().energy().value().wattHours())
+                .toList();
+        for (ApplianceFigures it : heating) {
+            findings.add(
+                    Severity.FORBIDS,
+                    Check.HEATING_LEFT_ON,
+                    it.appliance().place(),
+                    it.appliance().name(),
+                    it.average().stated(),
+                    figures.bank().energy().stated());
+        }
+        findings.add(
+                Severity.DECIDE,
+                Check.LEFT_ON_TAKE_OVER,
+                changeover.kind().place(),
+                figures.absence().leftOn(),
+                figures.absence().toReserve().stated(),
+                figures.absence().toReserveWorn().stated());
+    }
+}

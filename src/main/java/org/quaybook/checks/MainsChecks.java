@@ -1,0 +1,126 @@
+package org.quaybook.checks;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.quaybook.diag.Place;
+import org.quaybook.diag.Severity;
+import org.quaybook.figures.Tables;
+import org.quaybook.job.AcCircuit;
+import org.quaybook.job.Changeover;
+import org.quaybook.job.ChangeoverKind;
+import org.quaybook.job.Given;
+import org.quaybook.job.Job;
+import org.quaybook.job.NeutralBond;
+import org.quaybook.job.Rcd;
+import org.quaybook.job.RcdType;
+import org.quaybook.job.Shore;
+import org.quaybook.job.Source;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Length;
+import org.quaybook.quantity.Stated;
+
+/** The AC side: residual current devices, neutral bond, changeover, shore inlet. */
+final class MainsChecks {
+
+    /** Conductor from the inlet to its breaker without further protection (ISO 13297:2020 13.2.2, seen). */
+    private static final Length INLET_TO_BREAKER = new Length(3);
+
+    private final Job job;
+    private final Tables tables;
+    private final Findings findings;
+
+    private MainsChecks(Job job, Tables tables, Findings findings) {
+        this.job = job;
+        this.tables = tables;
+        this.findings = findings;
+    }
+
+    static void run(Job job, Tables tables, Findings findings) {
+        MainsChecks checks = new MainsChecks(job, tables, findings);
+        job.acCircuits().forEach(checks::circuit);
+        job.rcds().forEach(checks::rcd);
+        checks.neutralBond();
+        checks.changeover();
+        checks.inlet();
+    }
+
+    private void circuit(AcCircuit circuit) {
+        if (circuit.source().value() == Source.INVERTER && circuit.rcd() == null) {
+            findings.add(Severity.FORBIDS, Check.RCD_MISSING, circuit.place(), circuit.id(), circuit.name());
+        }
+    }
+
+    private void rcd(Rcd rcd) {
+        Optional<Current> rating = rcd.rating().known();
+        Current most = tables.rules().rcd().residual().value();
+        if (rating.isPresent() && rating.get().compareTo(most) > 0) {
+            findings.add(
+                    Severity.FORBIDS,
+                    Check.RCD_RATING,
+                    rcd.place(),
+                    rcd.id(),
+                    Stated.asGiven(rating.get()),
+                    Stated.asGiven(most));
+        }
+        if (rcd.type().value() == RcdType.AC) {
+            findings.add(Severity.DECIDE, Check.RCD_TYPE, rcd.place(), rcd.id());
+        }
+    }
+
+    private void neutralBond() {
+        Optional<NeutralBond> bond = Given.maybe(job.inverter().neutralBond());
+        Place place = job.inverter().place();
+        if (bond.isEmpty()) {
+            findings.add(Severity.DECIDE, Check.NEUTRAL_BOND_UNKNOWN, place);
+            return;
+        }
+        boolean fixedWiring =
+                job.acCircuits().stream().anyMatch(circuit -> circuit.source().value() == Source.INVERTER);
+        if (bond.get() == NeutralBond.NONE && fixedWiring) {
+            findings.add(Severity.FORBIDS, Check.NEUTRAL_BOND_MISSING, place);
+        }
+        if (bond.get() == NeutralBond.ALWAYS && job.shore() != null) {
+            findings.add(Severity.FORBIDS, Check.NEUTRAL_BOND_ALWAYS, place);
+        }
+    }
+
+    private void changeover() {
+        Changeover changeover = job.inverter().changeover();
+        boolean twoSources = job.shore() != null || job.generator() != null;
+        if (!twoSources) {
+            return;
+        }
+        if (changeover == null) {
+            findings.add(
+                    Severity.DECIDE, Check.CHANGEOVER_UNKNOWN, job.inverter().place());
+            return;
+        }
+        if (changeover.kind().value() == ChangeoverKind.NONE) {
+            return;
+        }
+        if (Given.isNo(changeover.interlocked()) || Given.isNo(changeover.switchesNeutral())) {
+            findings.add(
+                    Severity.FORBIDS,
+                    Check.CHANGEOVER_INTERLOCK,
+                    changeover.kind().place());
+        } else if (!Given.isYes(changeover.interlocked()) || !Given.isYes(changeover.switchesNeutral())) {
+            findings.add(
+                    Severity.DECIDE, Check.CHANGEOVER_UNKNOWN, changeover.kind().place());
+        }
+    }
+
+    private void inlet() {
+        Shore shore = job.shore();
+        if (shore == null) {
+            return;
+        }
+        Given.maybe(shore.breakerDistance())
+                .filter(distance -> distance.compareTo(INLET_TO_BREAKER) > 0)
+                .ifPresent(distance -> findings.add(
+                        Severity.FORBIDS,
+                        Check.SHORE_BREAKER_DISTANCE,
+                        Objects.requireNonNull(shore.breakerDistance()).place(),
+                        Stated.up(distance),
+                        Stated.asGiven(INLET_TO_BREAKER)));
+    }
+}

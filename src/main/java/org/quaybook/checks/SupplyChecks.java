@@ -1,0 +1,70 @@
+package org.quaybook.checks;
+
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.quaybook.diag.Severity;
+import org.quaybook.figures.Figures;
+import org.quaybook.figures.SupplyFigures;
+import org.quaybook.figures.SupplyFigures.RunFigures;
+import org.quaybook.job.Given;
+import org.quaybook.job.Isolator;
+import org.quaybook.job.Job;
+
+/** The DC path: what the conductors bear and drop, and whether it can be made dead. */
+final class SupplyChecks {
+
+    private static final double MOST_DROP = 0.10;
+
+    private SupplyChecks() {}
+
+    static void run(Job job, Figures figures, Findings findings) {
+        SupplyFigures supply = figures.supply();
+        for (RunFigures run : supply.runs()) {
+            if (run.allowed()
+                            .value()
+                            .compareTo(figures.inverter().worstCurrent().value())
+                    < 0) {
+                findings.add(
+                        Severity.FORBIDS,
+                        Check.CABLE_AMPACITY,
+                        run.cable().place(),
+                        run.cable().id(),
+                        run.rating().conductor(),
+                        run.allowed().stated(),
+                        figures.inverter().worstCurrent().stated(),
+                        least(run));
+            }
+        }
+        if (supply.decidingDrop().value().compareTo(supply.allowedDrop().value()) > 0) {
+            findings.add(
+                    supply.decidingShare().value().fraction() > MOST_DROP ? Severity.FORBIDS : Severity.DECIDE,
+                    Check.SUPPLY_DROP,
+                    job.cables().get(0).place(),
+                    supply.decidingDrop().stated(),
+                    supply.decidingShare().stated(),
+                    figures.inverter().worstCurrent().stated(),
+                    supply.allowedDrop().stated(),
+                    supply.runs().stream()
+                            .map(run -> run.cable().id() + ": " + least(run))
+                            .collect(Collectors.joining(", ")));
+        }
+        isolators(job, findings);
+    }
+
+    private static String least(RunFigures run) {
+        return run.least().map(Object::toString).orElse("—");
+    }
+
+    private static void isolators(Job job, Findings findings) {
+        Optional<Isolator> battery = job.isolators().stream()
+                .filter(isolator -> job.cables().stream()
+                        .anyMatch(cable -> isolator.isolates().contains(cable.id())))
+                .findFirst();
+        if (battery.isEmpty()) {
+            findings.add(Severity.FORBIDS, Check.ISOLATOR_MISSING, job.bank().place());
+        }
+        battery.filter(isolator -> Given.isNo(isolator.toolFree()))
+                .ifPresent(isolator -> findings.add(
+                        Severity.FORBIDS, Check.ISOLATOR_TOOL, isolator.place(), isolator.id(), isolator.where()));
+    }
+}

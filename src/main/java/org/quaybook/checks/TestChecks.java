@@ -1,0 +1,164 @@
+package org.quaybook.checks;
+
+import java.util.List;
+import java.util.Optional;
+import org.quaybook.diag.Severity;
+import org.quaybook.figures.Figures;
+import org.quaybook.figures.SupplyFigures.RunFigures;
+import org.quaybook.figures.Tables;
+import org.quaybook.job.Given;
+import org.quaybook.job.Job;
+import org.quaybook.job.Outcome;
+import org.quaybook.job.Rcd;
+import org.quaybook.job.Source;
+import org.quaybook.job.TestKind;
+import org.quaybook.job.TestResult;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Quantity;
+import org.quaybook.quantity.Resistance;
+import org.quaybook.quantity.Stated;
+import org.quaybook.quantity.TimeSpan;
+import org.quaybook.quantity.Voltage;
+
+/** Tests that are missing, failed or do not fit the figures. */
+final class TestChecks {
+
+    private static final Resistance LEAST_INSULATION = new Resistance(1e6);
+    private static final Voltage DEAD = new Voltage(5);
+    private static final double DROP_HIGH = 1.5;
+    private static final double DROP_LOW = 0.5;
+
+    private final Job job;
+    private final Figures figures;
+    private final Tables tables;
+    private final Findings findings;
+
+    private TestChecks(Job job, Figures figures, Tables tables, Findings findings) {
+        this.job = job;
+        this.figures = figures;
+        this.tables = tables;
+        this.findings = findings;
+    }
+
+    static void run(Job job, Figures figures, Tables tables, Findings findings) {
+        TestChecks checks = new TestChecks(job, figures, tables, findings);
+        job.rcds().forEach(checks::rcdTested);
+        checks.inletTested();
+        for (TestResult test : job.tests()) {
+            checks.judge(test);
+        }
+    }
+
+    private boolean tested(TestKind kind, String of, Source source) {
+        return job.tests().stream()
+                .anyMatch(test -> test.test() == kind
+                        && (of.isEmpty() || test.of().contains(of))
+                        && Given.maybe(test.source()).map(source::equals).orElse(false));
+    }
+
+    private void rcdTested(Rcd rcd) {
+        boolean inverterFed = rcd.source().value() == Source.INVERTER;
+        List<Source> sources = !inverterFed
+                ? List.of(Source.SHORE)
+                : job.shore() == null || job.inverter().changeover() == null
+                        ? List.of(Source.INVERTER)
+                        : List.of(Source.INVERTER, Source.SHORE);
+        for (Source source : sources) {
+            if (!tested(TestKind.RCD_TRIP, rcd.id(), source)
+                    && !(inverterFed && source == Source.SHORE && protectedAshore(rcd))) {
+                findings.add(Severity.DECIDE, Check.RCD_NOT_TESTED, rcd.place(), rcd.id(), source);
+            }
+        }
+    }
+
+    /** A separate, tested RCD after the inlet covers operation on shore power. */
+    private boolean protectedAshore(Rcd rcd) {
+        String inletRcd = job.shore() == null ? null : job.shore().rcd();
+        return inletRcd != null && !inletRcd.equals(rcd.id()) && tested(TestKind.RCD_TRIP, inletRcd, Source.SHORE);
+    }
+
+    private void inletTested() {
+        if (job.shore() != null && job.tests().stream().noneMatch(test -> test.test() == TestKind.INLET_DEAD)) {
+            findings.add(Severity.DECIDE, Check.INLET_NOT_TESTED, job.shore().place());
+        }
+    }
+
+    private void judge(TestResult test) {
+        if (test.outcome() == Outcome.FAILED) {
+            findings.add(Severity.FORBIDS, Check.TEST_FAILED, test.place(), test.test());
+        }
+        Quantity result = Given.maybe(test.result()).orElse(null);
+        if (result instanceof TimeSpan time && test.test() == TestKind.RCD_TRIP) {
+            rcdTime(test, time);
+        }
+        if (result instanceof Voltage volts && test.test() == TestKind.INLET_DEAD && volts.compareTo(DEAD) > 0) {
+            findings.add(Severity.FORBIDS, Check.INLET_LIVE, test.place(), Stated.up(volts), Stated.asGiven(DEAD));
+        }
+        if (result instanceof Resistance ohms
+                && test.test() == TestKind.INSULATION
+                && ohms.compareTo(LEAST_INSULATION) < 0) {
+            findings.add(
+                    Severity.FORBIDS,
+                    Check.INSULATION_LOW,
+                    test.place(),
+                    Stated.down(ohms),
+                    Stated.asGiven(LEAST_INSULATION));
+        }
+        if (result instanceof Voltage volts && test.test() == TestKind.VOLTAGE_DROP) {
+            drop(test, volts);
+        }
+    }
+
+    private void rcdTime(TestResult test, TimeSpan time) {
+        Quantity at = Given.maybe(test.at()).orElse(null);
+        boolean fiveTimes = at instanceof Current current
+                && rating(test).map(rated -> current.ratioTo(rated) >= 4.5).orElse(false);
+        Optional<TimeSpan> limit = fiveTimes
+                ? tables.rules().rcd().timeAtFiveTimes().map(found -> found.value())
+                : Optional.of(tables.rules().rcd().timeAtRated().value());
+        limit.filter(most -> time.compareTo(most) > 0)
+                .ifPresent(most -> findings.add(
+                        Severity.FORBIDS,
+                        Check.RCD_SLOW,
+                        test.place(),
+                        test.of(),
+                        Stated.up(time),
+                        Stated.asGiven(most)));
+    }
+
+    private Optional<Current> rating(TestResult test) {
+        return job.rcds().stream()
+                .filter(rcd -> test.of().contains(rcd.id()))
+                .findFirst()
+                .flatMap(rcd -> rcd.rating().known());
+    }
+
+    /** Measured against predicted: copper at 20 °C and every joint, at the current of the test. */
+    private void drop(TestResult test, Voltage measured) {
+        if (!(Given.maybe(test.at()).orElse(null) instanceof Current current)
+                || test.of().isEmpty()) {
+            return;
+        }
+        List<RunFigures> runs = figures.supply().runs().stream()
+                .filter(run -> test.of().contains(run.cable().id()))
+                .toList();
+        Resistance path = runs.stream()
+                .map(RunFigures::cold)
+                .reduce(new Resistance(0), Resistance::plus);
+        Voltage predicted = current.through(path);
+        if (predicted.volts() == 0) {
+            return;
+        }
+        double ratio = measured.ratioTo(predicted);
+        if (ratio > DROP_HIGH || ratio < DROP_LOW) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.DROP_UNEXPECTED,
+                    test.place(),
+                    test.of(),
+                    Stated.asGiven(current),
+                    Stated.asGiven(measured),
+                    Stated.asGiven(predicted));
+        }
+    }
+}
