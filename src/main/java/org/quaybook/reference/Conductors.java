@@ -64,8 +64,8 @@ public final class Conductors {
     }
 
     /**
-     * The smallest copper area that a cable sold under an AWG number may have when it is made to the SAE sizes; 6 to 12
-     * % below the gauge's own area, so the one to choose a size by.
+     * The smallest copper area that a cable sold under an AWG number may have when it is made to the SAE sizes: 3 to 11 %
+     * below the gauge's own area, so the one to choose a size by.
      *
      * @throws NotInTable for metric sizes and for AWG numbers without a printed SAE area (3 AWG)
      */
