@@ -14,6 +14,7 @@ import org.quaybook.quantity.Voltage;
  */
 public final class AmpacityTable {
 
+    private final Series series;
     private final Table amperes;
     private final Table spaces;
     private final Table bundles;
@@ -21,6 +22,7 @@ public final class AmpacityTable {
     private final List<Integer> insulations;
 
     AmpacityTable(Series series, Table amperes, Table spaces, Table bundles) {
+        this.series = series;
         this.amperes = amperes;
         this.spaces = spaces.ascending("insulation-c");
         this.bundles = bundles.ascending("from");
@@ -53,7 +55,7 @@ public final class AmpacityTable {
      * @throws NotInTable if there is no such size, or the insulation is rated below the lowest column
      */
     public Found<Current> base(ConductorSize size, Temperature insulation) {
-        if (!sizes.contains(size)) {
+        if (size.system() != series) {
             throw new NotInTable(amperes.name(), size.toString(), amperes.keys());
         }
         int column = insulations.stream()
@@ -61,7 +63,7 @@ public final class AmpacityTable {
                 .reduce((lower, higher) -> higher)
                 .orElseThrow(() -> tooCool(amperes, insulation, insulations.get(0)));
         TableRow row = amperes.row(size.designation());
-        return row.found(new Current(row.number("t" + column)), column + " °C");
+        return row.foundAt(new Current(row.number("t" + column)), size + ", " + column + " °C");
     }
 
     /**
@@ -83,7 +85,7 @@ public final class AmpacityTable {
                 .reduce((lower, higher) -> higher)
                 .orElseThrow(
                         () -> tooCool(spaces, insulation, spaces.rows().get(0).number("insulation-c")));
-        return row.found(row.number("factor"));
+        return row.foundAt(row.number("factor"), row.key() + " °C");
     }
 
     /**
@@ -101,8 +103,13 @@ public final class AmpacityTable {
                 .orElseThrow(() -> new NotInTable(bundles.name(), bundled + " conductors", bundles.keys()));
         double fromVoltage = row.number("from-v");
         return nominal.volts() < fromVoltage
-                ? row.found(1.0, "not asked for below " + (int) fromVoltage + " V")
-                : row.found(row.number("factor"));
+                ? row.foundAt(1.0, "below " + (int) fromVoltage + " V")
+                : row.foundAt(row.number("factor"), bundle(row));
+    }
+
+    private static String bundle(TableRow row) {
+        String upTo = row.maybe("to").map(to -> "to " + to.intValue()).orElse("or more");
+        return row.whole("from") + " " + upTo + " conductors";
     }
 
     private static NotInTable tooCool(Table table, Temperature insulation, double lowest) {

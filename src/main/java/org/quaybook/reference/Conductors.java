@@ -54,8 +54,8 @@ public final class Conductors {
     public Found<Resistance> perMetreAt20(ConductorSize size, boolean tinned) {
         TableRow row = table(size.system()).row(size.designation());
         return size.system() == Series.METRIC
-                ? perMetre(row, tinned ? "tinned" : "plain", METRES_PER_KILOMETRE, METRIC_TABLE_AT)
-                : perMetre(row, tinned ? "coated" : "uncoated", METRES_PER_THOUSAND_FEET, AWG_TABLE_AT);
+                ? perMetre(row, size, tinned ? "tinned" : "plain", METRES_PER_KILOMETRE, METRIC_TABLE_AT)
+                : perMetre(row, size, tinned ? "coated" : "uncoated", METRES_PER_THOUSAND_FEET, AWG_TABLE_AT);
     }
 
     /** Resistance of copper at a temperature, in multiples of that at 20 °C: 1 + 0.00393 (T − 20). */
@@ -64,8 +64,8 @@ public final class Conductors {
     }
 
     /**
-     * The smallest copper area that a cable sold under an AWG number may have when it is made to the SAE sizes; 6 to 12
-     * % below the gauge's own area, so the one to choose a size by.
+     * The smallest copper area that a cable sold under an AWG number may have when it is made to the SAE sizes: 3 to 11 %
+     * below the gauge's own area, so the one to choose a size by.
      *
      * @throws NotInTable for metric sizes and for AWG numbers without a printed SAE area (3 AWG)
      */
@@ -74,16 +74,17 @@ public final class Conductors {
             throw new NotInTable(smallestAreas.name(), size.toString(), "AWG " + smallestAreas.keys());
         }
         TableRow row = smallestAreas.row(size.designation());
-        return row.found(CircularMils.toArea(row.number("circular-mils")));
+        return row.foundAt(CircularMils.toArea(row.number("circular-mils")), size.toString());
     }
 
     private Table table(Series series) {
         return series == Series.METRIC ? metric : awg;
     }
 
-    private static Found<Resistance> perMetre(TableRow row, String column, double metres, Temperature tableAt) {
+    private static Found<Resistance> perMetre(
+            TableRow row, ConductorSize size, String column, double metres, Temperature tableAt) {
         double perMetre = row.number(column) / metres / temperatureFactor(tableAt);
-        return row.found(new Resistance(perMetre), column);
+        return row.foundAt(new Resistance(perMetre), size + ", " + column);
     }
 
     private static void refuseDisorder(Table table, Series series) {

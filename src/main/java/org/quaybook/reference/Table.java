@@ -110,7 +110,7 @@ record Table(String name, Map<String, String> headings, List<TableRow> rows) {
 
     private static String edition(Map<String, String> headings) {
         String edition = headings.getOrDefault("edition", NONE);
-        return edition.equals(NONE) ? "" : " (" + edition + ")";
+        return edition.equals(NONE) ? "" : ":" + edition;
     }
 
     private static String number(Map<String, String> headings) {

@@ -80,8 +80,9 @@ record TableRow(String table, int line, String key, Map<String, String> cells, C
         return new Found<>(value, table, key, citation);
     }
 
-    <T> Found<T> found(T value, String column) {
-        return new Found<>(value, table, key + ", " + column, citation);
+    /** As {@link #found}, with words of the caller's own for the row. */
+    <T> Found<T> foundAt(T value, String place) {
+        return new Found<>(value, table, place, citation);
     }
 
     private double number(String column, String cell) {
