@@ -12,6 +12,7 @@ public record AcCircuit(
         @Matches(
                 value = "[A-Za-z][A-Za-z0-9-]{0,7}",
                 form = "a letter and up to 7 letters, digits or hyphens, such as A1")
+        @Identifies(Thing.AC_CIRCUIT)
         String id,
 
         @Means(value = "what it feeds", example = "Galley sockets")
@@ -25,5 +26,7 @@ public record AcCircuit(
         @Means(value = "conductor", example = "2.5 mm2") @Nullable Given<ConductorSize> cable,
 
         @Means("what feeds it") Given<Source> source,
-        @Means("id of the RCD that protects it") @Nullable String rcd,
+
+        @Means("id of the RCD that protects it") @RefersTo(Thing.RCD) @Nullable String rcd,
+
         Place place) {}

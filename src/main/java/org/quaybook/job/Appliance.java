@@ -12,7 +12,8 @@ import org.quaybook.quantity.Voltage;
 /** Something that the owner wants to run. */
 @Means("Something that the owner wants to run.")
 public record Appliance(
-        @Means("what the owner calls it") String name,
+        @Means("what the owner calls it") @Identifies(Thing.APPLIANCE)
+        String name,
 
         @Means(value = "electrical input while it works hardest, off its plate", example = "1.1 kW")
         @Within(least = "0.5 W", most = "50 kW")

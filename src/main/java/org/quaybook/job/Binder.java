@@ -68,23 +68,22 @@ final class Binder {
             return absent(field, record);
         }
         Node node = entry.value();
-        Place at = within(record, field.key(), node instanceof Node.Scalar ? node : null, entry);
+        Place at = within(record, entry);
         if (node instanceof Node.Scalar scalar && scalar.text().isEmpty()) {
             noValue(field, problems.place(at.path(), entry.position()));
             return Slot.UNFILLED;
         }
         return switch (field.form()) {
             case LIST -> Slot.of(list(field, node, at));
-            case GIVEN -> Slot.of(new GivenReader(problems, this).read(field, node, at));
+            case GIVEN -> Slot.of(new GivenReader(problems, this, found).read(field, node, at));
             case PLAIN, PLACE -> Slot.of(field.isNested() ? record(field.type(), node, at) : plain(field, node, at));
         };
     }
 
-    private Place within(Place record, String key, @Nullable Node value, Node.Entry entry) {
-        String path = record.path().isEmpty() ? key : record.path() + "." + key;
-        Place at = problems.place(path, value == null ? entry.position() : value.position());
-        found.place(at);
-        return at;
+    /** A value stands where its own text is; whatever has parts stands where its key is. */
+    private Place within(Place record, Node.Entry entry) {
+        String path = record.path().isEmpty() ? entry.key() : record.path() + "." + entry.key();
+        return problems.place(path, entry.value() instanceof Node.Scalar scalar ? scalar.position() : entry.position());
     }
 
     private Slot absent(Field field, Place record) {
@@ -118,7 +117,6 @@ final class Binder {
         for (int i = 0; i < sequence.items().size(); i++) {
             Node item = sequence.items().get(i);
             Place here = problems.place(at.path() + "[" + i + "]", item.position());
-            found.place(here);
             if (item instanceof Node.Scalar scalar && scalar.text().isEmpty()) {
                 problems.add(here, Message.of(JobMessage.NO_VALUE, field.key()));
             } else {
@@ -140,7 +138,9 @@ final class Binder {
     Optional<Object> value(Field field, String text, Place at) {
         try {
             Object value = Scalars.read(field.type(), text);
+            found.name(field, value, at);
             Limits.check(field, value, text);
+            found.value(field, value, at);
             return Optional.of(value);
         } catch (Refusal refusal) {
             problems.add(at, refusal.reason(), refusal.hints());
@@ -201,8 +201,8 @@ final class Binder {
         return String.join(", ", keyList(type));
     }
 
-    /** How a message calls the thing at a path; the whole file has the empty name. */
-    private static String title(Place at) {
-        return at.path();
+    /** How a message calls the thing at a path. */
+    private static Object title(Place at) {
+        return at.path().isEmpty() ? Message.of(JobMessage.WHOLE_FILE) : at.path();
     }
 }

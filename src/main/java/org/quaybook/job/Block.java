@@ -20,6 +20,6 @@ public record Block(
         @Within(least = "0.01 mΩ", most = "1 Ω")
         @Nullable Given<Resistance> resistance,
 
-        @Means(value = "month it was fitted", example = "2026-04") @Nullable YearMonth fitted,
+        @Means(value = "month it was fitted", example = "2026-04") @Done @Nullable YearMonth fitted,
 
         @Means("serial numbers") @Nullable String serial) {}

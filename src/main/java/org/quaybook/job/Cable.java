@@ -14,6 +14,7 @@ public record Cable(
         @Matches(
                 value = "[A-Za-z][A-Za-z0-9-]{0,7}",
                 form = "a letter and up to 7 letters, digits or hyphens, such as B1")
+        @Identifies(Thing.CABLE)
         String id,
 
         @Means(value = "where it begins", example = "battery +")

@@ -9,5 +9,5 @@ public record Deviation(
         @Means("id of the check") String check,
         @Means("reason") String why,
         @Means("who accepts it") String by,
-        @Means("when") LocalDate on,
+        @Means("when") @Done LocalDate on,
         Place place) {}

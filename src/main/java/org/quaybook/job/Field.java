@@ -1,5 +1,6 @@
 package org.quaybook.job;
 
+import java.lang.annotation.Annotation;
 import java.lang.reflect.AnnotatedParameterizedType;
 import java.lang.reflect.AnnotatedType;
 import java.lang.reflect.RecordComponent;
@@ -76,11 +77,7 @@ record Field(RecordComponent component, String key, Form form, Class<?> type, bo
         return Optional.of(component.getAnnotation(Means.class).example()).filter(text -> !text.isEmpty());
     }
 
-    Optional<Within> within() {
-        return Optional.ofNullable(component.getAnnotation(Within.class));
-    }
-
-    Optional<Matches> matches() {
-        return Optional.ofNullable(component.getAnnotation(Matches.class));
+    <A extends Annotation> Optional<A> annotation(Class<A> type) {
+        return Optional.ofNullable(component.getAnnotation(type));
     }
 }

@@ -1,33 +1,78 @@
 package org.quaybook.job;
 
+import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 
-/** What binding has made out so far; the checks across records work on it even when other parts could not be bound. */
+/** What binding has made out so far; checks between values work on it even when other parts could not be bound. */
 final class Found {
 
+    /** A name given to something. */
+    record Name(Thing thing, String text, Place place) {}
+
+    /** A name used. */
+    record Reference(RefersTo to, String text, Place place) {}
+
+    /** A day on which something was done; the first of a month if only that is known. */
+    record DoneOn(LocalDate day, String text, Place place) {}
+
     private final List<Object> records = new ArrayList<>();
-    private final Map<String, Place> places = new HashMap<>();
+    private final Map<String, Object> values = new HashMap<>();
+    private final List<Name> names = new ArrayList<>();
+    private final List<Reference> references = new ArrayList<>();
+    private final List<DoneOn> done = new ArrayList<>();
 
     void record(Object record) {
         records.add(record);
     }
 
-    void place(Place at) {
-        places.put(at.path(), at);
+    /** Takes a name or the use of one, even in a wrong form: it is still the name that others refer to. */
+    void name(Field field, Object value, Place at) {
+        field.annotation(Identifies.class).ifPresent(it -> names.add(new Name(it.value(), value.toString(), at)));
+        field.annotation(RefersTo.class).ifPresent(it -> references.add(new Reference(it, value.toString(), at)));
     }
 
-    /** The place of a path that stands in the file. */
-    Place at(String path) {
-        return Objects.requireNonNull(places.get(path), path);
+    /** Takes a value that its field allows. */
+    void value(Field field, Object value, Place at) {
+        values.put(at.path(), value);
+        if (field.annotation(Done.class).isPresent()) {
+            LocalDate day = value instanceof YearMonth month ? month.atDay(1) : (LocalDate) value;
+            done.add(new DoneOn(day, value.toString(), at));
+        }
     }
 
-    /** All records of a type, in the order of the file. */
+    /** Takes the day on which a value was found out. */
+    void foundOut(@Nullable LocalDate day, Place at) {
+        if (day != null) {
+            done.add(new DoneOn(day, day.toString(), at));
+        }
+    }
+
+    /** All records of a type that could be bound, in the order of the file. */
     <R> List<R> all(Class<R> type) {
         return records.stream().filter(type::isInstance).map(type::cast).toList();
+    }
+
+    /** The single value at a path, if it stands in the file and could be read. */
+    <T> Optional<T> value(String path, Class<T> type) {
+        return Optional.ofNullable(values.get(path)).map(type::cast);
+    }
+
+    List<Name> names() {
+        return List.copyOf(names);
+    }
+
+    List<Reference> references() {
+        return List.copyOf(references);
+    }
+
+    List<DoneOn> done() {
+        return List.copyOf(done);
     }
 }

@@ -13,9 +13,10 @@ public record Fuse(
         @Matches(
                 value = "[A-Za-z][A-Za-z0-9-]{0,7}",
                 form = "a letter and up to 7 letters, digits or hyphens, such as F1")
+        @Identifies(Thing.FUSE)
         String id,
 
-        @Means(value = "ids of the cables it protects", example = "[B1]")
+        @Means(value = "ids of the cables it protects", example = "[B1]") @RefersTo(Thing.CABLE)
         List<String> protects,
 
         @Means("family; left out, one is proposed") @Nullable Given<FuseFamily> family,

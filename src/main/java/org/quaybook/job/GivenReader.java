@@ -28,10 +28,12 @@ final class GivenReader {
 
     private final Problems problems;
     private final Binder binder;
+    private final Found found;
 
-    GivenReader(Problems problems, Binder binder) {
+    GivenReader(Problems problems, Binder binder, Found found) {
         this.problems = problems;
         this.binder = binder;
+        this.found = found;
     }
 
     Optional<Object> read(Field field, Node node, Place at) {
@@ -56,6 +58,7 @@ final class GivenReader {
         Optional<Object> value = binder.value(field, noted.group(1), at);
         try {
             Note note = Note.read(noted.group(2));
+            found.foundOut(note.on, at);
             return value.map(it -> new Given<>(it, note.known, note.by, note.on, at));
         } catch (Refusal refusal) {
             problems.add(at, refusal.reason(), refusal.hints());
@@ -77,6 +80,7 @@ final class GivenReader {
         if (!(text.sound && knownWord.sound && by.sound && on.sound)) {
             return Optional.empty();
         }
+        found.foundOut(on.value, on.place);
         if (NOT_SEEN.equals(knownWord.value)) {
             return notSeen(text, by, on, at);
         }

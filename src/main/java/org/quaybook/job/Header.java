@@ -25,13 +25,16 @@ public record Header(
         @Means(value = "date of this revision; the only date the documents show", example = "2026-05-14")
         LocalDate date,
 
-        @Means(value = "the rules that the installation follows", example = "iso-13297")
+        @Means(value = "the rules that the installation follows", example = "iso-13297") @RefersTo(Thing.RULEBOOK)
         String rulebook,
 
-        @Means(value = "languages of the documents, first one first", example = "[en-GB]")
+        @Means(value = "languages of the documents, first one first", example = "[en-GB]") @RefersTo(Thing.LANGUAGE)
         List<String> languages,
 
-        @Means(value = "installer profile, a path beside this file", example = "installer.yaml")
+        @Means(value = "installer profile, a path from this file", example = "installer.yaml")
+        @Matches(
+                value = "(\\.\\./)?([^/\\\\:.*?\"<>|][^/\\\\:*?\"<>|]*/)*[^/\\\\:.*?\"<>|][^/\\\\:*?\"<>|]*\\.ya?ml",
+                form = "a .yaml file in this file's folder, below it, or one folder up, such as ../installer.yaml")
         String installer,
 
         @Means("who did the work") @Nullable String fitter,

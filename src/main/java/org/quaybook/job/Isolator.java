@@ -11,6 +11,7 @@ public record Isolator(
         @Matches(
                 value = "[A-Za-z][A-Za-z0-9-]{0,7}",
                 form = "a letter and up to 7 letters, digits or hyphens, such as S1")
+        @Identifies(Thing.ISOLATOR)
         String id,
 
         @Means(value = "what it switches", example = "Battery switch")
@@ -21,7 +22,12 @@ public record Isolator(
 
         @Means("whether it can be reached without tools") @Nullable Given<Boolean> toolFree,
 
-        @Means("what it makes dead: ids of cables or sources")
+        @Means(
+                value = "what it makes dead: ids of cables, fuses and AC circuits, or sources by their name",
+                example = "[B1, shore]")
+        @RefersTo(
+                value = {Thing.CABLE, Thing.FUSE, Thing.AC_CIRCUIT},
+                words = {"bank", "inverter", "shore", "generator", "alternator", "solar", "wind"})
         List<String> isolates,
 
         Place place) {

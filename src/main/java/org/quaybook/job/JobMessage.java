@@ -3,11 +3,13 @@ package org.quaybook.job;
 import java.util.Locale;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.MessageKey;
+import org.quaybook.diag.Severity;
 import org.quaybook.quantity.Kind;
 
 /** What reading a job file may have to say. */
 public enum JobMessage implements MessageKey {
     // The file as a whole.
+    FILE_MISSING,
     FILE_UNREADABLE,
     FILE_TOO_LARGE,
     FILE_NOT_UTF8,
@@ -55,7 +57,30 @@ public enum JobMessage implements MessageKey {
     NOT_SEEN_WITH_VALUE,
     REFUSED,
 
+    // Names.
+    NAME_REPEATED,
+    NAME_UNKNOWN,
+
     // Between values.
+    NO_LANGUAGE,
+    DONE_IN_THE_FUTURE,
+    TAKE_OFF_MISSING,
+    BANK_VOLTAGE,
+    THRESHOLD_IMPOSSIBLE,
+    ALARM_BELOW_CUT_OUT,
+    RESTART_BELOW_CUT_OUT,
+    RESTART_BELOW_ALARM(Severity.NOTE),
+    SHORT_TIME_BELOW_CONTINUOUS,
+    PEAK_BELOW_DISCHARGE,
+    EFFICIENCY_ORDER,
+    AVERAGE_ABOVE_POWER,
+    AVERAGE_AND_DUTY,
+    OUTPUT_ABOVE_POWER,
+    MORE_THAN_A_DAY,
+    TEST_AT_KIND,
+    TEST_READING_KIND,
+    TEST_TAKES_NO_VALUE,
+    TEST_WITHOUT_RESULT,
 
     // Hints.
     DID_YOU_MEAN,
@@ -63,10 +88,13 @@ public enum JobMessage implements MessageKey {
     WRITE_EITHER,
     EXAMPLE,
     ALLOWED_KEYS,
+    NAMES,
+    NOTHING_NAMED,
     LEAVE_OUT,
     QUOTE_TEXT,
 
-    // Dimensions.
+    // Parts of sentences.
+    WHOLE_FILE,
     DIMENSION_AIR_FLOW,
     DIMENSION_AREA,
     DIMENSION_CHARGE,
@@ -82,6 +110,20 @@ public enum JobMessage implements MessageKey {
     DIMENSION_TIME,
     DIMENSION_TORQUE,
     DIMENSION_VOLTAGE;
+
+    private final Severity severity;
+
+    JobMessage() {
+        this(Severity.ERROR);
+    }
+
+    JobMessage(Severity severity) {
+        this.severity = severity;
+    }
+
+    Severity severity() {
+        return severity;
+    }
 
     /** The name of a dimension. */
     static Message dimension(Kind<?> kind) {

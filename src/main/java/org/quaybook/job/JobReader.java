@@ -1,14 +1,17 @@
 package org.quaybook.job;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.Position;
@@ -16,61 +19,82 @@ import org.quaybook.diag.Position;
 /**
  * Reads a job file and the installer profile that it names. Never stops at the first problem and never throws for
  * something wrong with a file: what is wrong comes back as diagnostics, all of them at once.
+ *
+ * <p>The profile lies in the job file's folder, below it, or one folder up with what is below that, so that several jobs
+ * can share one; nothing else on the machine can be named. Symbolic links are followed.
  */
 public final class JobReader {
 
-    static final long LARGEST_FILE = 1 << 20;
+    static final int LARGEST_FILE = 1 << 20;
 
     private JobReader() {}
 
-    /** Reads a job file and, beside it, the installer profile. */
+    /** Reads a job file and the installer profile that it names. */
     public static JobReading read(Path jobFile, Vocabulary vocabulary) {
-        FileReading<Job> job = file(Job.class, jobFile, vocabulary);
+        Reading<Job> job = file(Job.class, jobFile, vocabulary);
         List<Diagnostic> problems = new ArrayList<>(job.problems);
-        Optional<FileReading<Installer>> installer = job.value
-                .map(it -> it.job().installer())
-                .map(path -> file(Installer.class, jobFile.resolveSibling(path), vocabulary));
-        installer.ifPresent(it -> problems.addAll(it.problems));
-        return new JobReading(
-                job.value.orElse(null), installer.flatMap(it -> it.value).orElse(null), problems);
+        Optional<Reading<Installer>> installer =
+                installerFile(jobFile, job.found).map(file -> file(Installer.class, file, vocabulary));
+        installer.ifPresent(reading -> problems.addAll(reading.problems));
+        return new JobReading(job.value, installer.map(Reading::value).orElse(null), problems);
     }
 
-    /** Reads the text of a job file; the installer profile is not looked for. */
+    /** Reads the text of a job file, without reading or writing anything; the installer profile is not looked for. */
     public static JobReading parse(String text, String fileName, Vocabulary vocabulary) {
-        FileReading<Job> job = text(Job.class, text, fileName, vocabulary);
-        return new JobReading(job.value.orElse(null), null, job.problems);
+        Reading<Job> job = text(Job.class, text, fileName, vocabulary);
+        return new JobReading(job.value, null, job.problems);
     }
 
-    private record FileReading<R>(Optional<R> value, List<Diagnostic> problems) {}
+    /** Reads the text of an installer profile; in what comes back the job is missing. */
+    public static JobReading parseInstaller(String text, String fileName) {
+        Reading<Installer> installer = text(Installer.class, text, fileName, new Vocabulary(List.of(), List.of()));
+        return new JobReading(null, installer.value, installer.problems);
+    }
 
-    private static <R extends Record> FileReading<R> file(Class<R> type, Path file, Vocabulary vocabulary) {
-        String name = file.toString().replace('\\', '/');
+    /** What came of one file; the value is null exactly if there is an error. */
+    private record Reading<R>(@Nullable R value, Found found, List<Diagnostic> problems) {}
+
+    private static Optional<Path> installerFile(Path jobFile, Found found) {
         try {
-            if (Files.size(file) > LARGEST_FILE) {
-                return refused(name, Message.of(JobMessage.FILE_TOO_LARGE, Files.size(file), LARGEST_FILE));
-            }
-            ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(file));
-            String text = StandardCharsets.UTF_8.newDecoder().decode(bytes).toString();
-            return text(type, text, name, vocabulary);
-        } catch (CharacterCodingException foreign) {
-            return refused(name, Message.of(JobMessage.FILE_NOT_UTF8, name));
-        } catch (IOException unreadable) {
-            return refused(name, Message.of(JobMessage.FILE_UNREADABLE, name));
+            return found.value("job.installer", String.class).map(jobFile::resolveSibling);
+        } catch (InvalidPathException notOnThisSystem) {
+            return Optional.empty();
         }
     }
 
-    private static <R> FileReading<R> refused(String name, Message message) {
-        Problems problems = new Problems(name, "");
-        problems.add(problems.place("", Position.START), message);
-        return new FileReading<>(Optional.empty(), problems.sorted());
+    private static <R extends Record> Reading<R> file(Class<R> type, Path file, Vocabulary vocabulary) {
+        String name = file.toString().replace('\\', '/');
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(LARGEST_FILE + 1);
+            if (bytes.length > LARGEST_FILE) {
+                return refused(name, Message.of(JobMessage.FILE_TOO_LARGE, LARGEST_FILE >> 10));
+            }
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+            return text(type, text, name, vocabulary);
+        } catch (CharacterCodingException foreign) {
+            return refused(name, Message.of(JobMessage.FILE_NOT_UTF8));
+        } catch (IOException unreadable) {
+            return refused(name, Message.of(Files.exists(file) ? JobMessage.FILE_UNREADABLE : JobMessage.FILE_MISSING));
+        }
     }
 
-    private static <R extends Record> FileReading<R> text(
-            Class<R> type, String text, String name, Vocabulary vocabulary) {
+    private static <R> Reading<R> refused(String name, Message message) {
+        Problems problems = new Problems(name, "");
+        problems.add(problems.place("", Position.START), message);
+        return new Reading<>(null, new Found(), problems.sorted());
+    }
+
+    private static <R extends Record> Reading<R> text(Class<R> type, String text, String name, Vocabulary vocabulary) {
         Problems problems = new Problems(name, text);
         Found found = new Found();
-        Optional<R> value = YamlTree.read(text, problems).flatMap(root -> new Binder(problems, found).file(type, root));
-        new VocabularyChecks(found, problems, vocabulary).check();
-        return new FileReading<>(problems.isEmpty() ? value : Optional.empty(), problems.sorted());
+        Optional<R> value = RawText.cleaned(text, problems)
+                .flatMap(clean -> YamlTree.read(clean, problems))
+                .flatMap(root -> new Binder(problems, found).file(type, root));
+        new NameChecks(found, problems, vocabulary).check();
+        new JobChecks(found, problems).check();
+        return new Reading<>(problems.haveErrors() ? null : value.orElse(null), found, problems.sorted());
     }
 }

@@ -7,9 +7,9 @@ import org.quaybook.diag.Diagnostic;
 /**
  * What came of reading a job file.
  *
- * @param job the job; null exactly if the job file has a problem
- * @param installer the installer profile that the job names; null if it has a problem or could not be looked for
- * @param problems everything wrong with the two files, job file first, each in the order of the file
+ * @param job the job; null exactly if the job file has an error
+ * @param installer the installer profile that the job names; null if it has an error or could not be looked for
+ * @param problems everything to say about the two files, job file first, each in the order of the file
  */
 public record JobReading(@Nullable Job job, @Nullable Installer installer, List<Diagnostic> problems) {
     public JobReading {

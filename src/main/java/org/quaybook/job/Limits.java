@@ -13,11 +13,11 @@ final class Limits {
     private Limits() {}
 
     static void check(Field field, Object value, String text) throws Refusal {
-        Matches matches = field.matches().orElse(null);
+        Matches matches = field.annotation(Matches.class).orElse(null);
         if (matches != null && !Pattern.matches(matches.value(), text)) {
             throw new Refusal(Message.of(JobMessage.BAD_FORM, text, matches.form()));
         }
-        Within within = field.within().orElse(null);
+        Within within = field.annotation(Within.class).orElse(null);
         if (within != null && !inside(field, within, number(value))) {
             throw new Refusal(Message.of(JobMessage.OUT_OF_RANGE, text, within.least(), within.most()));
         }

@@ -29,16 +29,17 @@ final class Problems {
     }
 
     void add(Place place, Message message, List<Message> hints) {
-        found.add(
-                new Diagnostic(Severity.ERROR, message.key().key(), place, excerpt(place.position()), message, hints));
+        JobMessage what = (JobMessage) message.key();
+        found.add(new Diagnostic(what.severity(), what.key(), place, excerpt(place.position()), message, hints));
     }
 
     void add(Place place, Message message, Message... hints) {
         add(place, message, List.of(hints));
     }
 
-    boolean isEmpty() {
-        return found.isEmpty();
+    /** Whether anything found makes the file unusable. */
+    boolean haveErrors() {
+        return found.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
     }
 
     /** All, in the order of the file. */

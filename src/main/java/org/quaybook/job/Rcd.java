@@ -11,6 +11,7 @@ public record Rcd(
         @Matches(
                 value = "[A-Za-z][A-Za-z0-9-]{0,7}",
                 form = "a letter and up to 7 letters, digits or hyphens, such as R2")
+        @Identifies(Thing.RCD)
         String id,
 
         @Means(value = "rated residual current", example = "30 mA") @Within(least = "5 mA", most = "500 mA")

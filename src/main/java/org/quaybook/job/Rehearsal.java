@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 /** What the owner did at handover. */
 @Means("What the owner did at handover.")
 public record Rehearsal(
-        @Means("when") LocalDate on,
+        @Means("when") @Done LocalDate on,
         @Means("who was there") @Nullable String with,
         @Means("started the system") @Nullable Given<Boolean> started,
         @Means("switched everything off") @Nullable Given<Boolean> allOff,

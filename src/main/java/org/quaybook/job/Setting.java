@@ -11,7 +11,7 @@ public record Setting(
         @Means("which setting") String name,
         @Means("what it is set to") String value,
         @Means("what it was before") @Nullable String was,
-        @Means("when it was last changed") @Nullable LocalDate on,
+        @Means("when it was last changed") @Done @Nullable LocalDate on,
         @Means("who changed it") @Nullable String by,
         @Means("season it is for") @Nullable String season,
         Place place) {}

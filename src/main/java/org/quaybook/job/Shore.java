@@ -19,7 +19,7 @@ public record Shore(
 
         @Means(value = "conductor from inlet to board", example = "2.5 mm2") @Nullable Given<ConductorSize> cable,
 
-        @Means("id of the RCD after the inlet") @Nullable String rcd,
+        @Means("id of the RCD after the inlet") @RefersTo(Thing.RCD) @Nullable String rcd,
 
         @Means("main shore breaker") @Within(least = "1 A", most = "125 A") @Nullable Given<Current> breaker,
 

@@ -6,7 +6,9 @@ import org.quaybook.diag.Place;
 /** An outlet or fixed connection. */
 @Means("An outlet or fixed connection.")
 public record Socket(
-        @Means("what it is called") String name,
+        @Means("what it is called") @Identifies(Thing.SOCKET)
+        String name,
+
         @Means("its place") @Nullable String where,
         @Means("what feeds it with shore power on") Given<Source> shoreOn,
         @Means("what feeds it with shore power off") Given<Source> shoreOff,

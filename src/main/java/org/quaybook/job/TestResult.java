@@ -10,7 +10,11 @@ import org.quaybook.quantity.Quantity;
 @Means("A test and its result.")
 public record TestResult(
         @Means("which test") TestKind test,
-        @Means("ids of what was tested") List<String> of,
+
+        @Means("ids of what was tested, or names of sockets")
+        @RefersTo({Thing.CABLE, Thing.FUSE, Thing.ISOLATOR, Thing.RCD, Thing.AC_CIRCUIT, Thing.SOCKET})
+        List<String> of,
+
         @Means("what fed it during the test") @Nullable Given<Source> source,
 
         @Means(value = "the load or current during the test", example = "90 A") @Nullable Given<Quantity> at,
@@ -19,7 +23,7 @@ public record TestResult(
 
         @Means("for a test without a reading") @Nullable Outcome outcome,
         @Means("who tested") @Nullable String by,
-        @Means("when") @Nullable LocalDate on,
+        @Means("when") @Done @Nullable LocalDate on,
         @Means("instrument used") @Nullable String instrument,
         Place place) {
     public TestResult {

@@ -75,7 +75,10 @@ final class YamlTree {
                 root = node(event, 1);
             }
         }
-        return Optional.ofNullable(root);
+        if (root == null) {
+            throw new Stopped(Position.START, Message.of(JobMessage.FILE_EMPTY));
+        }
+        return Optional.of(root);
     }
 
     private Node node(Event event, int depth) throws Stopped {

@@ -1,0 +1,195 @@
+package org.quaybook.job;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.Message;
+import org.quaybook.diag.Place;
+import org.quaybook.quantity.Kind;
+import org.quaybook.quantity.Quantity;
+import org.quaybook.quantity.TimeSpan;
+import org.quaybook.quantity.Voltage;
+
+/**
+ * What cannot be true between the values of one job, whatever the rulebook. Values that nobody has seen contradict
+ * nothing. Whether an installation is good is not judged here.
+ */
+final class JobChecks {
+
+    /** Nominal voltages of the banks that the trade fits (common practice, no source). */
+    private static final List<Integer> VOLTAGE_CLASSES = List.of(12, 24, 36, 48);
+
+    /**
+     * How far the blocks' nominal voltages may lie from their class: 4 lithium iron phosphate cells of 3.2 V make
+     * 12.8 V, 7 % above 12 V (common practice, no source).
+     */
+    private static final double CLASS_BELOW = 0.95;
+
+    private static final double CLASS_ABOVE = 1.10;
+
+    /** Thresholds of an inverter lie between these shares of the bank's nominal voltage (common practice, no source). */
+    private static final double THRESHOLD_LEAST = 0.6;
+
+    private static final double THRESHOLD_MOST = 1.2;
+
+    private final Found found;
+    private final Problems problems;
+
+    JobChecks(Found found, Problems problems) {
+        this.found = found;
+        this.problems = problems;
+    }
+
+    void check() {
+        found.all(Bank.class).forEach(this::bank);
+        found.all(Protection.class).forEach(this::protection);
+        found.all(Inverter.class).forEach(this::inverter);
+        found.all(Efficiency.class).forEach(this::efficiency);
+        found.all(Appliance.class).forEach(this::appliance);
+        found.all(TestResult.class).forEach(this::test);
+        found.all(Bank.class).forEach(bank -> found.all(Inverter.class).forEach(it -> thresholds(bank, it)));
+        found.value("job.date", LocalDate.class).ifPresent(this::dates);
+        found.all(Header.class).forEach(this::header);
+    }
+
+    private void header(Header header) {
+        if (header.languages().isEmpty()) {
+            problems.add(header.place(), Message.of(JobMessage.NO_LANGUAGE));
+        }
+    }
+
+    private void dates(LocalDate revision) {
+        for (Found.DoneOn done : found.done()) {
+            if (done.day().isAfter(revision)) {
+                problems.add(done.place(), Message.of(JobMessage.DONE_IN_THE_FUTURE, done.text(), revision.toString()));
+            }
+        }
+    }
+
+    private void bank(Bank bank) {
+        int parallel = Given.maybe(bank.parallel()).orElse(1);
+        if (parallel > 1 && bank.takeOff() == null) {
+            problems.add(bank.place(), Message.of(JobMessage.TAKE_OFF_MISSING, parallel));
+        }
+        nominal(bank).ifPresent(volts -> {
+            boolean usual = VOLTAGE_CLASSES.stream()
+                    .anyMatch(it -> volts.volts() >= CLASS_BELOW * it && volts.volts() <= CLASS_ABOVE * it);
+            if (!usual) {
+                problems.add(bank.block().voltage().place(), Message.of(JobMessage.BANK_VOLTAGE, volts));
+            }
+        });
+    }
+
+    private static Optional<Voltage> nominal(Bank bank) {
+        return Given.maybe(bank.block().voltage())
+                .flatMap(block -> Given.maybe(bank.series()).map(block::times));
+    }
+
+    private void protection(Protection protection) {
+        below(protection.peak(), protection.discharge(), JobMessage.PEAK_BELOW_DISCHARGE);
+    }
+
+    private void efficiency(Efficiency efficiency) {
+        below(efficiency.best(), efficiency.full(), JobMessage.EFFICIENCY_ORDER);
+    }
+
+    private void inverter(Inverter inverter) {
+        below(inverter.alarm(), inverter.cutOut(), JobMessage.ALARM_BELOW_CUT_OUT);
+        if (!below(inverter.restart(), inverter.cutOut(), JobMessage.RESTART_BELOW_CUT_OUT)) {
+            below(inverter.restart(), inverter.alarm(), JobMessage.RESTART_BELOW_ALARM);
+        }
+        ShortTime shortTime = inverter.shortTime();
+        if (shortTime != null) {
+            below(shortTime.power(), inverter.continuous(), JobMessage.SHORT_TIME_BELOW_CONTINUOUS);
+        }
+    }
+
+    private void thresholds(Bank bank, Inverter inverter) {
+        nominal(bank).ifPresent(nominal -> {
+            threshold(inverter.alarm(), nominal);
+            threshold(inverter.cutOut(), nominal);
+            threshold(inverter.restart(), nominal);
+        });
+    }
+
+    private void threshold(@Nullable Given<Voltage> given, Voltage nominal) {
+        Voltage least = nominal.times(THRESHOLD_LEAST);
+        Voltage most = nominal.times(THRESHOLD_MOST);
+        Given.maybe(given)
+                .filter(it -> it.compareTo(least) < 0 || it.compareTo(most) > 0)
+                .ifPresent(it -> problems.add(
+                        placeOf(given), Message.of(JobMessage.THRESHOLD_IMPOSSIBLE, it, nominal, least, most)));
+    }
+
+    private void appliance(Appliance appliance) {
+        above(appliance.average(), appliance.power(), JobMessage.AVERAGE_ABOVE_POWER);
+        if (appliance.average() != null && appliance.duty() != null) {
+            problems.add(placeOf(appliance.duty()), Message.of(JobMessage.AVERAGE_AND_DUTY));
+        }
+        if (appliance.kind() == LoadKind.MICROWAVE || appliance.kind() == LoadKind.HEATING) {
+            above(appliance.outputPower(), appliance.power(), JobMessage.OUTPUT_ABOVE_POWER);
+        }
+        Optional<TimeSpan> perUse = Given.maybe(appliance.perUse());
+        double uses = Given.maybe(appliance.usesPerDay()).orElse(0.0);
+        perUse.map(it -> it.times(uses))
+                .filter(it -> it.compareTo(TimeSpan.ofHours(24)) > 0)
+                .ifPresent(it ->
+                        problems.add(placeOf(appliance.usesPerDay()), Message.of(JobMessage.MORE_THAN_A_DAY, it)));
+    }
+
+    private void test(TestResult test) {
+        kind(test.at(), test.test().at(), test, JobMessage.TEST_AT_KIND);
+        kind(test.result(), test.test().reading(), test, JobMessage.TEST_READING_KIND);
+        if (test.result() == null && test.outcome() == null) {
+            problems.add(test.place(), Message.of(JobMessage.TEST_WITHOUT_RESULT, Names.of(test.test())));
+        }
+    }
+
+    private void kind(@Nullable Given<Quantity> given, Optional<Kind<?>> due, TestResult test, JobMessage otherKind) {
+        Optional<Quantity> value = Given.maybe(given);
+        if (given == null || value.isEmpty()) {
+            return;
+        }
+        String name = Names.of(test.test());
+        Kind<?> kind = value.get().kind();
+        if (due.isEmpty()) {
+            problems.add(given.place(), Message.of(JobMessage.TEST_TAKES_NO_VALUE, name));
+        } else if (!due.get().equals(kind)) {
+            problems.add(
+                    given.place(),
+                    Message.of(
+                            otherKind,
+                            name,
+                            JobMessage.dimension(kind),
+                            JobMessage.dimension(due.get()),
+                            Quantities.units(due.get())));
+        }
+    }
+
+    /** Reports the first value if both are known and it is the smaller, and says whether it was. */
+    private <Q extends Quantity & Comparable<Q>> boolean below(
+            @Nullable Given<Q> value, @Nullable Given<Q> bound, JobMessage message) {
+        Optional<Q> number = Given.maybe(value);
+        Optional<Q> least = Given.maybe(bound);
+        boolean below = number.isPresent() && least.isPresent() && number.get().compareTo(least.get()) < 0;
+        if (below) {
+            problems.add(placeOf(value), Message.of(message, number.get(), least.get()));
+        }
+        return below;
+    }
+
+    private <Q extends Quantity & Comparable<Q>> void above(
+            @Nullable Given<Q> value, @Nullable Given<Q> bound, JobMessage message) {
+        Optional<Q> number = Given.maybe(value);
+        Optional<Q> most = Given.maybe(bound);
+        if (number.isPresent() && most.isPresent() && number.get().compareTo(most.get()) > 0) {
+            problems.add(placeOf(value), Message.of(message, number.get(), most.get()));
+        }
+    }
+
+    private static Place placeOf(@Nullable Given<?> given) {
+        return Objects.requireNonNull(given).place();
+    }
+}
