@@ -142,9 +142,7 @@ final class TestChecks {
         List<RunFigures> runs = figures.supply().runs().stream()
                 .filter(run -> test.of().contains(run.cable().id()))
                 .toList();
-        Resistance path = runs.stream()
-                .map(RunFigures::cold)
-                .reduce(new Resistance(0), Resistance::plus);
+        Resistance path = runs.stream().map(RunFigures::cold).reduce(new Resistance(0), Resistance::plus);
         Voltage predicted = current.through(path);
         if (predicted.volts() == 0) {
             return;

@@ -1,0 +1,123 @@
+package org.quaybook.record;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.quaybook.calc.Ending;
+import org.quaybook.checks.Assessment;
+import org.quaybook.figures.ApplianceFigures;
+import org.quaybook.figures.ApplianceFigures.Verdict;
+import org.quaybook.figures.Figure;
+import org.quaybook.figures.TogetherFigures;
+import org.quaybook.job.Given;
+import org.quaybook.quantity.Quantity;
+import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.TimeSpan;
+import org.quaybook.text.Words;
+
+/** What can run and for how long, in words: one row an appliance, and the pairs that cannot run at once. */
+final class ApplianceSheet {
+
+    private final Assessment it;
+    private final Words words;
+
+    ApplianceSheet(Assessment assessment, Words words) {
+        this.it = assessment;
+        this.words = words;
+    }
+
+    List<Map<String, Object>> rows() {
+        return it.figures().appliances().stream().map(this::row).toList();
+    }
+
+    private Map<String, Object> row(ApplianceFigures appliance) {
+        Ratio reserve = it.figures().bank().reserve().value();
+        return new Rows()
+                .put("name", appliance.appliance().name())
+                .put(
+                        "verdict",
+                        appliance.verdict().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                .put("verdictWords", words.term(appliance.verdict()))
+                .put("runs", appliance.verdict() == Verdict.RUNS || appliance.verdict() == Verdict.NOT_WHEN_WORN)
+                .put("power", say(appliance.power()))
+                .put("average", say(appliance.average()))
+                .put(
+                        "pulsing",
+                        appliance.average().value().compareTo(appliance.power().value()) < 0)
+                .put("time", say(appliance.time()))
+                .put("wornTime", say(appliance.wornTime()))
+                .put("bar", bar(appliance.time()))
+                .put("wornBar", bar(appliance.wornTime()))
+                .put(
+                        "perUse",
+                        Given.maybe(appliance.appliance().perUse())
+                                .map(words::word)
+                                .orElse(""))
+                .put("uses", maybe(appliance.uses()))
+                .put("wornUses", maybe(appliance.wornUses()))
+                .put("sharePerUse", maybe(appliance.sharePerUse()))
+                .put("startsDownTo", startsDownTo(appliance, reserve))
+                .put("alarmBelow", above(appliance.alarmBelow(), reserve))
+                .put("alarmRest", above(appliance.alarmBelow(), reserve).isEmpty() ? "" : maybe(appliance.alarmRest()))
+                .put("alwaysAlarms", appliance.alarmBelow().isEmpty())
+                .put("runningVoltage", maybe(appliance.runningVoltage()))
+                .put("ending", words.term(appliance.ending()))
+                .put("endsAtReserve", appliance.ending() == Ending.RESERVE)
+                .put("leftOn", Given.isYes(appliance.appliance().leftOn()))
+                .map();
+    }
+
+    /**
+     * Length of a bar in per cent of the longest that is drawn, on a scale of the square root: minutes and days are both
+     * to be seen beside each other.
+     */
+    private long bar(Figure<TimeSpan> time) {
+        double longest = it.figures().appliances().stream()
+                .mapToDouble(appliance -> appliance.time().value().seconds())
+                .max()
+                .orElse(1);
+        return longest == 0 ? 0 : Math.round(100 * Math.sqrt(time.value().seconds() / longest));
+    }
+
+    /** Below the reserve nobody should start it anyway, so the reserve is the least that is told. */
+    private String startsDownTo(ApplianceFigures appliance, Ratio reserve) {
+        return appliance
+                .startsDownTo()
+                .map(figure -> figure.value().compareTo(reserve) < 0
+                        ? words.word(it.figures().bank().reserve().stated())
+                        : say(figure))
+                .orElse("");
+    }
+
+    /** A state of charge only if it lies above the reserve, where the owner will meet it. */
+    private String above(Optional<Figure<Ratio>> figure, Ratio reserve) {
+        return figure.filter(ratio -> ratio.value().compareTo(reserve) > 0)
+                .map(this::say)
+                .orElse("");
+    }
+
+    List<Map<String, Object>> notTogether() {
+        return it.figures().pairs().stream()
+                .filter(pair -> !pair.allowed() || !pair.starts())
+                .map(this::pair)
+                .toList();
+    }
+
+    private Map<String, Object> pair(TogetherFigures pair) {
+        return new Rows()
+                .put("first", pair.first().appliance().name())
+                .put("second", pair.second().appliance().name())
+                .put("power", words.word(org.quaybook.quantity.Stated.up(pair.power())))
+                .put("onlyStart", pair.allowed())
+                .map();
+    }
+
+    private String maybe(Optional<? extends Figure<? extends Quantity>> figure) {
+        return figure.map(this::say).orElse("");
+    }
+
+    private String say(Figure<?> figure) {
+        return words.word(figure.stated());
+    }
+}
