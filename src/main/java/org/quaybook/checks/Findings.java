@@ -22,7 +22,7 @@ public final class Findings {
     /** All findings, worst first, then in the order of the file. */
     public static List<Finding> of(Job job, Figures figures, Tables tables) {
         Findings findings = new Findings();
-        SupplyChecks.run(job, figures, findings);
+        SupplyChecks.run(job, figures, tables, findings);
         FuseChecks.run(figures, tables, findings);
         BankChecks.run(job, figures, findings);
         LoadChecks.run(job, figures, findings);

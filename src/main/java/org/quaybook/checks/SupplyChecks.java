@@ -6,18 +6,19 @@ import org.quaybook.diag.Severity;
 import org.quaybook.figures.Figures;
 import org.quaybook.figures.SupplyFigures;
 import org.quaybook.figures.SupplyFigures.RunFigures;
+import org.quaybook.figures.Tables;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
 import org.quaybook.job.Job;
+import org.quaybook.quantity.Ratio;
 
 /** The DC path: what the conductors bear and drop, and whether it can be made dead. */
 final class SupplyChecks {
 
-    private static final double MOST_DROP = 0.10;
-
     private SupplyChecks() {}
 
-    static void run(Job job, Figures figures, Findings findings) {
+    static void run(Job job, Figures figures, Tables tables, Findings findings) {
+        Ratio mostDrop = tables.rules().otherDrop().value();
         SupplyFigures supply = figures.supply();
         for (RunFigures run : supply.runs()) {
             if (run.allowed()
@@ -37,7 +38,7 @@ final class SupplyChecks {
         }
         if (supply.decidingDrop().value().compareTo(supply.allowedDrop().value()) > 0) {
             findings.add(
-                    supply.decidingShare().value().fraction() > MOST_DROP ? Severity.FORBIDS : Severity.DECIDE,
+                    supply.decidingShare().value().compareTo(mostDrop) > 0 ? Severity.FORBIDS : Severity.DECIDE,
                     Check.SUPPLY_DROP,
                     job.cables().get(0).place(),
                     supply.decidingDrop().stated(),
