@@ -43,7 +43,7 @@ class BadJobsTest {
                 ? JobReader.parseInstaller(text, name)
                 : JobReader.parse(text, name, JobFiles.VOCABULARY);
 
-        JobFiles.assertSame(BAD.resolve(name.replace(".yaml", ".expected")), said(reading.problems()));
+        JobFiles.assertSame(BAD.resolve(name.replace(".yaml", ".expected")), said(reading.problems()), "cases");
         assertThat(reading.job() == null && reading.installer() == null)
                 .isEqualTo(reading.problems().stream().anyMatch(problem -> problem.severity() == Severity.ERROR));
         assertThat(reading.problems())

@@ -19,11 +19,11 @@ final class JobFiles {
     private JobFiles() {}
 
     /**
-     * Holds a text against the file that keeps it. With {@code -Drenew=job} the file is written anew instead; look at the
+     * Holds a text against the file that keeps it. With {@code -Drenew=<name>} the file is written anew first; look at the
      * difference before committing it.
      */
-    static void assertSame(Path kept, String text) {
-        if ("job".equals(System.getProperty("renew"))) {
+    static void assertSame(Path kept, String text, String name) {
+        if (name.equals(System.getProperty("renew"))) {
             try {
                 Files.writeString(kept, text);
             } catch (IOException unwritable) {
@@ -31,7 +31,7 @@ final class JobFiles {
             }
         }
         assertThat(text)
-                .as("%s: if the change is meant, renew it with mvn test -Drenew=job", kept)
+                .as("%s: if the change is meant, renew it with mvn test -Drenew=%s", kept, name)
                 .isEqualTo(text(kept));
     }
 
