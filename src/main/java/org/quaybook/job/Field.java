@@ -77,6 +77,11 @@ record Field(RecordComponent component, String key, Form form, Class<?> type, bo
         return Optional.of(component.getAnnotation(Means.class).example()).filter(text -> !text.isEmpty());
     }
 
+    /** An example that may be copied into a job; a record code may not, for it must be the only one of its kind. */
+    Optional<String> sample() {
+        return example().filter(text -> type != RecordCode.class);
+    }
+
     <A extends Annotation> Optional<A> annotation(Class<A> type) {
         return Optional.ofNullable(component.getAnnotation(type));
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.Position;
@@ -14,6 +15,7 @@ import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.events.AliasEvent;
+import org.yaml.snakeyaml.events.CollectionStartEvent;
 import org.yaml.snakeyaml.events.Event;
 import org.yaml.snakeyaml.events.MappingEndEvent;
 import org.yaml.snakeyaml.events.MappingStartEvent;
@@ -21,6 +23,7 @@ import org.yaml.snakeyaml.events.NodeEvent;
 import org.yaml.snakeyaml.events.ScalarEvent;
 import org.yaml.snakeyaml.events.SequenceEndEvent;
 import org.yaml.snakeyaml.events.SequenceStartEvent;
+import org.yaml.snakeyaml.nodes.Tag;
 
 /**
  * Builds the tree of a YAML text from the parser's events. Only the plain part of YAML is let in: one document of
@@ -95,7 +98,7 @@ final class YamlTree {
         if (event instanceof SequenceStartEvent) {
             return sequence(position(event), depth);
         }
-        return event instanceof ScalarEvent scalar ? scalar(scalar) : new Node.Scalar(position(event), "");
+        return event instanceof ScalarEvent scalar ? scalar(scalar) : new Node.Refused(position(event));
     }
 
     private Node mapping(Position position, int depth) throws Stopped {
@@ -106,7 +109,9 @@ final class YamlTree {
             }
             refuseReferences(key);
             Node value = node(events.next(), depth + 1);
-            entries.add(new Node.Entry(bounded(key), position(key), value));
+            if (isReadable(key)) {
+                entries.add(new Node.Entry(key.getValue(), position(key), value));
+            }
         }
         return new Node.Mapping(position, entries);
     }
@@ -120,25 +125,27 @@ final class YamlTree {
     }
 
     private Node scalar(ScalarEvent scalar) {
-        String text = bounded(scalar).strip();
+        if (!isReadable(scalar)) {
+            return new Node.Refused(position(scalar));
+        }
+        String text = scalar.getValue().strip();
         boolean empty = scalar.isPlain() && (text.equals("~") || text.equals("null"));
         return new Node.Scalar(position(scalar), empty ? "" : text);
     }
 
-    private String bounded(ScalarEvent scalar) {
+    private boolean isReadable(ScalarEvent scalar) {
         String text = scalar.getValue();
         // An escape inside quotes can write what the text of the file may not hold.
-        SafeText.firstUnsafe(text)
-                .ifPresent(unsafe -> problems.add(
-                        problems.place("", position(scalar)),
-                        Message.of(JobMessage.UNSAFE_CHARACTER, SafeText.nameOf(unsafe))));
-        if (text.length() <= LONGEST_TEXT) {
-            return text;
+        OptionalInt unsafe = SafeText.firstUnsafe(text);
+        if (unsafe.isPresent()) {
+            Message reason = Message.of(JobMessage.UNSAFE_CHARACTER, SafeText.nameOf(unsafe.getAsInt()));
+            problems.add(problems.place("", position(scalar)), reason);
         }
-        problems.add(
-                problems.place("", position(scalar)),
-                Message.of(JobMessage.TEXT_TOO_LONG, text.length(), LONGEST_TEXT));
-        return text.substring(0, LONGEST_TEXT);
+        if (text.length() > LONGEST_TEXT) {
+            Message reason = Message.of(JobMessage.TEXT_TOO_LONG, text.length(), LONGEST_TEXT);
+            problems.add(problems.place("", position(scalar)), reason);
+        }
+        return unsafe.isEmpty() && text.length() <= LONGEST_TEXT;
     }
 
     /** Reported rather than stopped at: the value beside an anchor or tag can still be read. */
@@ -153,7 +160,7 @@ final class YamlTree {
             name = "&" + node.getAnchor();
         } else if (tag(event) != null) {
             refused = JobMessage.TAG;
-            name = "!" + tag(event);
+            name = String.valueOf(tag(event)).replace(Tag.PREFIX, "!!");
         }
         if (refused != null) {
             problems.add(problems.place("", position(event)), Message.of(refused, name));
@@ -164,7 +171,7 @@ final class YamlTree {
         if (event instanceof ScalarEvent scalar) {
             return scalar.getTag();
         }
-        return event instanceof org.yaml.snakeyaml.events.CollectionStartEvent start ? start.getTag() : null;
+        return event instanceof CollectionStartEvent start ? start.getTag() : null;
     }
 
     private static Position position(Event event) {
