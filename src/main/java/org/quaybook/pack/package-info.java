@@ -1,0 +1,8 @@
+/**
+ * The road itself: reads a job, calculates and judges it, composes the documents and puts them into one folder, complete
+ * or not at all.
+ */
+@NullMarked
+package org.quaybook.pack;
+
+import org.jspecify.annotations.NullMarked;
