@@ -14,7 +14,7 @@ import picocli.CommandLine.ParameterException;
         name = "quaybook",
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
-        subcommands = {PackCommand.class, CheckCommand.class, SchemaCommand.class},
+        subcommands = {PackCommand.class, CheckCommand.class, ExplainCommand.class, SchemaCommand.class},
         synopsisSubcommandLabel = "COMMAND",
         description = {
             "",
