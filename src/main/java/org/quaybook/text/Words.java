@@ -31,7 +31,7 @@ public final class Words {
 
     private static final List<String> LANGUAGES = List.of("en-GB");
     private static final List<String> AREAS =
-            List.of("language", "terms", "job", "checks", "figures", "guide", "labels", "record", "cli");
+            List.of("language", "terms", "job", "checks", "figures", "guide", "workings", "labels", "record", "cli");
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
 
     private final String language;
