@@ -38,7 +38,7 @@ final class FiguresJson {
         ArrayNode findings = root.putArray("findings");
         it.findings().forEach(finding -> findings.add(json.finding(finding)));
         ArrayNode notes = root.putArray("labels");
-        labels.forEach(note -> notes.add(label(note)));
+        labels.forEach(note -> notes.add(json.label(note)));
         return JsonText.of(root);
     }
 
@@ -115,11 +115,14 @@ final class FiguresJson {
         return node;
     }
 
-    private static ObjectNode label(LabelNote note) {
-        return NODES.objectNode()
+    private ObjectNode label(LabelNote note) {
+        ObjectNode node = NODES.objectNode()
                 .put("label", note.id())
-                .put("reason", note.reason())
-                .put("place", note.place())
-                .put("side", note.side());
+                .put("title", note.title())
+                .put("reason", words.say(note.reason()))
+                .put("spot", note.spot().id())
+                .put("place", note.place());
+        citation(node, note.reason().citation());
+        return node;
     }
 }

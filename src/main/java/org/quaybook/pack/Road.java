@@ -24,7 +24,6 @@ import org.quaybook.record.Branding;
 import org.quaybook.record.RecordLink;
 import org.quaybook.record.RecordSite;
 import org.quaybook.reference.Rulebook;
-import org.quaybook.render.LabelSheetResult;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
 
@@ -107,11 +106,11 @@ public final class Road {
         Words words = Words.of(languages.get(0));
         RecordLink link =
                 new RecordLink(it.installer().records(), it.job().job().record());
-        LabelSheetResult labels = Labels.sheet(it, words, branding, link);
-        files.put("labels.pdf", labels.pdf());
+        LabelsPrinted labels = Labels.sheet(it, words, branding, link);
+        files.put("labels.pdf", labels.sheet().pdf());
         RecordSite.page(it, words, branding, templates, List.of())
                 .forEach((path, content) -> files.put("record/" + path, content));
-        files.put("figures.json", FiguresJson.of(it, words, Labels.notes(it, words, link), version));
+        files.put("figures.json", FiguresJson.of(it, words, labels.notes(), version));
         files.put("issue.json", IssueJson.of(it, files, version));
         return files;
     }

@@ -13,6 +13,7 @@ import org.quaybook.figures.TogetherFigures;
 import org.quaybook.job.Given;
 import org.quaybook.quantity.Quantity;
 import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.TimeSpan;
 import org.quaybook.text.Words;
 
@@ -42,6 +43,7 @@ final class ApplianceSheet {
                 .put("runs", appliance.verdict() == Verdict.RUNS || appliance.verdict() == Verdict.NOT_WHEN_WORN)
                 .put("power", say(appliance.power()))
                 .put("average", say(appliance.average()))
+                .put("startPower", say(appliance.startPower()))
                 .put(
                         "pulsing",
                         appliance.average().value().compareTo(appliance.power().value()) < 0)
@@ -61,9 +63,16 @@ final class ApplianceSheet {
                 .put("alarmBelow", above(appliance.alarmBelow(), reserve))
                 .put("alarmRest", above(appliance.alarmBelow(), reserve).isEmpty() ? "" : maybe(appliance.alarmRest()))
                 .put("alwaysAlarms", appliance.alarmBelow().isEmpty())
-                .put("runningVoltage", maybe(appliance.runningVoltage()))
+                .put(
+                        "runningVoltage",
+                        appliance
+                                .runningVoltage()
+                                .map(volts -> words.numbers().fixed(volts.value(), "V", 2, Rounding.DOWN))
+                                .orElse(""))
                 .put("ending", words.term(appliance.ending()))
                 .put("endsAtReserve", appliance.ending() == Ending.RESERVE)
+                .put("wornEnding", words.term(appliance.wornEnding()))
+                .put("wornEndsAtReserve", appliance.wornEnding() == Ending.RESERVE)
                 .put("leftOn", Given.isYes(appliance.appliance().leftOn()))
                 .map();
     }

@@ -31,7 +31,19 @@ public final class Words {
 
     private static final List<String> LANGUAGES = List.of("en-GB");
     private static final List<String> AREAS =
-            List.of("language", "terms", "job", "checks", "figures", "render", "guide", "labels", "record", "pack", "cli");
+            List.of(
+                    "language",
+                    "terms",
+                    "job",
+                    "checks",
+                    "figures",
+                    "render",
+                    "guide",
+                    "workings",
+                    "labels",
+                    "record",
+                    "pack",
+                    "cli");
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
 
     private final String language;
