@@ -79,6 +79,7 @@ public enum Check implements MessageKey {
     TEST_FAILED("test-failed", "the test itself", Standing.COMMON_PRACTICE),
     TORQUE_MISSING("torque-missing", "common practice", Standing.COMMON_PRACTICE),
     STACK_ORDER("stack-order", "common practice: the lug lies on the terminal face", Standing.COMMON_PRACTICE),
+    EFFICIENCY_DISAGREES("efficiency-disagrees", "three-term loss model, own derivation", Standing.COMPUTED),
     WAVE_MODIFIED("wave-modified", "common practice", Standing.COMMON_PRACTICE),
     MICROWAVE_POWER(
             "microwave-power", "common practice: input is cooking power / 0.6 to 0.7", Standing.COMMON_PRACTICE),

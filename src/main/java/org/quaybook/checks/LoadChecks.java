@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.quaybook.calc.Ending;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.ApplianceFigures.Verdict;
 import org.quaybook.figures.Figures;
+import org.quaybook.figures.InverterFigures;
 import org.quaybook.job.Appliance;
 import org.quaybook.job.Changeover;
 import org.quaybook.job.ChangeoverKind;
@@ -50,6 +52,7 @@ final class LoadChecks {
             checks.mains(appliance.appliance());
             checks.microwave(appliance.appliance());
         }
+        checks.efficiency();
         job.together().forEach(checks::together);
         checks.absence();
     }
@@ -80,9 +83,31 @@ final class LoadChecks {
                     Check.CUTS_OUT_WHEN_FULL,
                     appliance.place(),
                     appliance.name(),
-                    it.load().stated(),
-                    figures.inverter().cutOut().stated());
+                    it.startLoad().stated(),
+                    it.ending() == Ending.PROTECTION
+                            ? protectionCutOut()
+                            : figures.inverter().cutOut().stated());
         }
+    }
+
+    private void efficiency() {
+        InverterFigures inverter = figures.inverter();
+        if (!inverter.losses().agreesWith(inverter.bestEfficiency().value())) {
+            findings.add(
+                    Severity.NOTE,
+                    Check.EFFICIENCY_DISAGREES,
+                    job.inverter().place(),
+                    inverter.idle().stated(),
+                    inverter.bestEfficiency().stated(),
+                    inverter.fullEfficiency().stated());
+        }
+    }
+
+    private Stated protectionCutOut() {
+        return Optional.ofNullable(job.bank().protection())
+                .flatMap(protection -> Given.maybe(protection.cutOut()))
+                .map(Stated::asGiven)
+                .orElseThrow();
     }
 
     private void startTime(ApplianceFigures it) {
