@@ -52,9 +52,23 @@ final class LoadChecks {
             checks.mains(appliance.appliance());
             checks.microwave(appliance.appliance());
         }
-        checks.efficiency();
         job.together().forEach(checks::together);
         checks.absence();
+        checks.efficiencies();
+    }
+
+    private void efficiencies() {
+        InverterFigures inverter = figures.inverter();
+        if (!inverter.losses().agreesWith(inverter.bestEfficiency().value())) {
+            findings.add(
+                    Severity.NOTE,
+                    Check.EFFICIENCIES_DISAGREE,
+                    job.inverter().place(),
+                    inverter.idle().stated(),
+                    inverter.bestEfficiency().stated(),
+                    inverter.fullEfficiency().stated(),
+                    Stated.down(inverter.losses().bestEfficiency()));
+        }
     }
 
     private void size(ApplianceFigures it) {
@@ -87,19 +101,6 @@ final class LoadChecks {
                     it.ending() == Ending.PROTECTION
                             ? protectionCutOut()
                             : figures.inverter().cutOut().stated());
-        }
-    }
-
-    private void efficiency() {
-        InverterFigures inverter = figures.inverter();
-        if (!inverter.losses().agreesWith(inverter.bestEfficiency().value())) {
-            findings.add(
-                    Severity.NOTE,
-                    Check.EFFICIENCY_DISAGREES,
-                    job.inverter().place(),
-                    inverter.idle().stated(),
-                    inverter.bestEfficiency().stated(),
-                    inverter.fullEfficiency().stated());
         }
     }
 

@@ -61,7 +61,19 @@ public enum Formula {
     SUM("Σ P", "sum", Standing.SEEN),
     SHARE_PER_DAY("24 h / t", "definition", Standing.SEEN),
     VENTILATION("Q = 0.05 · n · I_gas · C / 1000", "IEC 62485-2", Standing.SEEN),
-    OPENING("A = 28 · Q", "IEC 62485-2", Standing.SEEN);
+    OPENING("A = 28 · Q", "IEC 62485-2", Standing.SEEN),
+    RECHARGE(
+            "t = (s₁ − s) · C / (I · η₁) + τ · ln(I / I_end), τ = (1 − s₁) · C / (η₂ · (I − I_end))",
+            "two-stage model, own derivation; acceptance from the table",
+            Standing.COMPUTED),
+    DAY_USE("Σ P_mean · t · n per day, through the inverter, and its idle draw", "definition of energy", Standing.SEEN),
+    DAY_SOLAR(
+            "E = P_peak · t_sun · 0.75",
+            "common practice, no source: 75 % of the panels' peak arrives",
+            Standing.COMMON_PRACTICE),
+    DAY_CHARGED("E = η₁ · U · I · t", "definition of energy; acceptance from the table", Standing.SEEN),
+    DAYS("usable energy / (use − yield)", "definition", Standing.SEEN),
+    SELF_DISCHARGE("t = (1 − s) · C / (C · d / 720 h)", "self-discharge of the chemistry", Standing.FROM_MEMORY);
 
     private final String text;
     private final String source;

@@ -1,6 +1,7 @@
 package org.quaybook.figures;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.calc.InverterLosses;
 import org.quaybook.job.Efficiency;
@@ -8,6 +9,7 @@ import org.quaybook.job.Given;
 import org.quaybook.job.Inverter;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
+import org.quaybook.quantity.Quantity;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.Voltage;
@@ -39,7 +41,11 @@ public record InverterFigures(
     static InverterFigures of(Inverter inverter, BankFigures bank, Tables tables, FigureBook book) {
         Figure<Power> continuous = book.stated("inverter.continuous", inverter.continuous());
         Figure<Power> idle = statedOr(
-                book, "inverter.idle", inverter.idle(), tables.inverters().idleDraw(continuous.value()), Rounding.UP);
+                book,
+                "inverter.idle",
+                inverter.idle(),
+                () -> tables.inverters().idleDraw(continuous.value()),
+                Rounding.UP);
         Figure<Ratio> full = fullEfficiency(inverter.efficiency(), tables, book);
         Figure<Ratio> best = bestEfficiency(inverter.efficiency(), full, tables, book);
         InverterLosses losses = InverterLosses.fit(continuous.value(), idle.value(), best.value(), full.value());
@@ -86,7 +92,7 @@ public record InverterFigures(
                         Rounding.DOWN,
                         Formula.NOT_ABOVE_BEST,
                         Input.of("η_best", given)))
-                .orElseGet(() -> statedOr(book, "inverter.full-efficiency", stated, usual, Rounding.DOWN));
+                .orElseGet(() -> statedOr(book, "inverter.full-efficiency", stated, () -> usual, Rounding.DOWN));
     }
 
     /** Not stated, it is the usual one, but never below the efficiency at full output. */
@@ -102,7 +108,7 @@ public record InverterFigures(
                         Rounding.DOWN,
                         Formula.NOT_BELOW_FULL,
                         Input.of("η", full))
-                : statedOr(book, "inverter.best-efficiency", stated, usual, Rounding.DOWN);
+                : statedOr(book, "inverter.best-efficiency", stated, () -> usual, Rounding.DOWN);
     }
 
     private static Figure<Power> shortTime(Inverter inverter, Figure<Power> continuous, FigureBook book) {
@@ -127,11 +133,13 @@ public record InverterFigures(
                 Input.of("U", voltage));
     }
 
-    private static <Q extends org.quaybook.quantity.Quantity> Figure<Q> statedOr(
-            FigureBook book, String key, @Nullable Given<Q> given, Found<Q> usual, Rounding rounding) {
+    /** The usual value is only looked up where it is needed: the table may end below what the job states itself. */
+    private static <Q extends Quantity> Figure<Q> statedOr(
+            FigureBook book, String key, @Nullable Given<Q> given, Supplier<Found<Q>> usual, Rounding rounding) {
         if (given != null && given.value() != null) {
             return book.stated(key, given);
         }
-        return book.enter(key, usual.value(), rounding, Formula.FROM_TABLE, Input.of("", usual));
+        Found<Q> found = usual.get();
+        return book.enter(key, found.value(), rounding, Formula.FROM_TABLE, Input.of("", found));
     }
 }

@@ -194,6 +194,18 @@ class FiguresTest {
             assertThat(job.value("inverter.full-efficiency")).isEqualTo(0.919);
         }
 
+        /** The table of idle draws ends at 5 kW; a larger inverter that states its own needs no table. */
+        @Test
+        void anInverterBeyondTheTable() {
+            String[] large = {"continuous: 3.2 kW", "continuous: 9.2 kW", "power: 6 kW", "power: 12 kW"};
+            assertThat(ChangedDemo.of(LITHIUM, large).value("inverter.idle")).isEqualTo(18);
+            assertThat(ChangedDemo.of(LITHIUM, large[0], large[1], large[2], large[3], "  idle:", "  # idle:")
+                            .outcome()
+                            .problems())
+                    .extracting(Diagnostic::rule)
+                    .containsExactly("figures.not-in-table");
+        }
+
         /** Left out, the conductor is the least that does, and the fuse the least that suits it. */
         @Test
         void conductorAndFuse() {

@@ -10,6 +10,7 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -61,6 +62,7 @@ class FormatFilesTest {
                 .isEmpty();
     }
 
+    /** What the reader refuses for its form alone, the schema refuses too, so that an editor shows it while typing. */
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -91,7 +93,6 @@ class FormatFilesTest {
                 .anyMatch(error -> error.getInstanceLocation().toString().equals(where));
     }
 
-    /** What the reader refuses for its form alone, the schema refuses too, so that an editor shows it while typing. */
     @Test
     void everyKeyHasADescription() throws IOException {
         JsonNode properties = new ObjectMapper()
@@ -101,7 +102,7 @@ class FormatFilesTest {
         assertThat(properties.get("properties")).allMatch(field -> field.hasNonNull("description"));
     }
 
-    private static java.util.List<com.networknt.schema.Error> job(String yaml) {
+    private static List<com.networknt.schema.Error> job(String yaml) {
         return schema(JobSchema.job()).validate(yaml, InputFormat.YAML);
     }
 
