@@ -55,7 +55,7 @@ public record AbsenceFigures(
                 Rounding.UP,
                 Formula.SUM,
                 leftOn.stream().map(figures -> Input.of("P", figures.average())).toList());
-        Demand demand = Demand.steady(inverter.losses().inputFor(power.value()));
+        Demand demand = demand(leftOn, inverter);
         Demand idle = Demand.steady(new Power(Math.max(inverter.idle().value().watts(), 1e-3)));
         Discharge now = new Discharge(bank.asItIs(), supply.resistance().value());
         Discharge worn = new Discharge(bank.worn(), supply.resistance().value());
@@ -64,11 +64,32 @@ public record AbsenceFigures(
             Input.of("P", power),
             Input.of("P₀", inverter.idle()),
             Input.of("s", bank.reserve()),
-            Input.of("C", bank.capacityNow())
+            Input.of("C", bank.capacityNow()),
+            Input.of("R", bank.resistance()),
+            Input.of("R", supply.resistance()),
+            Input.of("U", inverter.cutOut())
+        };
+        Input[] idleOnly = {
+            Input.of("P₀", inverter.idle()),
+            Input.of("s", bank.reserve()),
+            Input.of("C", bank.capacityNow()),
+            Input.of("R", bank.resistance()),
+            Input.of("R", supply.resistance()),
+            Input.of("U", inverter.cutOut())
+        };
+
+        Input[] wornInputs = {
+            Input.of("P", power),
+            Input.of("P₀", inverter.idle()),
+            Input.of("s", bank.reserve()),
+            Input.of("C", bank.capacityWorn()),
+            Input.of("R", bank.resistanceWorn()),
+            Input.of("R", supply.resistance()),
+            Input.of("U", inverter.cutOut())
         };
         TimeSpan idleTime = now.run(idle, Ratio.WHOLE, limits, Pauses.RECOVER).time();
         Figure<TimeSpan> idleToReserve =
-                book.enter("absence.idle-to-reserve", idleTime, Rounding.DOWN, Formula.RUN_TIME, inputs);
+                book.enter("absence.idle-to-reserve", idleTime, Rounding.DOWN, Formula.RUN_TIME, idleOnly);
         return new AbsenceFigures(
                 leftOn.stream().map(figures -> figures.appliance().name()).toList(),
                 power,
@@ -84,7 +105,7 @@ public record AbsenceFigures(
                                 .time(),
                         Rounding.DOWN,
                         Formula.RUN_TIME,
-                        inputs),
+                        wornInputs),
                 book.enter(
                         "absence.to-empty",
                         now.run(demand, Ratio.WHOLE, empty, Pauses.RECOVER).time(),
@@ -111,7 +132,30 @@ public record AbsenceFigures(
                         "absence.idle-per-day",
                         new Ratio(idleTime.seconds() == 0 ? 1 : 24 / idleTime.hours()),
                         Rounding.UP,
-                        Formula.SHARE,
+                        Formula.SHARE_PER_DAY,
                         Input.of("t", idleToReserve)));
+    }
+
+    /**
+     * What stays on, taken together: all of it draws at once, as far as the inverter gives that, for so long that the mean
+     * is right, and pauses at once. So the voltage is judged at the peak, and a square-law loss is not averaged away.
+     */
+    private static Demand demand(List<ApplianceFigures> leftOn, InverterFigures inverter) {
+        double idle = inverter.idle().value().watts();
+        double extra = 0;
+        double together = 0;
+        for (ApplianceFigures figures : leftOn) {
+            double power = figures.power().value().watts();
+            extra += (figures.load().value().watts() - idle)
+                    * figures.average().value().watts()
+                    / power;
+            together += power;
+        }
+        Power peak = new Power(Math.min(together, inverter.continuous().value().watts()));
+        double working = Math.max(inverter.losses().inputFor(peak).watts(), idle + extra);
+        Ratio duty = working > idle ? new Ratio(Math.min(1, extra / (working - idle))) : Ratio.WHOLE;
+        return duty.fraction() > 0
+                ? new Demand(new Power(working), new Power(idle), duty)
+                : Demand.steady(inverter.idle().value());
     }
 }

@@ -48,7 +48,9 @@ public final class Numbers {
             return number(count.number(), 0, 0, rounding);
         }
         Shape shape = Shape.of(quantity);
-        return number(quantity.canonical() / shape.divisor, shape.fewest, shape.most, rounding) + SPACE + shape.unit;
+        // What somebody else stated is not blurred: 12.5 A on a fuse is not 13 A.
+        int most = rounding == Rounding.NEAREST ? shape.most + 1 : shape.most;
+        return number(quantity.canonical() / shape.divisor, shape.fewest, most, rounding) + SPACE + shape.unit;
     }
 
     /** A quantity in a stated unit with a fixed number of decimals, for columns of a table. */
@@ -135,6 +137,9 @@ public final class Numbers {
 
     private String time(TimeSpan time, Rounding rounding) {
         double seconds = time.seconds();
+        if (seconds == 0) {
+            return "0" + SPACE + "s";
+        }
         if (seconds < 1) {
             return number(seconds * 1000, 0, 0, rounding) + SPACE + "ms";
         }
