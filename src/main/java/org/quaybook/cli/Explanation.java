@@ -80,7 +80,9 @@ final class Explanation {
         }
         if (origin instanceof Input.Usual usual) {
             return words.say(
-                    "cli.explain.usual", usual.citation().source(), usual.citation().standing());
+                    "cli.explain.usual",
+                    usual.citation().source(),
+                    usual.citation().standing());
         }
         return "";
     }

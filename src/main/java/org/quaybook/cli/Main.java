@@ -6,6 +6,7 @@ import java.util.Objects;
 import org.quaybook.text.Words;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.ParameterException;
 
@@ -61,13 +62,11 @@ public final class Main implements Runnable {
     public static void main(String[] arguments) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        int code = run(out, err, System.console() != null && System.getenv("NO_COLOR") == null, arguments);
-        System.exit(code);
+        System.exit(run(out, err, Ansi.AUTO, arguments));
     }
 
     /** Runs one command line; for tests without a process. */
-    static int run(PrintWriter out, PrintWriter err, boolean colour, String... arguments) {
-        CommandLine.Help.Ansi ansi = colour ? CommandLine.Help.Ansi.ON : CommandLine.Help.Ansi.OFF;
+    static int run(PrintWriter out, PrintWriter err, Ansi ansi, String... arguments) {
         return new CommandLine(new Main())
                 .setOut(out)
                 .setErr(err)

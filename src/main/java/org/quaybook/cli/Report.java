@@ -61,9 +61,8 @@ final class Report {
         to.println(INDENT + words.say(finding.message()));
         finding.accepted()
                 .ifPresentOrElse(
-                        deviation -> to.println(INDENT
-                                + words.say(
-                                        "cli.accepted", deviation.by(), deviation.on(), deviation.why())),
+                        deviation -> to.println(
+                                INDENT + words.say("cli.accepted", deviation.by(), deviation.on(), deviation.why())),
                         () -> to.println(INDENT + words.say("cli.hint", words.say(finding.remedy()))));
         to.println(INDENT
                 + words.say(
@@ -73,12 +72,11 @@ final class Report {
     }
 
     private String paint(Severity severity, String text) {
-        IStyle colour =
-                switch (severity) {
-                    case ERROR, FORBIDS -> Style.fg_red;
-                    case DECIDE -> Style.fg_yellow;
-                    case NOTE -> Style.fg_cyan;
-                };
+        IStyle colour = switch (severity) {
+            case ERROR, FORBIDS -> Style.fg_red;
+            case DECIDE -> Style.fg_yellow;
+            case NOTE -> Style.fg_cyan;
+        };
         return ansi.enabled() ? Style.bold.on() + colour.on() + text + colour.off() + Style.bold.off() : text;
     }
 }

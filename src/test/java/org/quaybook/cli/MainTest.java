@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine.Help.Ansi;
 
 /** Commands, what they print and their exit codes. */
 class MainTest {
@@ -23,7 +24,7 @@ class MainTest {
     private final StringWriter err = new StringWriter();
 
     private int run(String... arguments) {
-        return Main.run(new PrintWriter(out, true), new PrintWriter(err, true), false, arguments);
+        return Main.run(new PrintWriter(out, true), new PrintWriter(err, true), Ansi.OFF, arguments);
     }
 
     private static long inside(Path folder) throws IOException {
@@ -64,8 +65,13 @@ class MainTest {
     @Test
     void checkPrintsFindingsWorstFirst() {
         assertThat(run("check", BARGE + "/as-found.yaml")).isEqualTo(Exit.FORBIDDEN);
-        assertThat(out.toString()).containsSubsequence(
-                "Forbids handing over", "cold-charge", "as-found.yaml:", "Must be decided", "left-on-take-over");
+        assertThat(out.toString())
+                .containsSubsequence(
+                        "Forbids handing over",
+                        "cold-charge",
+                        "as-found.yaml:",
+                        "Must be decided",
+                        "left-on-take-over");
     }
 
     @Test
@@ -75,7 +81,11 @@ class MainTest {
         Files.copy(Path.of(BARGE, "installer.yaml"), folder.resolve("firm.yaml"));
         Files.copy(Path.of(BARGE, "logo.svg"), folder.resolve("logo.svg"));
         assertThat(run("check", bad.toString())).isEqualTo(Exit.BAD_INPUT);
-        assertThat(err.toString()).contains("job.yaml:").contains("reserv").contains("reserve").contains("^");
+        assertThat(err.toString())
+                .contains("job.yaml:")
+                .contains("reserv")
+                .contains("reserve")
+                .contains("^");
     }
 
     @Test
@@ -115,7 +125,11 @@ class MainTest {
     @Test
     void helpIsWorthReading() {
         assertThat(run("--help")).isZero();
-        assertThat(out.toString()).contains("Exit codes:").contains("pack").contains("check").contains("schema");
+        assertThat(out.toString())
+                .contains("Exit codes:")
+                .contains("pack")
+                .contains("check")
+                .contains("schema");
         assertThat(run("pack", "--help")).isZero();
         assertThat(out.toString()).contains("--to").contains("job.yaml");
     }

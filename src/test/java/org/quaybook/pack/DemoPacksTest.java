@@ -43,7 +43,8 @@ class DemoPacksTest {
                 Objects.requireNonNull(judged.assessment()), judged.branding(), Templates.builtIn(), "test");
     }
 
-    private static String text(byte[] pdf) {
+    private static String text(Map<String, byte[]> pack, String document) {
+        byte[] pdf = Objects.requireNonNull(pack.get(document));
         try (PDDocument document = Loader.loadPDF(pdf)) {
             return new PDFTextStripper().getText(document).replaceAll("[\\s\u00A0]+", " ");
         } catch (IOException e) {
@@ -55,7 +56,8 @@ class DemoPacksTest {
         return pack.entrySet().stream()
                 .filter(file -> file.getKey().matches("record/[0-9A-Z]{21}/index.html"))
                 .map(file -> new String(file.getValue(), StandardCharsets.UTF_8))
-                .map(html -> html.replace("&nbsp;", " ").replaceAll("<[^>]*>", " ").replaceAll("[\\s\u00A0]+", " "))
+                .map(html ->
+                        html.replace("&nbsp;", " ").replaceAll("<[^>]*>", " ").replaceAll("[\\s\u00A0]+", " "))
                 .findFirst()
                 .orElseThrow();
     }
@@ -77,8 +79,10 @@ class DemoPacksTest {
         assertThat(digests.size()).isEqualTo(pack.size() - 1);
         for (Map.Entry<String, byte[]> file : pack.entrySet()) {
             if (!file.getKey().equals("issue.json")) {
-                byte[] digest = java.security.MessageDigest.getInstance("SHA-256").digest(file.getValue());
-                assertThat(digests.get(file.getKey()).asText()).isEqualTo(HexFormat.of().formatHex(digest));
+                byte[] digest =
+                        java.security.MessageDigest.getInstance("SHA-256").digest(file.getValue());
+                assertThat(digests.get(file.getKey()).asText())
+                        .isEqualTo(HexFormat.of().formatHex(digest));
             }
         }
     }
@@ -86,9 +90,8 @@ class DemoPacksTest {
     @ParameterizedTest
     @MethodSource("demos")
     void everyFigureIsTraceable(Path demo) throws Exception {
-        JsonNode figures = new ObjectMapper()
-                .readTree(pack(demo).get("figures.json"))
-                .get("figures");
+        JsonNode figures =
+                new ObjectMapper().readTree(pack(demo).get("figures.json")).get("figures");
         assertThat(figures.size()).isGreaterThan(60);
         for (JsonNode figure : figures) {
             assertThat(figure.get("value").isNumber()).as(figure.toString()).isTrue();
@@ -105,14 +108,20 @@ class DemoPacksTest {
         Path changed = copy("lantern-moth", "cut-out: 21.5 V", "cut-out: 22.5 V");
         Map<String, byte[]> after = pack(changed);
         for (String document : new String[] {"guide.pdf", "labels.pdf"}) {
-            assertThat(text(before.get(document))).as(document).contains("21.5 V").doesNotContain("22.5 V");
-            assertThat(text(after.get(document))).as(document).contains("22.5 V").doesNotContain("21.5 V");
+            assertThat(text(before, document))
+                    .as(document)
+                    .contains("21.5 V")
+                    .doesNotContain("22.5 V");
+            assertThat(text(after, document))
+                    .as(document)
+                    .contains("22.5 V")
+                    .doesNotContain("21.5 V");
         }
         assertThat(record(before)).contains("21.5 V").doesNotContain("22.5 V");
         assertThat(record(after)).contains("22.5 V").doesNotContain("21.5 V");
         String current = printed(after, "inverter.worst-current");
         assertThat(current).isNotEqualTo(printed(before, "inverter.worst-current"));
-        assertThat(text(after.get("guide.pdf"))).contains(current.replace('\u00A0', ' '));
+        assertThat(text(after, "guide.pdf")).contains(current.replace('\u00A0', ' '));
         assertThat(record(after)).contains(current.replace('\u00A0', ' '));
     }
 
@@ -122,7 +131,7 @@ class DemoPacksTest {
         Map<String, byte[]> after = pack(copy("second-biscuit", "length: 4.6 m", "length: 6.6 m"));
         String drop = printed(after, "supply.drop");
         assertThat(drop).isNotEqualTo(printed(before, "supply.drop"));
-        assertThat(text(after.get("guide.pdf"))).contains(drop.replace('\u00A0', ' '));
+        assertThat(text(after, "guide.pdf")).contains(drop.replace('\u00A0', ' '));
     }
 
     private static String printed(Map<String, byte[]> pack, String figure) throws IOException {

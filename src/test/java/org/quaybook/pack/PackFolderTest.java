@@ -35,7 +35,7 @@ class PackFolderTest {
         Path target = folder.resolve("deep/er/26-1");
         PackFolder.write(target, files("one"));
         assertThat(target.resolve("record/X/index.html")).hasContent("one");
-        assertThat(inside(target.getParent())).isEqualTo(1);
+        assertThat(inside(folder.resolve("deep/er"))).isEqualTo(1);
     }
 
     @Test
@@ -55,9 +55,9 @@ class PackFolderTest {
         Path target = Files.createDirectory(folder.resolve("holiday"));
         Files.writeString(target.resolve("photo.jpg"), "sea");
         assertThatThrownBy(() -> PackFolder.write(target, files("one")))
-                .isInstanceOfSatisfying(PackFolder.NotWritten.class, e -> assertThat(
-                                e.diagnostic().message().key())
-                        .isEqualTo(PackMessage.NOT_A_PACK));
+                .isInstanceOfSatisfying(
+                        PackFolder.NotWritten.class,
+                        e -> assertThat(e.diagnostic().message().key()).isEqualTo(PackMessage.NOT_A_PACK));
         assertThat(target.resolve("photo.jpg")).hasContent("sea");
         assertThat(inside(folder)).isEqualTo(1);
     }
@@ -66,9 +66,9 @@ class PackFolderTest {
     void aFileInTheWayIsToldAndKept() throws Exception {
         Path inTheWay = Files.writeString(folder.resolve("packs"), "a file");
         assertThatThrownBy(() -> PackFolder.write(inTheWay.resolve("26-1"), files("one")))
-                .isInstanceOfSatisfying(PackFolder.NotWritten.class, e -> assertThat(
-                                e.diagnostic().message().key())
-                        .isEqualTo(PackMessage.CANNOT_WRITE));
+                .isInstanceOfSatisfying(
+                        PackFolder.NotWritten.class,
+                        e -> assertThat(e.diagnostic().message().key()).isEqualTo(PackMessage.CANNOT_WRITE));
         assertThat(inTheWay).hasContent("a file");
     }
 
