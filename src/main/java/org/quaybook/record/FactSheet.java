@@ -24,6 +24,7 @@ import org.quaybook.job.Rcd;
 import org.quaybook.job.Shore;
 import org.quaybook.job.Socket;
 import org.quaybook.job.TestResult;
+import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.text.Words;
 
@@ -173,22 +174,21 @@ public final class FactSheet {
     }
 
     private List<Map<String, Object>> restTable() {
+        Ratio reserve = it.figures().bank().reserve().value();
         return it.figures().bank().restTable().stream()
                 .map(row -> new Rows()
                         .put("charge", words.word(row.stateOfCharge()))
                         .put("percent", Math.round(row.stateOfCharge().fraction() * 100))
                         .put("volts", words.numbers().fixed(row.rest().value(), "V", 2, Rounding.NEAREST))
                         .put("exactVolts", row.rest().value().volts())
-                        .put(
-                                "belowReserve",
-                                row.stateOfCharge()
-                                                .compareTo(it.figures()
-                                                        .bank()
-                                                        .reserve()
-                                                        .value())
-                                        < 0)
+                        .put("belowReserve", tenths(row.stateOfCharge()) < tenths(reserve))
                         .map())
                 .toList();
+    }
+
+    /** Tenths of a per cent: 20 % reckoned in one way must not lie below 20 % reckoned in another. */
+    private static long tenths(Ratio ratio) {
+        return Math.round(ratio.fraction() * 1000);
     }
 
     private Map<String, Object> inverter() {
