@@ -72,8 +72,7 @@ public enum Formula {
             "common practice, no source: 75 % of the panels' peak arrives",
             Standing.COMMON_PRACTICE),
     DAY_CHARGED("E = η₁ · U · I · t", "definition of energy; acceptance from the table", Standing.SEEN),
-    DAYS("usable energy / (use − yield)", "definition", Standing.SEEN),
-    SELF_DISCHARGE("t = (1 − s) · C / (C · d / 720 h)", "self-discharge of the chemistry", Standing.FROM_MEMORY);
+    DAYS("usable energy / (use − yield)", "definition", Standing.SEEN);
 
     private final String text;
     private final String source;

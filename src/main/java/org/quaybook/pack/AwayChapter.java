@@ -50,12 +50,8 @@ final class AwayChapter {
                 .put("what", brief.words().say("guide.away.long.idle"))
                 .put("now", brief.say(absence.idleToReserve()))
                 .put("plan", brief.has().leftOn() ? "" : brief.say(absence.toReserveWorn()));
-        Rows off = new Rows()
-                .put("what", brief.words().say("guide.away.long.off-to-reserve"))
-                .put("now", brief.say(absence.offToReserve()))
-                .put("plan", "");
         if (!brief.has().leftOn()) {
-            return List.of(idle.map(), off.map());
+            return List.of(idle.map());
         }
         return List.of(
                 new Rows()
@@ -68,8 +64,7 @@ final class AwayChapter {
                         .put("now", brief.say(absence.toEmpty()))
                         .put("plan", "")
                         .map(),
-                idle.map(),
-                off.map());
+                idle.map());
     }
 
     private List<String> notes() {

@@ -77,16 +77,26 @@ final class FiguresJson {
 
     private static void citation(ObjectNode node, Citation citation) {
         node.put("source", citation.source())
-                .put("standing", citation.standing().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+                .put(
+                        "standing",
+                        citation.standing()
+                                .name()
+                                .toLowerCase(java.util.Locale.ROOT)
+                                .replace('_', '-'));
     }
 
     private static ObjectNode input(Input input) {
         ObjectNode node = NODES.objectNode().put("symbol", input.symbol());
         value(node, input.value());
         if (input.origin() instanceof Input.FromJob job) {
-            node.put("from", "job").put("at", at(job.place())).put("known", job.provenance().name()
-                    .toLowerCase(java.util.Locale.ROOT)
-                    .replace('_', '-'));
+            node.put("from", "job")
+                    .put("at", at(job.place()))
+                    .put(
+                            "known",
+                            job.provenance()
+                                    .name()
+                                    .toLowerCase(java.util.Locale.ROOT)
+                                    .replace('_', '-'));
         } else if (input.origin() instanceof Input.FromTable table) {
             node.put("from", "table").put("table", table.table()).put("row", table.row());
             citation(node, table.citation());

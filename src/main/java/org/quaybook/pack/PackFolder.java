@@ -76,13 +76,13 @@ public final class PackFolder {
             swap(fresh, place, parent);
         } catch (IOException e) {
             discard(fresh);
-            throw new NotWritten(
-                    target, e, Message.of(PackMessage.CANNOT_WRITE, target.toString(), reason(e)));
+            throw new NotWritten(target, e, Message.of(PackMessage.CANNOT_WRITE, target.toString(), reason(e)));
         }
     }
 
     private static String reason(IOException e) {
-        return e.getClass().getSimpleName().replace("Exception", "") + (e.getMessage() == null ? "" : ": " + e.getMessage());
+        return e.getClass().getSimpleName().replace("Exception", "")
+                + (e.getMessage() == null ? "" : ": " + e.getMessage());
     }
 
     private static boolean isPackOrEmpty(Path folder) throws IOException {
@@ -90,7 +90,8 @@ public final class PackFolder {
             return false;
         }
         try (DirectoryStream<Path> inside = Files.newDirectoryStream(folder)) {
-            return Files.isRegularFile(folder.resolve(MARK)) || !inside.iterator().hasNext();
+            return Files.isRegularFile(folder.resolve(MARK))
+                    || !inside.iterator().hasNext();
         }
     }
 

@@ -43,8 +43,7 @@ public final class Road {
      * @param assessment what the documents are made of; null exactly if a problem is an error
      * @param problems what is wrong with the input, and warnings
      */
-    public record Judged(
-            @Nullable Assessment assessment, Branding branding, List<Diagnostic> problems) {
+    public record Judged(@Nullable Assessment assessment, Branding branding, List<Diagnostic> problems) {
         public Judged {
             problems = List.copyOf(problems);
         }

@@ -158,7 +158,7 @@ public final class Numbers {
         if (time.hours() < 100) {
             return number(time.hours(), 0, 0, rounding) + SPACE + "h";
         }
-        return number(time.hours() / 24, 0, 0, rounding) + SPACE + "d";
+        return number(time.hours() / 24, 0, 0, rounding) + SPACE + style.days();
     }
 
     private static BigDecimal round(double value, int decimals, Rounding rounding) {

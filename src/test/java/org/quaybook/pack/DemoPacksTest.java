@@ -108,14 +108,8 @@ class DemoPacksTest {
         Path changed = copy("lantern-moth", "cut-out: 21.5 V", "cut-out: 22.5 V");
         Map<String, byte[]> after = pack(changed);
         for (String document : new String[] {"guide.pdf", "labels.pdf"}) {
-            assertThat(text(before, document))
-                    .as(document)
-                    .contains("21.5 V")
-                    .doesNotContain("22.5 V");
-            assertThat(text(after, document))
-                    .as(document)
-                    .contains("22.5 V")
-                    .doesNotContain("21.5 V");
+            assertThat(text(before, document)).as(document).contains("21.5 V").doesNotContain("22.5 V");
+            assertThat(text(after, document)).as(document).contains("22.5 V").doesNotContain("21.5 V");
         }
         assertThat(record(before)).contains("21.5 V").doesNotContain("22.5 V");
         assertThat(record(after)).contains("22.5 V").doesNotContain("21.5 V");

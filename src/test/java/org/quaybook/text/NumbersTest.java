@@ -97,8 +97,8 @@ class NumbersTest {
         "35999 s, DOWN, 9 h 55 min",
         "35999 s, UP, 10 h",
         "198509 s, DOWN, 55 h",
-        "1112709 s, DOWN, 12 d",
-        "1112709 s, UP, 13 d"
+        "1112709 s, DOWN, 12 days",
+        "1112709 s, UP, 13 days"
     })
     void timesAreReadInTheUnitsOfDailyLife(String exact, Rounding rounding, String read) {
         assertThat(numbers.say(quantity(exact), rounding)).isEqualTo(read.replace(" ", SPACE));
