@@ -1,0 +1,32 @@
+package org.quaybook.render;
+
+/**
+ * A rectangle on a label or page, in millimetres from its top left corner; y grows downwards.
+ *
+ * @param width more than 0
+ * @param height more than 0
+ */
+public record Box(double x, double y, double width, double height) {
+
+    /** Less than a printer can show, more than the rounding of a sum. */
+    private static final double SLACK = 1e-6;
+
+    public Box {
+        if (!(width > 0 && height > 0) || !Double.isFinite(x + y + width + height)) {
+            throw new IllegalArgumentException("no box: " + x + ", " + y + ", " + width + " x " + height);
+        }
+    }
+
+    /** This box less an edge of the given width on all sides. */
+    public Box inside(double edge) {
+        return new Box(x + edge, y + edge, width - 2 * edge, height - 2 * edge);
+    }
+
+    boolean isWithin(double roomWidth, double roomHeight) {
+        return x >= -SLACK && y >= -SLACK && fits(x + width, y + height, roomWidth, roomHeight);
+    }
+
+    static boolean fits(double width, double height, double roomWidth, double roomHeight) {
+        return width <= roomWidth + SLACK && height <= roomHeight + SLACK;
+    }
+}

@@ -1,0 +1,47 @@
+package org.quaybook.render;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Puts labels onto sheets in rows, in the order given, from the top left. */
+final class Packing {
+
+    private final Sheet sheet;
+    private final Box room;
+    private final List<Placed> placed = new ArrayList<>();
+    private int page = 1;
+    private double x;
+    private double y;
+    private double rowHeight;
+
+    private Packing(Sheet sheet) {
+        this.sheet = sheet;
+        this.room = sheet.room();
+    }
+
+    /** Every label must be smaller than the room on the sheet. */
+    static List<Placed> pack(List<Label> labels, Sheet sheet) {
+        Packing packing = new Packing(sheet);
+        labels.forEach(packing::put);
+        return packing.placed;
+    }
+
+    private void put(Label label) {
+        if (!fits(label)) {
+            y += rowHeight + sheet.gap();
+            x = 0;
+            rowHeight = 0;
+        }
+        if (!fits(label)) {
+            page++;
+            y = 0;
+        }
+        placed.add(new Placed(label.id(), page, room.x() + x, room.y() + y, label.width(), label.height()));
+        x += label.width() + sheet.gap();
+        rowHeight = Math.max(rowHeight, label.height());
+    }
+
+    private boolean fits(Label label) {
+        return Box.fits(x + label.width(), y + label.height(), room.width(), room.height());
+    }
+}

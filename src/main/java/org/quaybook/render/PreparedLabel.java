@@ -1,0 +1,90 @@
+package org.quaybook.render;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** A label whose texts are fitted and whose drawings are read, ready to draw any number of times. */
+final class PreparedLabel {
+
+    private final List<Consumer<Canvas>> strokes = new ArrayList<>();
+    private final Label label;
+    private final Faults faults;
+
+    private PreparedLabel(Label label, Faults faults) {
+        this.label = label;
+        this.faults = faults;
+    }
+
+    /** Prepares a label; what is wrong with it goes to the faults. */
+    static PreparedLabel of(Label label, Faults faults) {
+        PreparedLabel prepared = new PreparedLabel(label, faults);
+        label.marks().forEach(prepared::prepare);
+        return prepared;
+    }
+
+    void draw(Canvas canvas) {
+        strokes.forEach(stroke -> stroke.accept(canvas));
+    }
+
+    private void prepare(Mark mark) {
+        if (mark instanceof Panel panel) {
+            strokes.add(canvas -> draw(panel, canvas));
+        } else if (mark instanceof TextBlock text) {
+            prepare(text);
+        } else if (mark instanceof Picture picture) {
+            SvgDrawing.read(picture.svg(), faults)
+                    .ifPresent(drawing -> strokes.add(canvas -> canvas.drawing(drawing, picture.box())));
+        } else if (mark instanceof Code code) {
+            strokes.add(canvas -> canvas.code(code.code(), code.x(), code.y(), code.module()));
+        }
+    }
+
+    private static void draw(Panel panel, Canvas canvas) {
+        if (panel.fill() != null) {
+            canvas.fill(panel.box(), panel.cornerRadius(), panel.fill());
+        }
+        if (panel.stroke() != null && panel.strokeWidth() > 0) {
+            double half = panel.strokeWidth() / 2;
+            canvas.stroke(
+                    panel.box().inside(half),
+                    Math.max(0, panel.cornerRadius() - half),
+                    panel.stroke(),
+                    panel.strokeWidth());
+        }
+    }
+
+    private void prepare(TextBlock text) {
+        Integer missing = TextFitter.missing(text).orElse(null);
+        if (missing != null) {
+            faults.add(RenderMessage.GLYPH_MISSING, Typeface.describeMissing(missing, text.text()));
+            return;
+        }
+        Fitting fitting = TextFitter.fit(text);
+        if (fitting instanceof Fitting.Fits fits) {
+            strokes.add(canvas -> draw(text, fits, canvas));
+        } else if (fitting instanceof Fitting.DoesNotFit tooBig) {
+            faults.add(
+                    RenderMessage.LABEL_TEXT_DOES_NOT_FIT,
+                    label.id(),
+                    text.text(),
+                    text.box().width(),
+                    text.box().height(),
+                    tooBig.leastWidth(),
+                    tooBig.leastHeight());
+        }
+    }
+
+    private static void draw(TextBlock text, Fitting.Fits fits, Canvas canvas) {
+        Face face = text.style().face();
+        for (Fitting.Line line : fits.lines()) {
+            canvas.text(
+                    line.text(),
+                    line.x(),
+                    line.baseline(),
+                    face.typeface(),
+                    face.sizeFor(fits.capHeight()),
+                    text.style().colour());
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package org.quaybook.render;
+
+import org.quaybook.diag.MessageKey;
+
+/** What can be wrong with something to be rendered. The arguments of each message stand in brackets, in order. */
+public enum RenderMessage implements MessageKey {
+    /** No such template (name). */
+    TEMPLATE_MISSING("render.template-missing"),
+    /** A template that cannot be understood (what the template engine says). */
+    TEMPLATE_SYNTAX("render.template-syntax"),
+    /** A template asks for a value that the model lacks (the expression). */
+    TEMPLATE_VALUE_MISSING("render.template-value-missing"),
+    /** A template fails for any other reason (what the template engine says). */
+    TEMPLATE_FAILED("render.template-failed"),
+    /** Text that is not well-formed XML (what the parser says). */
+    XML_SYNTAX("render.xml-syntax"),
+    /** A character that no font has (the character, its code point as U+XXXX, the text it stands in). */
+    GLYPH_MISSING("render.glyph-missing"),
+    /** A style sheet or picture that nobody handed in (its name). */
+    RESOURCE_MISSING("render.resource-missing"),
+    /** A picture that cannot be read (its name). */
+    PICTURE_UNREADABLE("render.picture-unreadable"),
+    /** A mistake in a style sheet (what the layout engine says). */
+    CSS_FAULT("render.css-fault"),
+    /** A font family that is not one of ours (its name). */
+    FONT_UNKNOWN("render.font-unknown"),
+    /** A link that is neither inside the document nor http or https (the link). */
+    LINK_REFUSED("render.link-refused"),
+    /** A link to a place that the document lacks (the link). */
+    LINK_TARGET_MISSING("render.link-target-missing"),
+    /** A script, form or embedded object (the element or attribute). */
+    ACTIVE_CONTENT("render.active-content"),
+    /** A mistake in a drawing (what it is). */
+    SVG_FAULT("render.svg-fault"),
+    /** The layout engine gave up (what it says). */
+    LAYOUT_FAILED("render.layout-failed"),
+    /** A text too long for any QR code (its length in characters, the least error correction level). */
+    QR_TOO_LONG("render.qr-too-long"),
+    /**
+     * A text that does not fit its box at the least cap height (label, text, width and height of the box, width and
+     * height of a box that would do, all in millimetres).
+     */
+    LABEL_TEXT_DOES_NOT_FIT("render.label-text-does-not-fit"),
+    /** A label larger than the room on a sheet (label, its width and height, width and height of the room, mm). */
+    LABEL_LARGER_THAN_SHEET("render.label-larger-than-sheet");
+
+    private final String key;
+
+    RenderMessage(String key) {
+        this.key = key;
+    }
+
+    @Override
+    public String key() {
+        return key;
+    }
+}

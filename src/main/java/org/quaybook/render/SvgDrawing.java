@@ -1,0 +1,111 @@
+package org.quaybook.render;
+
+import com.github.weisj.jsvg.SVGDocument;
+import com.github.weisj.jsvg.parser.LoaderContext;
+import com.github.weisj.jsvg.parser.SVGLoader;
+import com.github.weisj.jsvg.parser.resources.ResourcePolicy;
+import com.github.weisj.jsvg.renderer.NullPlatformSupport;
+import com.github.weisj.jsvg.view.ViewBox;
+import com.lowagie.text.pdf.PdfContentByte;
+import com.lowagie.text.pdf.PdfTemplate;
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.awt.Graphics2D;
+import java.awt.GraphicsEnvironment;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import org.w3c.dom.Element;
+
+/** An SVG drawing, ready to be drawn into a PDF as vectors, its text as text. */
+final class SvgDrawing {
+
+    /** JSVG's caches are plain maps without a lock of their own. */
+    private static final Object JSVG = new Object();
+
+    private static final Lazy<Boolean> FONTS = new Lazy<>(SvgDrawing::registerFonts);
+
+    private final SVGDocument document;
+
+    private SvgDrawing(SVGDocument document) {
+        this.document = document;
+    }
+
+    /** Reads a drawing; empty when it is faulty, and the faults say why. */
+    static Optional<SvgDrawing> read(String svg, Faults faults) {
+        try {
+            return read(Xml.parse(svg, faults.place().file()).getDocumentElement(), faults);
+        } catch (RenderException e) {
+            e.diagnostics().forEach(faults::add);
+            return Optional.empty();
+        }
+    }
+
+    /** Reads a drawing that stands inside another document, which stays as it is. */
+    static Optional<SvgDrawing> read(Element svg, Faults faults) {
+        Element own = (Element) svg.cloneNode(true);
+        if (!SvgRules.NAMESPACE.equals(own.getNamespaceURI()) || !"svg".equals(own.getLocalName())) {
+            faults.add(RenderMessage.SVG_FAULT, "<" + own.getNodeName() + "> outside " + SvgRules.NAMESPACE);
+            return Optional.empty();
+        }
+        Faults here = new Faults(faults.place().file());
+        SvgRules.apply(own, here);
+        here.found().forEach(faults::add);
+        return here.isEmpty() ? load(Xml.write(own), faults) : Optional.empty();
+    }
+
+    private static Optional<SvgDrawing> load(String svg, Faults faults) {
+        FONTS.get();
+        LoaderContext closed = LoaderContext.builder()
+                .externalResourcePolicy(ResourcePolicy.DENY_ALL)
+                .build();
+        synchronized (JSVG) {
+            try (SvgLog log = new SvgLog()) {
+                SVGDocument document = new SVGLoader()
+                        .load(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)), null, closed);
+                log.warnings().forEach(warning -> faults.add(RenderMessage.SVG_FAULT, warning));
+                if (document == null && log.warnings().isEmpty()) {
+                    faults.add(RenderMessage.SVG_FAULT, "cannot be read");
+                }
+                return Optional.ofNullable(document).map(SvgDrawing::new);
+            }
+        }
+    }
+
+    /** JSVG measures with AWT's fonts: those must be the ones that get embedded. */
+    private static Boolean registerFonts() {
+        GraphicsEnvironment environment = GraphicsEnvironment.getLocalGraphicsEnvironment();
+        for (Typeface face : List.of(Typeface.values())) {
+            try {
+                environment.registerFont(Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(face.bytes())));
+            } catch (FontFormatException | IOException e) {
+                throw new IllegalStateException("not a font: " + face, e);
+            }
+        }
+        return true;
+    }
+
+    /** Width it asks for, in CSS pixels. */
+    double width() {
+        return document.size().getWidth();
+    }
+
+    /** Height it asks for, in CSS pixels. */
+    double height() {
+        return document.size().getHeight();
+    }
+
+    /** The drawing scaled into a rectangle, proportions kept; sizes in points. */
+    PdfTemplate template(PdfContentByte page, float width, float height) {
+        PdfTemplate template = page.createTemplate(width, height);
+        synchronized (JSVG) {
+            Graphics2D graphics = template.createGraphics(width, height, new SvgFonts());
+            SvgOutput output = new SvgOutput(graphics);
+            document.renderWithPlatform(NullPlatformSupport.INSTANCE, output, new ViewBox(0, 0, width, height));
+            output.dispose();
+        }
+        return template;
+    }
+}

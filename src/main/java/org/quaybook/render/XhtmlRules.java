@@ -1,0 +1,83 @@
+package org.quaybook.render;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+
+/** Makes sure, before it is laid out, that a document does nothing but show text and pictures and lead to pages. */
+final class XhtmlRules {
+
+    private static final Set<String> ACTIVE = Set.of(
+            "script", "iframe", "frame", "object", "embed", "applet", "base", "form", "input", "select", "textarea");
+
+    private static final Pattern WEB = Pattern.compile("https?://[^\\s]+", Pattern.CASE_INSENSITIVE);
+    private static final Pattern HEADING = Pattern.compile("h[1-6]");
+    private static final String SOFT_HYPHEN = "\u00ad";
+
+    private final Faults faults;
+    private final Set<String> ids = new HashSet<>();
+
+    private XhtmlRules(Faults faults) {
+        this.faults = faults;
+    }
+
+    /** Checks a document and gives headings with soft hyphens a bookmark without them. */
+    static void apply(Document document, Faults faults) {
+        XhtmlRules rules = new XhtmlRules(faults);
+        List<Element> elements = Xml.elements(document.getDocumentElement());
+        elements.forEach(element -> rules.ids.add(element.getAttribute("id")));
+        // Drawings are checked when they are read.
+        elements.stream()
+                .filter(element -> !SvgRules.NAMESPACE.equals(element.getNamespaceURI()))
+                .forEach(rules::check);
+    }
+
+    private void check(Element element) {
+        String name = Xml.localName(element);
+        if (ACTIVE.contains(name)) {
+            faults.add(RenderMessage.ACTIVE_CONTENT, name);
+        }
+        for (Node attribute : Xml.attributes(element)) {
+            if (attribute.getNodeName().toLowerCase(Locale.ROOT).startsWith("on")) {
+                faults.add(RenderMessage.ACTIVE_CONTENT, attribute.getNodeName());
+            }
+        }
+        if (name.equals("a") && element.hasAttribute("href")) {
+            checkLink(element.getAttribute("href"));
+        }
+        if (name.equals("style")) {
+            element.setTextContent(withoutImport(element.getTextContent(), "<style>", faults));
+        }
+        if (HEADING.matcher(name).matches() && element.getTextContent().contains(SOFT_HYPHEN)) {
+            element.setAttribute(
+                    "data-pdf-bookmark-name", element.getTextContent().replace(SOFT_HYPHEN, ""));
+        }
+    }
+
+    private void checkLink(String link) {
+        if (link.startsWith("#")) {
+            if (!ids.contains(link.substring(1)) || link.length() == 1) {
+                faults.add(RenderMessage.LINK_TARGET_MISSING, link);
+            }
+        } else if (!WEB.matcher(link).matches()) {
+            faults.add(RenderMessage.LINK_REFUSED, link);
+        }
+    }
+
+    /**
+     * A style sheet, or nothing in place of one that imports another: the layout engine cannot resolve that without an
+     * address, and says so on the standard output.
+     */
+    static String withoutImport(String css, String name, Faults faults) {
+        if (css.contains("@import")) {
+            faults.add(RenderMessage.CSS_FAULT, name + ": @import");
+            return "";
+        }
+        return css;
+    }
+}

@@ -1,0 +1,271 @@
+package org.quaybook.render;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.Color;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.IntStream;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.interactive.action.PDActionURI;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.quaybook.diag.Diagnostic;
+
+class HandbookTest {
+
+    private static final DocumentInfo INFO =
+            new DocumentInfo("Bilge pump – handbook", "A. Fitter", "How to", "de-CH", LocalDate.of(2026, 3, 1));
+    private static final String CSS =
+            "@page { size: 148mm 210mm; margin: 15mm; @bottom-center { content: \"– \" counter(page) \" ⚓ –\" } }";
+
+    private final Handbook handbook = new Handbook();
+
+    @Test
+    void laysOutPagesWithTextBookmarksAndLinks() throws IOException {
+        String body = """
+                <h1 id="one">First</h1><p>See <a href="#two">second</a> or <a href="https://example.org/x">more</a>.</p>
+                <h1 id="two" style="page-break-before: always">Se\u00adcond</h1><h2>Below</h2><p>Text.</p>""";
+        try (PrintedPdf printed = print(body)) {
+            assertThat(printed.pages()).isEqualTo(2);
+            PDRectangle page = printed.document().getPage(0).getMediaBox();
+            // ISO 216: A5 is 148 x 210 mm.
+            assertThat(page.getWidth() / 72 * 25.4).isCloseTo(148, within(0.05));
+            assertThat(page.getHeight() / 72 * 25.4).isCloseTo(210, within(0.05));
+            assertThat(printed.text()).contains("See second or more.", "Second", "– 1 ⚓ –", "– 2 ⚓ –");
+            PDOutlineItem first =
+                    printed.document().getDocumentCatalog().getDocumentOutline().getFirstChild();
+            assertThat(first.getTitle()).isEqualTo("First");
+            assertThat(first.getNextSibling().getTitle()).isEqualTo("Second");
+            assertThat(first.getNextSibling().getFirstChild().getTitle()).isEqualTo("Below");
+            List<PDAnnotation> links = printed.document().getPage(0).getAnnotations();
+            assertThat(links).hasSize(2);
+            assertThat(((PDActionURI) ((PDAnnotationLink) links.get(1)).getAction()).getURI())
+                    .isEqualTo("https://example.org/x");
+        }
+    }
+
+    @Test
+    void describesItself() throws IOException {
+        try (PrintedPdf printed = print("<p>x</p>")) {
+            var about = printed.document().getDocumentInformation();
+            assertThat(about.getTitle()).isEqualTo("Bilge pump – handbook");
+            assertThat(about.getAuthor()).isEqualTo("A. Fitter");
+            assertThat(about.getSubject()).isEqualTo("How to");
+            assertThat(about.getCreationDate().toInstant())
+                    .isEqualTo(OffsetDateTime.parse("2026-03-01T00:00:00Z").toInstant());
+            assertThat(about.getModificationDate()).isEqualTo(about.getCreationDate());
+            var catalog = printed.document().getDocumentCatalog();
+            assertThat(catalog.getLanguage()).isEqualTo("de-CH");
+            assertThat(catalog.getViewerPreferences().displayDocTitle()).isTrue();
+            assertThat(printed.document().getDocument().getTrailer().getCOSArray(COSName.ID))
+                    .hasSize(2);
+        }
+    }
+
+    @Test
+    void embedsEveryFontAndTakesSymbolsFromTheOneThatHasThem() throws IOException {
+        String body = """
+                <style>.c { font-family: "Roboto Condensed"; font-weight: bold } pre { font-family: monospace }
+                li { list-style: none } .b:before { content: "☐ " }</style>
+                <p>Text → ⚠ end, <b>bold ⚠</b>, <i>slanted Ω</i>, <span class="c">Tight → ✓</span></p>
+                <pre>a\tb</pre><p style="text-align: justify; width: 60mm">A ⚠ paragraph that is long enough to be set
+                in several lines ✓ and justified so that the parts must stand where they belong.</p>
+                <ul><li class="b">tick</li></ul>""";
+        try (PrintedPdf printed = print(body)) {
+            assertThat(printed.text())
+                    .contains("Text → ⚠ end, bold ⚠, slanted Ω, Tight → ✓", "☐ tick", "lines\n✓ and justified");
+            assertThat(printed.fonts().values()).containsOnly(true);
+            assertThat(printed.fonts().keySet())
+                    .allMatch(name -> name.matches("[A-Z]{6}\\+(SourceSansPro|RobotoCondensed|DejaVuSans).*"));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'fish \ud83d\udc1f', U+1F41F", "'\u4e00', U+4E00", "'\u05d0', U+05D0", "'\u0628', U+0628"})
+    void namesACharacterThatCannotBePrinted(String text, String codePoint) {
+        Diagnostic fault = faults("<p>" + text + "</p>", Resources.none()).get(0);
+        assertThat(fault.rule()).isEqualTo("render.glyph-missing");
+        assertThat(fault.message().arguments().get(1)).isEqualTo(codePoint);
+    }
+
+    @Test
+    void softHyphensShowOnlyWhereALineEnds() throws IOException {
+        String word = "Strom\u00adver\u00adsor\u00adgungs\u00adein\u00adrich\u00adtung";
+        try (PrintedPdf printed = print("<p>" + word + "</p><p style='width: 22mm'>" + word + "</p>")) {
+            String text = printed.text();
+            assertThat(text).doesNotContain("\u00ad");
+            assertThat(text.lines()).contains("Stromversorgungseinrichtung");
+            assertThat(text.lines().filter(line -> line.endsWith("-"))).isNotEmpty();
+        }
+    }
+
+    @Test
+    void drawsSvgAsVectorsInlineAndByName() throws IOException {
+        String svg = """
+                <svg xmlns="http://www.w3.org/2000/svg" width="40mm" height="20mm" viewBox="0 0 40 20">
+                <rect width="40" height="20" fill="#9b2423"/>
+                <text x="20" y="12" font-size="6" fill="white" text-anchor="middle">%s</text></svg>""";
+        Resources resources =
+                Resources.none().with("drawing.svg", svg.formatted("By name").getBytes(StandardCharsets.UTF_8));
+        String body = "<p>" + svg.formatted("Inline ⚠") + "</p><img src='drawing.svg' style='width: 60mm' alt=''/>";
+        try (PrintedPdf printed = print(body, resources)) {
+            assertThat(printed.text()).contains("Inline ⚠", "By name");
+            assertThat(printed.rasters()).isZero();
+            assertThat(printed.fonts().values()).containsOnly(true);
+            BufferedImage page = printed.image(1, 254);
+            // At 254 dpi a pixel is 0.1 mm: count the dark ones along a line through each drawing.
+            assertThat(dark(page, 200)).isCloseTo(400, within(3L));
+            assertThat(dark(page, 460)).isCloseTo(600, within(3L));
+        }
+    }
+
+    private static long dark(BufferedImage page, int y) {
+        return IntStream.range(0, page.getWidth())
+                .filter(x -> page.getRaster().getSample(x, y, 0) < 128)
+                .count();
+    }
+
+    @Test
+    void printsPicturesHandedInAndCssOfTheTemplates() throws IOException {
+        BufferedImage picture = new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB);
+        picture.setRGB(3, 3, Color.ORANGE.getRGB());
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        ImageIO.write(picture, "png", png);
+        Resources resources = Resources.of(Templates.builtIn()).with("logo.png", png.toByteArray());
+        String body = "<img src='logo.png' alt=''/><img src='logo.png' width='40' alt=''/>";
+        String page = page(body).replace("<title>", "<link rel='stylesheet' href='render-test/plain.css'/><title>");
+        try (PrintedPdf printed = new PrintedPdf(handbook.toPdf(page, INFO, resources))) {
+            assertThat(printed.rasters()).isEqualTo(1);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "<img src='file:/etc/hostname' alt=''/>",
+                "<img src='/etc/hostname' alt=''/>",
+                "<img src='../secret.png' alt=''/>",
+                "<img src='http://127.0.0.1:9/x.png' alt=''/>",
+                "<img src='http://127.0.0.1:9/x.svg' alt=''/>",
+                "<img src='jar:file:/x.jar!/y.png' alt=''/>",
+                "<img src='data:image/png;base64,iVBORw0KGgo=' alt=''/>",
+                "<p style='background-image: url(file:/etc/hostname)'>x</p>",
+                "<p style='background-image: url(http://127.0.0.1:9/x.png)'>x</p>",
+                "<p style='background-image: url(none.png)'>x</p>",
+                "<img src='none.png' alt=''/>",
+            })
+    void fetchesNothingThatWasNotHandedIn(String body) {
+        assertThat(faults(body, Resources.of(Templates.builtIn())))
+                .extracting(Diagnostic::rule)
+                .contains("render.resource-missing");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"file:/etc/hostname", "http://127.0.0.1:9/x.css", "../x.css", "none.css"})
+    void fetchesNoOtherStyleSheet(String name) {
+        String page = page("<p>x</p>").replace("<title>", "<link rel='stylesheet' href='" + name + "'/><title>");
+        assertThat(faultsOf(page, Resources.of(Templates.builtIn())))
+                .extracting(Diagnostic::rule)
+                .contains("render.resource-missing");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "<a href='javascript:alert(1)'>x</a>|render.link-refused",
+                "<a href='file:/etc/hostname'>x</a>|render.link-refused",
+                "<a href='other.pdf'>x</a>|render.link-refused",
+                "<a href='#nowhere'>x</a>|render.link-target-missing",
+                "<p onclick='x()'>x</p>|render.active-content",
+                "<script>x</script>|render.active-content",
+                "<iframe src='x'></iframe>|render.active-content",
+                "<p style='colour: red'>x</p>|render.css-fault",
+                "<style>p { color: }</style><p>x</p>|render.css-fault",
+                "<style>@import 'x.css';</style><p>x</p>|render.css-fault",
+                "<p style='font-family: Helvetica'>x</p>|render.font-unknown",
+                "<style>@font-face { font-family: X; src: url(x.ttf) }</style><p>x</p>|render.font-unknown",
+                "<svg xmlns='http://www.w3.org/2000/svg'><image href='file:/etc/hostname'/></svg>|render.active-content",
+                "<svg xmlns='http://www.w3.org/2000/svg'><use href='x.svg#a'/></svg>|render.svg-fault",
+                "<svg xmlns='http://www.w3.org/2000/svg'><rect style='fill: url(http://127.0.0.1:9/#a)'/></svg>|render.svg-fault",
+                "<svg xmlns='http://www.w3.org/2000/svg'><text font-family='Arial'>x</text></svg>|render.font-unknown",
+                "<svg xmlns='http://www.w3.org/2000/svg'><text>\u4e00</text></svg>|render.glyph-missing",
+                "<svg><text>x</text></svg>|render.svg-fault",
+            })
+    void tellsWhatItWouldOtherwiseLeaveOut(String body, String rule) {
+        assertThat(faults(body, Resources.none())).extracting(Diagnostic::rule).contains(rule);
+    }
+
+    @Test
+    void tellsWhereTheXmlIsBroken() {
+        Diagnostic fault = faultsOf("<html>\n<p>x</html>", Resources.none()).get(0);
+        assertThat(fault.rule()).isEqualTo("render.xml-syntax");
+        assertThat(fault.place().position().line()).isEqualTo(1);
+        assertThat(fault.excerpt()).isEqualTo("<p>x</html>");
+    }
+
+    @Test
+    void refusesDocumentTypesAndWithThemEntities() {
+        String page = "<!DOCTYPE html [<!ENTITY x SYSTEM 'file:/etc/hostname'>]><html><body>&x;</body></html>";
+        assertThat(faultsOf(page, Resources.none()))
+                .extracting(Diagnostic::rule)
+                .containsExactly("render.xml-syntax");
+    }
+
+    @Test
+    void sameInputSameBytesOnAnyThread() {
+        String page = page("<h1>A</h1><p>Text ⚠ <b>bold</b></p><svg xmlns='http://www.w3.org/2000/svg' width='40'"
+                + " height='20'><text y='15'>draw</text></svg>");
+        byte[] first = handbook.toPdf(page, INFO, Resources.none());
+        List<CompletableFuture<byte[]>> others = IntStream.range(0, 4)
+                .mapToObj(i -> CompletableFuture.supplyAsync(() -> new Handbook().toPdf(page, INFO, Resources.none())))
+                .toList();
+        for (CompletableFuture<byte[]> other : others) {
+            assertThat(other.join()).isEqualTo(first);
+        }
+        DocumentInfo later = new DocumentInfo("t", "", "", "en", LocalDate.of(2026, 3, 2));
+        assertThat(handbook.toPdf(page, later, Resources.none())).isNotEqualTo(first);
+    }
+
+    private PrintedPdf print(String body) throws IOException {
+        return print(body, Resources.none());
+    }
+
+    private PrintedPdf print(String body, Resources resources) throws IOException {
+        return new PrintedPdf(handbook.toPdf(page(body), INFO, resources));
+    }
+
+    private List<Diagnostic> faults(String body, Resources resources) {
+        return faultsOf(page(body), resources);
+    }
+
+    private List<Diagnostic> faultsOf(String page, Resources resources) {
+        RenderException thrown =
+                catchThrowableOfType(RenderException.class, () -> handbook.toPdf(page, INFO, resources));
+        assertThat(thrown).as(page).isNotNull();
+        return thrown.diagnostics();
+    }
+
+    private static String page(String body) {
+        String style =
+                body.contains("<style>") ? body.substring(body.indexOf("<style>"), body.indexOf("</style>") + 8) : "";
+        return "<html xmlns='http://www.w3.org/1999/xhtml'><head><style>" + CSS + "</style>" + style
+                + "<title>t</title></head><body>" + body.replace(style, "") + "</body></html>";
+    }
+}
