@@ -25,12 +25,15 @@ public record Figures(
         List<TogetherFigures> pairs,
         AbsenceFigures absence,
         Optional<VentFigures> vent,
+        List<ChargeFigures> charging,
+        DayFigures day,
         List<Figure<?>> all) {
 
     public Figures {
         fuses = List.copyOf(fuses);
         appliances = List.copyOf(appliances);
         pairs = List.copyOf(pairs);
+        charging = List.copyOf(charging);
         all = List.copyOf(all);
     }
 
@@ -68,6 +71,7 @@ public record Figures(
         List<FuseFigures> fuses = FuseFigures.of(job.fuses(), bank, inverter, supply, tables, book);
         Limits limits = new Limits(bank.reserve().value(), inverter.cutOut().value(), protectionCutOut(job));
         List<ApplianceFigures> appliances = ApplianceFigures.of(job.appliances(), bank, inverter, supply, limits, book);
+        List<ChargeFigures> charging = ChargeFigures.of(job.charging(), bank, book);
         return new Figures(
                 bank,
                 inverter,
@@ -77,6 +81,8 @@ public record Figures(
                 TogetherFigures.pairs(appliances, inverter),
                 AbsenceFigures.of(appliances, bank, inverter, supply, limits, book),
                 VentFigures.of(bank, book),
+                charging,
+                DayFigures.of(appliances, charging, bank, inverter, book),
                 book.all());
     }
 

@@ -56,6 +56,17 @@ public enum Formula {
     SUM("Σ P", "sum", Standing.SEEN),
     VENTILATION("Q = 0.05 · n · I_gas · C / 1000", "IEC 62485-2", Standing.SEEN),
     OPENING("A = 28 · Q", "IEC 62485-2", Standing.SEEN),
+    RECHARGE(
+            "t = (s₁ − s) · C / (I · η₁) + τ · ln(I / I_end), τ = (1 − s₁) · C / (η₂ · (I − I_end))",
+            "two-stage model, own derivation; acceptance from the table",
+            Standing.COMPUTED),
+    DAY_USE("Σ P_mean · t · n per day, through the inverter, and its idle draw", "definition of energy", Standing.SEEN),
+    DAY_SOLAR(
+            "E = P_peak · t_sun · 0.75",
+            "common practice, no source: 75 % of the panels' peak arrives",
+            Standing.COMMON_PRACTICE),
+    DAY_CHARGED("E = U · I · t", "definition of energy", Standing.SEEN),
+    DAYS("usable energy / (use − yield)", "definition", Standing.SEEN),
     CHARGE_LIMIT("I = c · C", "usual for the chemistry, a maker's limit goes first", Standing.FROM_MEMORY);
 
     private final String text;

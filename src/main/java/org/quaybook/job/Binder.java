@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.Place;
@@ -18,6 +19,9 @@ import org.quaybook.diag.Place;
  * bound comes back empty and has been reported.
  */
 final class Binder {
+
+    /** Between braces, YAML takes what follows the comma of {@code 1,5 m} for a key. */
+    private static final Pattern COMMA_RESULT = Pattern.compile("\\d");
 
     private final Problems problems;
     private final Found found;
@@ -69,6 +73,9 @@ final class Binder {
         }
         Node node = entry.value();
         Place at = within(record, entry);
+        if (node instanceof Node.Refused) {
+            return Slot.UNFILLED;
+        }
         if (node instanceof Node.Scalar scalar && scalar.text().isEmpty()) {
             noValue(field, problems.place(at.path(), entry.position()));
             return Slot.UNFILLED;
@@ -103,7 +110,7 @@ final class Binder {
     }
 
     private static List<Message> example(Field field) {
-        return field.example()
+        return field.sample()
                 .map(text -> List.of(Message.of(JobMessage.EXAMPLE, field.key() + ": " + text)))
                 .orElse(List.of());
     }
@@ -119,7 +126,7 @@ final class Binder {
             Place here = problems.place(at.path() + "[" + i + "]", item.position());
             if (item instanceof Node.Scalar scalar && scalar.text().isEmpty()) {
                 problems.add(here, Message.of(JobMessage.NO_VALUE, field.key()));
-            } else {
+            } else if (!(item instanceof Node.Refused)) {
                 (field.isNested() ? record(field.type(), item, here) : plain(field, item, here)).ifPresent(items::add);
             }
         }
@@ -163,7 +170,10 @@ final class Binder {
                                 first.position().line() + 1));
             } else if (!allowed.contains(entry.key())) {
                 List<Message> hints = new ArrayList<>(Scalars.meant(entry.key(), allowed));
-                hints.add(Message.of(JobMessage.ALLOWED_KEYS, String.join(", ", allowed)));
+                if (COMMA_RESULT.matcher(entry.key()).lookingAt()) {
+                    hints.add(Message.of(JobMessage.COMMA_ENDS_VALUE));
+                }
+                hints.add(Message.of(JobMessage.ALLOWED, String.join(", ", allowed)));
                 problems.add(here, Message.of(JobMessage.UNKNOWN_KEY, entry.key(), title(at)), hints);
             }
         }

@@ -22,6 +22,10 @@ public record Charging(
 
         @Means("hours a day it usually runs") @Within(least = "0 h", most = "24 h") @Nullable Given<TimeSpan> perDay,
 
+        @Means("solar: hours of full sun in a usual summer day") @Within(least = "0 h", most = "12 h") @Nullable Given<TimeSpan> summerSun,
+
+        @Means("solar: hours of full sun in a usual winter day") @Within(least = "0 h", most = "12 h") @Nullable Given<TimeSpan> winterSun,
+
         @Means("whether it is throttled by its own temperature") @Nullable Given<Boolean> temperatureSensor,
 
         @Means("whether it stops by itself when the bank is too cold to charge") @Nullable Given<Boolean> coldStop,

@@ -17,9 +17,10 @@ import org.quaybook.diag.Place;
  * @param key how a job file writes it
  * @param form how its values stand
  * @param type the class of the value, of each value of a list, or of the value inside a {@link Given}
+ * @param isNested whether its values are records of the format
  * @param required whether it must be written
  */
-record Field(RecordComponent component, String key, Form form, Class<?> type, boolean required) {
+record Field(RecordComponent component, String key, Form form, Class<?> type, boolean isNested, boolean required) {
 
     /** How values stand under a key. */
     enum Form {
@@ -60,13 +61,12 @@ record Field(RecordComponent component, String key, Form form, Class<?> type, bo
                 ? (Class<?>) several.getAnnotatedActualTypeArguments()[0].getType()
                 : raw;
         boolean required = form != Form.LIST && !type.isAnnotationPresent(Nullable.class);
-        return new Field(component, Names.key(component.getName()), form, value, required);
+        return new Field(component, Names.key(component.getName()), form, value, isOfFormat(value), required);
     }
 
-    /** Whether its values are records of the format. */
-    boolean isNested() {
+    private static boolean isOfFormat(Class<?> type) {
         return type.isRecord()
-                && Arrays.stream(type.getRecordComponents()).anyMatch(c -> c.isAnnotationPresent(Means.class));
+                && Arrays.stream(type.getRecordComponents()).anyMatch(it -> it.isAnnotationPresent(Means.class));
     }
 
     String meaning() {
@@ -75,6 +75,11 @@ record Field(RecordComponent component, String key, Form form, Class<?> type, bo
 
     Optional<String> example() {
         return Optional.of(component.getAnnotation(Means.class).example()).filter(text -> !text.isEmpty());
+    }
+
+    /** An example that may be copied into a job; a record code may not, for it must be the only one of its kind. */
+    Optional<String> sample() {
+        return example().filter(text -> type != RecordCode.class);
     }
 
     <A extends Annotation> Optional<A> annotation(Class<A> type) {

@@ -120,6 +120,9 @@ final class GivenReader {
             return new Part<>(null, true, at);
         }
         Place here = problems.place(at.path() + "." + key, entry.value().position());
+        if (entry.value() instanceof Node.Refused) {
+            return new Part<>(null, false, here);
+        }
         if (!(entry.value() instanceof Node.Scalar scalar)) {
             problems.add(here, Message.of(JobMessage.VALUE_DUE, key));
             return new Part<>(null, false, here);

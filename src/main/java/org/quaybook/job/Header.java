@@ -28,7 +28,8 @@ public record Header(
         @Means(value = "the rules that the installation follows", example = "iso-13297") @RefersTo(Thing.RULEBOOK)
         String rulebook,
 
-        @Means(value = "languages of the documents, first one first", example = "[en-GB]") @RefersTo(Thing.LANGUAGE)
+        @Means(value = "languages of the documents, at least one, first one first", example = "[en-GB]")
+        @RefersTo(Thing.LANGUAGE)
         List<String> languages,
 
         @Means(value = "installer profile, a path from this file", example = "installer.yaml")

@@ -47,13 +47,14 @@ final class NameChecks {
         List<String> allowed = Stream.concat(
                         Arrays.stream(reference.to().value()).flatMap(this::names),
                         Arrays.stream(reference.to().words()))
+                .distinct()
                 .toList();
         if (!allowed.contains(reference.text())) {
             List<Message> hints = new ArrayList<>(Scalars.meant(reference.text(), allowed));
             hints.add(
                     allowed.isEmpty()
                             ? Message.of(JobMessage.NOTHING_NAMED)
-                            : Message.of(JobMessage.NAMES, String.join(", ", allowed)));
+                            : Message.of(JobMessage.ALLOWED, String.join(", ", allowed)));
             problems.add(reference.place(), Message.of(JobMessage.NAME_UNKNOWN, reference.text()), hints);
         }
     }

@@ -28,4 +28,7 @@ sealed interface Node {
 
     /** A single value; an empty text for a value that is not there. */
     record Scalar(Position position, String text) implements Node {}
+
+    /** Something that cannot be read and has been reported. */
+    record Refused(Position position) implements Node {}
 }

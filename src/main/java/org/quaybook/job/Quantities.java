@@ -70,10 +70,7 @@ final class Quantities {
         Matcher parts = parts(text);
         String unit = parts.group(2);
         if (unit.isEmpty()) {
-            throw new Refusal(
-                    Message.of(JobMessage.NO_UNIT, text, JobMessage.dimension(kind), units(kind)),
-                    Message.of(
-                            JobMessage.WRITE, text + " " + kind.canonicalUnit().symbol()));
+            throw new Refusal(Message.of(JobMessage.NO_UNIT, text, JobMessage.dimension(kind), units(kind)));
         }
         if (kind.unit(unit).isPresent()) {
             return make(kind, parts);

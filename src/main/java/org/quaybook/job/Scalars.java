@@ -4,11 +4,15 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.quaybook.diag.Message;
+import org.quaybook.quantity.Area;
 import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.Quantity;
@@ -20,6 +24,11 @@ final class Scalars {
     private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
     private static final Pattern MONTH = Pattern.compile("\\d{4}-\\d{2}");
 
+    /** Sizes that exist as cable (common practice, no source). */
+    private static final Area LEAST_CONDUCTOR = new Area(0.2);
+
+    private static final Area MOST_CONDUCTOR = new Area(1000);
+
     private static final Map<Class<?>, Reader> READERS = Map.of(
             String.class, text -> text,
             Boolean.class, Scalars::yesNo,
@@ -28,8 +37,8 @@ final class Scalars {
             LocalDate.class, Scalars::date,
             YearMonth.class, Scalars::month,
             RecordCode.class, Scalars::recordCode,
-            Conductor.class, text -> conductor(text, Conductor.parse(Quantities.plain(text))),
-            ConductorSize.class, text -> conductor(text, ConductorSize.parse(Quantities.plain(text))),
+            Conductor.class, Scalars::conductors,
+            ConductorSize.class, Scalars::conductor,
             Quantity.class, Quantities::any);
 
     @FunctionalInterface
@@ -102,8 +111,35 @@ final class Scalars {
         }
     }
 
-    private static Object conductor(String text, Optional<?> parsed) throws Refusal {
-        return parsed.orElseThrow(() -> new Refusal(Message.of(JobMessage.BAD_CONDUCTOR, text)));
+    private static Object conductors(String text) throws Refusal {
+        Optional<Conductor> read = Conductor.parse(Quantities.plain(text));
+        return sized(text, read, read.map(Conductor::size), Conductor::parse, JobMessage.BAD_CONDUCTORS);
+    }
+
+    private static Object conductor(String text) throws Refusal {
+        Optional<ConductorSize> read = ConductorSize.parse(Quantities.plain(text));
+        return sized(text, read, read, ConductorSize::parse, JobMessage.BAD_CONDUCTOR);
+    }
+
+    private static Object sized(
+            String text,
+            Optional<?> read,
+            Optional<ConductorSize> size,
+            Function<String, Optional<?>> parser,
+            JobMessage bad)
+            throws Refusal {
+        if (size.isPresent()) {
+            Area area = size.get().area();
+            if (area.compareTo(LEAST_CONDUCTOR) < 0 || area.compareTo(MOST_CONDUCTOR) > 0) {
+                throw new Refusal(Message.of(JobMessage.CONDUCTOR_OUT_OF_RANGE, text, LEAST_CONDUCTOR, MOST_CONDUCTOR));
+            }
+            return read.orElseThrow();
+        }
+        List<Message> hints = Stream.of(text.toLowerCase(Locale.ROOT), text.toUpperCase(Locale.ROOT))
+                .filter(other -> parser.apply(other).isPresent())
+                .map(other -> Message.of(JobMessage.WRITE, other))
+                .toList();
+        throw new Refusal(Message.of(bad, text), hints);
     }
 
     private static Object constant(Class<?> type, String text) throws Refusal {

@@ -12,14 +12,15 @@ final class Spelling {
 
     /**
      * The likeliest of the known words for a mistyped one: at most one slip in three letters, capitals and small
-     * letters and hyphens, underscores and spaces being the same; the first of equals.
+     * letters and hyphens, underscores and spaces being the same; the first of equals. Of a tag as short as B1 no slip
+     * is guessed at, for F1 would be as near.
      */
     static Optional<String> nearest(String typed, Collection<String> known) {
         String plain = plain(typed);
-        int most = Math.max(1, plain.length() / 3);
+        int most = plain.length() / 3;
         return known.stream()
                 .filter(word -> Math.abs(word.length() - plain.length()) <= most)
-                .filter(word -> distance(plain, plain(word)) <= Math.min(most, word.length() - 1))
+                .filter(word -> distance(plain, plain(word)) <= most)
                 .min(Comparator.comparingInt(word -> distance(plain, plain(word))));
     }
 

@@ -1,19 +1,20 @@
 package org.quaybook.job;
 
-import java.io.StringReader;
+import com.fasterxml.jackson.core.JsonParseException;
+import com.fasterxml.jackson.dataformat.yaml.JacksonYAMLParseException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.Position;
-import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
-import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.events.AliasEvent;
+import org.yaml.snakeyaml.events.CollectionStartEvent;
 import org.yaml.snakeyaml.events.Event;
 import org.yaml.snakeyaml.events.MappingEndEvent;
 import org.yaml.snakeyaml.events.MappingStartEvent;
@@ -21,6 +22,7 @@ import org.yaml.snakeyaml.events.NodeEvent;
 import org.yaml.snakeyaml.events.ScalarEvent;
 import org.yaml.snakeyaml.events.SequenceEndEvent;
 import org.yaml.snakeyaml.events.SequenceStartEvent;
+import org.yaml.snakeyaml.nodes.Tag;
 
 /**
  * Builds the tree of a YAML text from the parser's events. Only the plain part of YAML is let in: one document of
@@ -33,13 +35,12 @@ final class YamlTree {
     static final int LONGEST_TEXT = 10_000;
 
     private final Problems problems;
-    private final Iterator<Event> events;
+    private final YamlEvents events;
     private int nodes;
 
-    private YamlTree(String text, Problems problems) {
+    private YamlTree(String text, Problems problems) throws IOException {
         this.problems = problems;
-        this.events =
-                new Yaml(new LoaderOptions()).parse(new StringReader(text)).iterator();
+        this.events = YamlEvents.of(text);
     }
 
     /** The root of the text's only document; empty if there is none or it cannot be read, which is reported. */
@@ -48,26 +49,31 @@ final class YamlTree {
             return new YamlTree(text, problems).document();
         } catch (Stopped stopped) {
             problems.add(problems.place("", stopped.position), stopped.reason);
-        } catch (MarkedYAMLException bad) {
-            syntax(problems, bad.getProblemMark(), bad.getProblem());
-        } catch (YAMLException bad) {
-            syntax(problems, null, String.valueOf(bad.getMessage()));
+        } catch (JacksonYAMLParseException bad) {
+            syntax(problems, bad);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
         }
         return Optional.empty();
     }
 
-    private static void syntax(Problems problems, @Nullable Mark mark, String problem) {
-        Position position = mark == null ? Position.START : position(mark);
+    private static void syntax(Problems problems, JacksonYAMLParseException bad) {
+        Position position = Position.START;
+        String problem = bad.getOriginalMessage();
+        if (bad.getCause() instanceof MarkedYAMLException cause) {
+            Mark mark = cause.getProblemMark();
+            position = new Position(mark.getLine(), mark.getColumn());
+            problem = cause.getProblem();
+        }
         List<Message> hints = problem.startsWith("mapping values are not allowed")
                 ? List.of(Message.of(JobMessage.QUOTE_TEXT))
                 : List.of();
         problems.add(problems.place("", position), Message.of(JobMessage.SYNTAX, problem), hints);
     }
 
-    private Optional<Node> document() throws Stopped {
+    private Optional<Node> document() throws Stopped, IOException {
         Node root = null;
-        while (events.hasNext()) {
-            Event event = events.next();
+        for (Event event = events.next(); event != null; event = events.next()) {
             if (event instanceof NodeEvent) {
                 if (root != null) {
                     throw new Stopped(position(event), Message.of(JobMessage.SEVERAL_DOCUMENTS));
@@ -81,7 +87,7 @@ final class YamlTree {
         return Optional.of(root);
     }
 
-    private Node node(Event event, int depth) throws Stopped {
+    private Node node(Event event, int depth) throws Stopped, IOException {
         if (++nodes > MOST_NODES) {
             throw new Stopped(position(event), Message.of(JobMessage.TOO_MANY_VALUES, MOST_NODES));
         }
@@ -95,50 +101,63 @@ final class YamlTree {
         if (event instanceof SequenceStartEvent) {
             return sequence(position(event), depth);
         }
-        return event instanceof ScalarEvent scalar ? scalar(scalar) : new Node.Scalar(position(event), "");
+        return event instanceof ScalarEvent scalar ? scalar(scalar) : new Node.Refused(position(event));
     }
 
-    private Node mapping(Position position, int depth) throws Stopped {
+    private Node mapping(Position position, int depth) throws Stopped, IOException {
         List<Node.Entry> entries = new ArrayList<>();
-        for (Event event = events.next(); !(event instanceof MappingEndEvent); event = events.next()) {
-            if (!(event instanceof ScalarEvent key)) {
-                throw new Stopped(position(event), Message.of(JobMessage.SYNTAX, "a key must be a word"));
-            }
+        for (Event event = inside(); !(event instanceof MappingEndEvent); event = inside()) {
+            ScalarEvent key = (ScalarEvent) event;
             refuseReferences(key);
-            Node value = node(events.next(), depth + 1);
-            entries.add(new Node.Entry(bounded(key), position(key), value));
+            Node value = node(inside(), depth + 1);
+            if (isReadable(key)) {
+                entries.add(new Node.Entry(key.getValue(), position(key), value));
+            }
         }
         return new Node.Mapping(position, entries);
     }
 
-    private Node sequence(Position position, int depth) throws Stopped {
+    private Node sequence(Position position, int depth) throws Stopped, IOException {
         List<Node> items = new ArrayList<>();
-        for (Event event = events.next(); !(event instanceof SequenceEndEvent); event = events.next()) {
+        for (Event event = inside(); !(event instanceof SequenceEndEvent); event = inside()) {
             items.add(node(event, depth + 1));
         }
         return new Node.Sequence(position, items);
     }
 
+    /** The next event inside a mapping or list. Jackson itself refuses a key that is no scalar. */
+    private Event inside() throws Stopped, IOException {
+        try {
+            return events.inside();
+        } catch (JacksonYAMLParseException syntax) {
+            throw syntax;
+        } catch (JsonParseException noKey) {
+            throw new Stopped(position(events.last()), Message.of(JobMessage.SYNTAX, "a key must be a word"));
+        }
+    }
+
     private Node scalar(ScalarEvent scalar) {
-        String text = bounded(scalar).strip();
+        if (!isReadable(scalar)) {
+            return new Node.Refused(position(scalar));
+        }
+        String text = scalar.getValue().strip();
         boolean empty = scalar.isPlain() && (text.equals("~") || text.equals("null"));
         return new Node.Scalar(position(scalar), empty ? "" : text);
     }
 
-    private String bounded(ScalarEvent scalar) {
+    private boolean isReadable(ScalarEvent scalar) {
         String text = scalar.getValue();
         // An escape inside quotes can write what the text of the file may not hold.
-        SafeText.firstUnsafe(text)
-                .ifPresent(unsafe -> problems.add(
-                        problems.place("", position(scalar)),
-                        Message.of(JobMessage.UNSAFE_CHARACTER, SafeText.nameOf(unsafe))));
-        if (text.length() <= LONGEST_TEXT) {
-            return text;
+        OptionalInt unsafe = SafeText.firstUnsafe(text);
+        if (unsafe.isPresent()) {
+            Message reason = Message.of(JobMessage.UNSAFE_CHARACTER, SafeText.nameOf(unsafe.getAsInt()));
+            problems.add(problems.place("", position(scalar)), reason);
         }
-        problems.add(
-                problems.place("", position(scalar)),
-                Message.of(JobMessage.TEXT_TOO_LONG, text.length(), LONGEST_TEXT));
-        return text.substring(0, LONGEST_TEXT);
+        if (text.length() > LONGEST_TEXT) {
+            Message reason = Message.of(JobMessage.TEXT_TOO_LONG, text.length(), LONGEST_TEXT);
+            problems.add(problems.place("", position(scalar)), reason);
+        }
+        return unsafe.isEmpty() && text.length() <= LONGEST_TEXT;
     }
 
     /** Reported rather than stopped at: the value beside an anchor or tag can still be read. */
@@ -153,7 +172,7 @@ final class YamlTree {
             name = "&" + node.getAnchor();
         } else if (tag(event) != null) {
             refused = JobMessage.TAG;
-            name = "!" + tag(event);
+            name = String.valueOf(tag(event)).replace(Tag.PREFIX, "!!");
         }
         if (refused != null) {
             problems.add(problems.place("", position(event)), Message.of(refused, name));
@@ -164,15 +183,11 @@ final class YamlTree {
         if (event instanceof ScalarEvent scalar) {
             return scalar.getTag();
         }
-        return event instanceof org.yaml.snakeyaml.events.CollectionStartEvent start ? start.getTag() : null;
+        return event instanceof CollectionStartEvent start ? start.getTag() : null;
     }
 
     private static Position position(Event event) {
-        return position(event.getStartMark());
-    }
-
-    private static Position position(Mark mark) {
-        return new Position(mark.getLine(), mark.getColumn());
+        return new Position(event.getStartMark().getLine(), event.getStartMark().getColumn());
     }
 
     /** The rest of the file is not worth reading. */

@@ -5,14 +5,13 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** All dimensions by their record class. */
+/** All dimensions that are written with a unit, by their record class; a bare {@link Count} is not among them. */
 public final class Kinds {
 
     private static final Map<Class<?>, Kind<?>> BY_CLASS = Stream.<Kind<?>>of(
                     AirFlow.KIND,
                     Area.KIND,
                     Charge.KIND,
-                    Count.KIND,
                     Current.KIND,
                     Energy.KIND,
                     Frequency.KIND,
