@@ -76,6 +76,10 @@ final class LabelsPlacing {
         LabelBlocks blocks = new LabelBlocks(cap, marks);
         TextStyle heading = LabelBlocks.style(LabelPart.Voice.LARGE, cap);
         double y = blocks.text(List.of(words.sentence("labels.sheet.list")), heading, 0, 0, width) + cap;
+        if (from == 0) {
+            TextStyle caution = LabelBlocks.style(LabelPart.Voice.STRONG, cap);
+            y = blocks.text(List.of(words.sentence("labels.sheet.caution")), caution, 0, y, width) + cap;
+        }
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < notes.size(); i++) {
             LabelNote note = notes.get(i);
