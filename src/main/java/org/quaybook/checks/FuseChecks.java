@@ -1,6 +1,7 @@
 package org.quaybook.checks;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.Figure;
@@ -110,8 +111,8 @@ final class FuseChecks {
     private boolean isNearest(Fuse fitted) {
         return figures.fuses().stream()
                 .map(FuseFigures::fuse)
-                .filter(other -> other != null && other != fitted)
-                .map(java.util.Objects::requireNonNull)
+                .flatMap(Stream::ofNullable)
+                .filter(other -> !other.id().equals(fitted.id()))
                 .filter(other -> other.protects().stream().anyMatch(fitted.protects()::contains))
                 .noneMatch(other -> nearer(other.distance(), fitted.distance()));
     }

@@ -73,7 +73,7 @@ public final class Numbers {
         static Shape of(Quantity quantity) {
             double size = Math.abs(quantity.canonical());
             if (quantity instanceof Voltage) {
-                return size < 1 ? new Shape("V", 1, 2, 2) : new Shape("V", 1, 1, 2);
+                return size < 1 ? new Shape("V", 1, 2, 2) : new Shape("V", 1, size < 100 ? 1 : 0, 2);
             }
             if (quantity instanceof Current) {
                 if (size < 1 && size > 0) {
