@@ -48,7 +48,9 @@ final class LabelsOutside {
                         LabelSpot.OUTSIDE,
                         "",
                         LabelReading.APPROACH,
-                        facts.say("responder.title", sources.size()))
+                        sources.size() == 1
+                                ? facts.say("responder.title-one")
+                                : facts.say("responder.title", sources.size()))
                 .with(LabelPart.facts(rows));
     }
 

@@ -32,10 +32,12 @@ final class LabelsUse {
 
     private LabelDesign socket(Socket socket, int number) {
         List<List<String>> rows = new ArrayList<>();
-        if (facts.job().shore() != null) {
+        boolean shore = facts.job().shore() != null;
+        if (shore) {
             facts.given(socket.shoreOn()).ifPresent(fed -> rows.add(List.of(facts.say("socket.shore-on"), fed)));
         }
-        facts.given(socket.shoreOff()).ifPresent(fed -> rows.add(List.of(facts.say("socket.shore-off"), fed)));
+        String off = facts.say(shore ? "socket.shore-off" : "socket.fed-by");
+        facts.given(socket.shoreOff()).ifPresent(fed -> rows.add(List.of(off, fed)));
         facts.given(socket.generatorOn()).ifPresent(fed -> rows.add(List.of(facts.say("socket.generator-on"), fed)));
         LabelDesign design = LabelDesign.of(
                 "socket-" + number,
@@ -58,7 +60,8 @@ final class LabelsUse {
                 figures.appliance().name());
         boolean runs = figures.verdict() == Verdict.RUNS || figures.verdict() == Verdict.NOT_WHEN_WORN;
         if (!runs) {
-            return Optional.of(design.with(LabelPart.strong(facts.say("appliance.never"))));
+            return Optional.of(design.with(LabelPart.strong(
+                    facts.say(facts.job().shore() == null ? "appliance.never" : "appliance.shore-only"))));
         }
         return figures.sharePerUse().map(share -> design.with(use(figures, facts.say(share))));
     }
