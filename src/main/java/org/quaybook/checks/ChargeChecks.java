@@ -129,10 +129,11 @@ final class ChargeChecks {
         }
     }
 
+    /** At the berth the engine rests, under way the shore lead is off: the larger of both sums counts. */
     private void sum() {
-        Current sum = job.charging().stream()
-                .flatMap(charging -> Given.maybe(charging.current()).stream())
-                .reduce(new Current(0), Current::plus);
+        Current atBerth = sum(ChargeKind.ALTERNATOR);
+        Current underWay = sum(ChargeKind.SHORE_CHARGER);
+        Current sum = atBerth.compareTo(underWay) > 0 ? atBerth : underWay;
         Bank bank = job.bank();
         int strings = figures.bank().sharing().shares().size();
         Current limit = Given.maybe(bank.chargeLimit())
@@ -142,5 +143,12 @@ final class ChargeChecks {
         if (sum.compareTo(limit) > 0) {
             findings.add(Severity.DECIDE, Check.CHARGE_CURRENT, bank.place(), Stated.up(sum), Stated.down(limit));
         }
+    }
+
+    private Current sum(ChargeKind without) {
+        return job.charging().stream()
+                .filter(charging -> charging.kind() != without)
+                .flatMap(charging -> Given.maybe(charging.current()).stream())
+                .reduce(new Current(0), Current::plus);
     }
 }

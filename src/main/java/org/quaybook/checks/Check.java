@@ -60,6 +60,14 @@ public enum Check implements MessageKey {
     NEUTRAL_BOND_MISSING("neutral-bond-missing", "ISO 13297:2020 6.8", Standing.SEEN),
     NEUTRAL_BOND_ALWAYS("neutral-bond-always", "ISO 13297:2020 6.8", Standing.SEEN),
     NEUTRAL_BOND_UNKNOWN("neutral-bond-unknown", "ISO 13297:2020 6.8", Standing.SEEN),
+    BREAKER_OVER_CABLE(
+            "breaker-over-cable", "ISO 13297:2020 13.1.5; ampacity of the rulebook at 70 °C insulation", Standing.SEEN),
+    BREAKER_OVER_INLET("breaker-over-inlet", "IEC 60309-2: rating of the inlet", Standing.COMMON_PRACTICE),
+    BREAKER_ON_BATTERY(
+            "breaker-on-battery",
+            "IEC 60898-1 trip bands; fault current of inverters from memory",
+            Standing.FROM_MEMORY),
+    LEAKAGE_BUDGET("leakage-budget", "common practice: at most 30 % of the RCD's rating", Standing.COMMON_PRACTICE),
     CHANGEOVER_INTERLOCK("changeover-interlock", "IEC 60364-5-55 551.6", Standing.FROM_MEMORY),
     CHANGEOVER_UNKNOWN("changeover-unknown", "IEC 60364-5-55 551.6", Standing.FROM_MEMORY),
     ISOLATOR_MISSING("isolator-missing", "ISO 13297 (battery isolator)", Standing.FROM_MEMORY),
@@ -79,6 +87,7 @@ public enum Check implements MessageKey {
     TEST_FAILED("test-failed", "the test itself", Standing.COMMON_PRACTICE),
     TORQUE_MISSING("torque-missing", "common practice", Standing.COMMON_PRACTICE),
     STACK_ORDER("stack-order", "common practice: the lug lies on the terminal face", Standing.COMMON_PRACTICE),
+    EFFICIENCIES_DISAGREE("efficiencies-disagree", "three-term loss model, own derivation", Standing.COMPUTED),
     WAVE_MODIFIED("wave-modified", "common practice", Standing.COMMON_PRACTICE),
     MICROWAVE_POWER(
             "microwave-power", "common practice: input is cooking power / 0.6 to 0.7", Standing.COMMON_PRACTICE),

@@ -28,6 +28,7 @@ public final class Findings {
         LoadChecks.run(job, figures, findings);
         ChargeChecks.run(job, figures, findings);
         MainsChecks.run(job, tables, findings);
+        BreakerChecks.run(job, figures, tables, findings);
         TestChecks.run(job, figures, tables, findings);
         findings.settleDeviations(job.deviations());
         return findings.found.stream()

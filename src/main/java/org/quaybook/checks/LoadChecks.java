@@ -8,6 +8,7 @@ import org.quaybook.diag.Severity;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.ApplianceFigures.Verdict;
 import org.quaybook.figures.Figures;
+import org.quaybook.figures.InverterFigures;
 import org.quaybook.job.Appliance;
 import org.quaybook.job.Changeover;
 import org.quaybook.job.ChangeoverKind;
@@ -52,6 +53,21 @@ final class LoadChecks {
         }
         job.together().forEach(checks::together);
         checks.absence();
+        checks.efficiencies();
+    }
+
+    private void efficiencies() {
+        InverterFigures inverter = figures.inverter();
+        if (!inverter.losses().agreesWith(inverter.bestEfficiency().value())) {
+            findings.add(
+                    Severity.NOTE,
+                    Check.EFFICIENCIES_DISAGREE,
+                    job.inverter().place(),
+                    inverter.idle().stated(),
+                    inverter.bestEfficiency().stated(),
+                    inverter.fullEfficiency().stated(),
+                    Stated.down(inverter.losses().bestEfficiency()));
+        }
     }
 
     private void size(ApplianceFigures it) {

@@ -5,7 +5,9 @@ import org.quaybook.calc.Demand;
 import org.quaybook.calc.Discharge;
 import org.quaybook.calc.Discharge.Pauses;
 import org.quaybook.calc.Limits;
+import org.quaybook.calc.Standby;
 import org.quaybook.job.Given;
+import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Rounding;
@@ -20,6 +22,7 @@ import org.quaybook.quantity.TimeSpan;
  * @param toReserveWorn the same with the worn bank
  * @param toEmpty from full until the inverter switches off or nothing is left
  * @param idleToReserve from full to the reserve with the inverter on and nothing running
+ * @param offToReserve from full to the reserve with the inverter off: self-discharge alone
  * @param idlePerDay share of the usable charge that the idle inverter takes in a day
  */
 public record AbsenceFigures(
@@ -29,6 +32,7 @@ public record AbsenceFigures(
         Figure<TimeSpan> toReserveWorn,
         Figure<TimeSpan> toEmpty,
         Figure<TimeSpan> idleToReserve,
+        Figure<TimeSpan> offToReserve,
         Figure<Ratio> idlePerDay) {
 
     public AbsenceFigures {
@@ -88,6 +92,21 @@ public record AbsenceFigures(
                         Formula.RUN_TIME,
                         inputs),
                 idleToReserve,
+                book.enter(
+                        "absence.off-to-reserve",
+                        Standby.until(
+                                bank.capacityNow().value(),
+                                new Ratio(1 - bank.reserve().value().fraction()),
+                                new Current(0),
+                                bank.battery().selfDischargePerMonth()),
+                        Rounding.DOWN,
+                        Formula.SELF_DISCHARGE,
+                        Input.of("C", bank.capacityNow()),
+                        Input.of("s", bank.reserve()),
+                        Input.usual(
+                                "d",
+                                bank.battery().selfDischargePerMonth(),
+                                bank.battery().citation())),
                 book.enter(
                         "absence.idle-per-day",
                         new Ratio(idleTime.seconds() == 0 ? 1 : 24 / idleTime.hours()),

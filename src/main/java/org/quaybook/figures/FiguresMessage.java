@@ -13,9 +13,7 @@ public enum FiguresMessage implements MessageKey {
     /** {0} path, {1} what was looked up, {2} what the table holds. */
     NOT_IN_TABLE("figures.not-in-table"),
     /** {0} where it must stand. */
-    NO_CABLES("figures.no-cables"),
-    /** {0} full efficiency, {1} best, {2} idle. */
-    EFFICIENCIES_DISAGREE("figures.efficiencies-disagree");
+    NO_CABLES("figures.no-cables");
 
     private final String key;
 

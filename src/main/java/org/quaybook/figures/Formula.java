@@ -67,7 +67,7 @@ public enum Formula {
             Standing.COMMON_PRACTICE),
     DAY_CHARGED("E = U · I · t", "definition of energy", Standing.SEEN),
     DAYS("usable energy / (use − yield)", "definition", Standing.SEEN),
-    CHARGE_LIMIT("I = c · C", "usual for the chemistry, a maker's limit goes first", Standing.FROM_MEMORY);
+    SELF_DISCHARGE("t = (1 − s) · C / (C · d / 720 h)", "self-discharge of the chemistry", Standing.FROM_MEMORY);
 
     private final String text;
     private final String source;
