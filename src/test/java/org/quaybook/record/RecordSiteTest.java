@@ -8,7 +8,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
@@ -21,6 +20,7 @@ import org.junit.jupiter.params.provider.FieldSource;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
+import org.quaybook.quantity.Rounding;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
 
@@ -141,15 +141,11 @@ class RecordSiteTest {
                     + appliance.appliance().name() + "')]/tr[@class='times']/td";
             assertThat(page.texts(row)).containsExactly(say(appliance.time()), say(appliance.wornTime()));
         }
-        List<String> rest = new ArrayList<>();
-        figures.bank()
-                .restTable()
-                .forEach(row -> rest.add(WORDS.word(row.stateOfCharge()).replace('\u00A0', ' ')));
-        assertThat(page.texts("//section[@id='owner']/table[last()]//tbody/tr/th/text()[1]/.."))
-                .zipSatisfy(
-                        rest,
-                        (cell, charge) ->
-                                assertThat(cell.replace('\u00A0', ' ')).startsWith(charge));
+        List<String> rest = figures.bank().restTable().stream()
+                .map(row -> WORDS.numbers().fixed(row.rest().value(), "V", 2, Rounding.NEAREST))
+                .toList();
+        assertThat(page.texts("//section[@id='owner']/table[last()]/tbody/tr/td"))
+                .isEqualTo(rest);
         assertThat(page.text())
                 .contains(
                         "Beep: " + say(figures.inverter().alarm()) + ". Cut-out: "
