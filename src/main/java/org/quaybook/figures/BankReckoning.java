@@ -253,7 +253,7 @@ final class BankReckoning {
 
     private List<BankFigures.RestRow> restTable(RestVoltage rest) {
         return IntStream.rangeClosed(0, REST_ROWS)
-                .mapToObj(row -> new Ratio(1 - row / (double) REST_ROWS))
+                .mapToObj(row -> new Ratio((REST_ROWS - row) / (double) REST_ROWS))
                 .map(soc -> new BankFigures.RestRow(
                         soc,
                         book.enter(

@@ -45,8 +45,8 @@ class DemoPacksTest {
 
     private static String text(Map<String, byte[]> pack, String document) {
         byte[] pdf = Objects.requireNonNull(pack.get(document));
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-            return new PDFTextStripper().getText(document).replaceAll("[\\s\u00A0]+", " ");
+        try (PDDocument read = Loader.loadPDF(pdf)) {
+            return new PDFTextStripper().getText(read).replaceAll("[\\s\u00A0]+", " ");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
