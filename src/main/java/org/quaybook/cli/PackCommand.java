@@ -8,7 +8,6 @@ import org.quaybook.checks.Assessment;
 import org.quaybook.checks.Finding;
 import org.quaybook.pack.PackFolder;
 import org.quaybook.pack.Road;
-import org.quaybook.render.Templates;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -65,14 +64,10 @@ final class PackCommand extends JobCommand {
         return Exit.DONE;
     }
 
-    private Templates templates() {
-        Path folder = templates;
-        if (folder == null) {
-            return Templates.builtIn();
+    private @Nullable Path templates() {
+        if (templates != null && !Files.isDirectory(templates)) {
+            throw new ParameterException(line(), words.say("cli.no-templates", templates.toString()));
         }
-        if (!Files.isDirectory(folder)) {
-            throw new ParameterException(line(), words.say("cli.no-templates", folder.toString()));
-        }
-        return Templates.overriddenBy(folder);
+        return templates;
     }
 }

@@ -10,6 +10,7 @@ import org.quaybook.diag.Place;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.Input;
 import org.quaybook.job.Job;
+import org.quaybook.pack.labels.LabelNote;
 import org.quaybook.quantity.Quantity;
 import org.quaybook.reference.Citation;
 import org.quaybook.text.Words;

@@ -20,6 +20,9 @@ import org.quaybook.job.Job;
 import org.quaybook.job.JobReader;
 import org.quaybook.job.JobReading;
 import org.quaybook.job.Vocabulary;
+import org.quaybook.pack.guide.Guide;
+import org.quaybook.pack.labels.Labels;
+import org.quaybook.pack.labels.LabelsPrinted;
 import org.quaybook.record.Branding;
 import org.quaybook.record.RecordLink;
 import org.quaybook.record.RecordSite;
@@ -94,8 +97,15 @@ public final class Road {
         return Optional.empty();
     }
 
-    /** The documents of a pack: path inside the pack to content. The same job gives the same bytes. */
-    public static Map<String, byte[]> documents(Assessment it, Branding branding, Templates templates, String version) {
+    /**
+     * The documents of a pack: path inside the pack to content. The same job gives the same bytes.
+     *
+     * @param ownTemplates folder whose templates take the place of the built-in ones; null for none
+     * @param version of the program, for the files that programs read
+     */
+    public static Map<String, byte[]> documents(
+            Assessment it, Branding branding, @Nullable Path ownTemplates, String version) {
+        Templates templates = ownTemplates == null ? Templates.builtIn() : Templates.overriddenBy(ownTemplates);
         Map<String, byte[]> files = new TreeMap<>();
         List<String> languages = it.job().job().languages();
         for (String language : languages) {

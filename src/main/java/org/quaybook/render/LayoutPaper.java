@@ -1,5 +1,6 @@
 package org.quaybook.render;
 
+import java.awt.Shape;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.xhtmlrenderer.pdf.ITextFSFont;
@@ -9,6 +10,11 @@ import org.xhtmlrenderer.render.JustificationInfo;
 
 /** What the layout engine prints on. Takes what a font lacks from the symbol font; the engine would leave it out. */
 final class LayoutPaper extends ITextOutputDevice {
+
+    /** Parts of the font size that letters reach above and below the line, at least. */
+    private static final float CAPITAL = 0.66f;
+
+    private static final float DESCENT = 0.1f;
 
     private @Nullable ITextFSFont font;
 
@@ -28,6 +34,9 @@ final class LayoutPaper extends ITextOutputDevice {
         if (asked == null) {
             throw new IllegalStateException("text without a font: " + text);
         }
+        if (isClippedAway(x, y, asked)) {
+            return;
+        }
         List<Typeface.Run> runs = LayoutText.runs(LayoutFonts.typeface(asked), text);
         float pen = x;
         for (Typeface.Run run : runs) {
@@ -36,6 +45,16 @@ final class LayoutPaper extends ITextOutputDevice {
             pen += (float) run.width(asked.getSize2D()) + added(run.text(), spread);
         }
         super.setFont(asked);
+    }
+
+    /**
+     * The engine also writes the first line of a page below the page before it and clips it there. Nobody would see that,
+     * but whoever searches or listens to the text would meet it twice.
+     */
+    private boolean isClippedAway(float x, float y, ITextFSFont asked) {
+        Shape clip = getClip();
+        float size = asked.getSize2D();
+        return clip != null && !clip.intersects(x - size, y - CAPITAL * size, 3 * size, (CAPITAL + DESCENT) * size);
     }
 
     /** What justification adds behind the characters of a text, in dots; the engine counts these as spaces. */

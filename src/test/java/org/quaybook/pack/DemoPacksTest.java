@@ -20,7 +20,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.quaybook.render.Templates;
 
 /** The whole road on every demo. */
 class DemoPacksTest {
@@ -39,8 +38,7 @@ class DemoPacksTest {
     private static Map<String, byte[]> pack(Path job) {
         Road.Judged judged = Road.judge(job);
         assertThat(judged.problems()).isEmpty();
-        return Road.documents(
-                Objects.requireNonNull(judged.assessment()), judged.branding(), Templates.builtIn(), "test");
+        return Road.documents(Objects.requireNonNull(judged.assessment()), judged.branding(), null, "test");
     }
 
     private static String text(Map<String, byte[]> pack, String document) {

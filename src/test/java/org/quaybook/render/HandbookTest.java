@@ -61,6 +61,16 @@ class HandbookTest {
     }
 
     @Test
+    void writesALineOnItsOwnPageOnly() throws IOException {
+        String low =
+                "<p>one</p><div style='page-break-before: always'><h1 style='margin: 0; line-height: 1'>Two</h1></div>";
+        try (PrintedPdf printed = print(low)) {
+            assertThat(printed.pages()).isEqualTo(2);
+            assertThat(printed.text()).containsOnlyOnce("Two");
+        }
+    }
+
+    @Test
     void describesItself() throws IOException {
         try (PrintedPdf printed = print("<p>x</p>")) {
             var about = printed.document().getDocumentInformation();
