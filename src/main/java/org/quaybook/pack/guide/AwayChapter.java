@@ -71,7 +71,6 @@ final class AwayChapter {
         AbsenceFigures absence = brief.figures().absence();
         return brief.lines("away.long")
                 .say("day", brief.say(absence.idlePerDay()))
-                .say("others")
                 .say(brief.has().leadAcid() ? "charge.lead" : "charge.lithium")
                 .sayIf(brief.has().shore(), "trust")
                 .sayIf(brief.has().takesOver() && brief.has().leftOn(), "takes-over", absence.leftOn())

@@ -28,7 +28,7 @@ final class VoltsChapter {
                 .put("read", read())
                 .put("honest", honest())
                 .put("reserve", reserve())
-                .put("source", source())
+                .put("caption", caption())
                 .map();
     }
 
@@ -36,7 +36,6 @@ final class VoltsChapter {
         return brief.lines("volts.read")
                 .say("off")
                 .say(brief.has().leadAcid() ? "wait.lead" : "wait.lithium")
-                .say("measure")
                 .say("table")
                 .list();
     }
@@ -60,7 +59,6 @@ final class VoltsChapter {
                         upper.rest().value(),
                         lower.rest().value())
                 .say("count")
-                .say("sync")
                 .list();
     }
 
@@ -77,13 +75,13 @@ final class VoltsChapter {
     }
 
     /** Where the rest voltages come from; every row of a table has the same source. */
-    private String source() {
+    private String caption() {
         return brief.figures().bank().restTable().get(0).rest().working().inputs().stream()
                 .flatMap(input ->
                         input.origin() instanceof Input.Usual usual ? Stream.of(usual.citation()) : Stream.of())
                 .findFirst()
                 .map((Citation citation) ->
-                        brief.words().say("guide.volts.source", citation.source(), citation.standing()))
+                        brief.words().say("guide.volts.caption", citation.source(), citation.standing()))
                 .orElse("");
     }
 }
