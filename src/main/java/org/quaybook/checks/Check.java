@@ -59,6 +59,10 @@ public enum Check implements MessageKey {
     RCD_TYPE("rcd-type", "IEC 60364-5-53: type AC does not see pulsating direct current", Standing.SEEN),
     NEUTRAL_BOND_MISSING("neutral-bond-missing", "ISO 13297:2020 6.8", Standing.SEEN),
     NEUTRAL_BOND_ALWAYS("neutral-bond-always", "ISO 13297:2020 6.8", Standing.SEEN),
+    NEUTRAL_BUS_COMMON(
+            "neutral-bus-common",
+            "common practice: until the bond relay opens, a common bus ties shore neutral to earth",
+            Standing.COMMON_PRACTICE),
     NEUTRAL_BOND_UNKNOWN("neutral-bond-unknown", "ISO 13297:2020 6.8", Standing.SEEN),
     BREAKER_OVER_CABLE(
             "breaker-over-cable", "ISO 13297:2020 13.1.5; ampacity of the rulebook at 70 °C insulation", Standing.SEEN),

@@ -79,6 +79,13 @@ final class MainsChecks {
         if (bond.get() == NeutralBond.NONE && fixedWiring) {
             findings.add(Severity.FORBIDS, Check.NEUTRAL_BOND_MISSING, place);
         }
+        Changeover changeover = job.inverter().changeover();
+        if (bond.get() == NeutralBond.INVERTER_ONLY
+                && changeover != null
+                && Given.isNo(changeover.neutralBusPerSource())) {
+            findings.add(
+                    Severity.DECIDE, Check.NEUTRAL_BUS_COMMON, changeover.kind().place());
+        }
         if (bond.get() == NeutralBond.ALWAYS && job.shore() != null) {
             findings.add(Severity.FORBIDS, Check.NEUTRAL_BOND_ALWAYS, place);
         }

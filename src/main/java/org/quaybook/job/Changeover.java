@@ -14,4 +14,6 @@ public record Changeover(
 
         @Means("whether two sources can never meet, by a mechanical or electrical lock") @Nullable Given<Boolean> interlocked,
 
-        @Means("whether it opens all live conductors, neutral too") @Nullable Given<Boolean> switchesNeutral) {}
+        @Means("whether it opens all live conductors, neutral too") @Nullable Given<Boolean> switchesNeutral,
+
+        @Means("whether shore and inverter each have a neutral bus of their own") @Nullable Given<Boolean> neutralBusPerSource) {}

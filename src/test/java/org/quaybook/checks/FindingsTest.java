@@ -227,6 +227,12 @@ class FindingsTest {
                         "neutral-bond: inverter-only",
                         "neutral-bond: always"),
                 change(
+                        Check.NEUTRAL_BUS_COMMON,
+                        DECIDE,
+                        LITHIUM,
+                        "switches-neutral: yes",
+                        "switches-neutral: yes\n    neutral-bus-per-source: no"),
+                change(
                         Check.NEUTRAL_BOND_UNKNOWN,
                         DECIDE,
                         LITHIUM,
