@@ -28,7 +28,7 @@ public final class DcRun {
      * insulation rating, and the rise goes with the square of the current (Joule's law; steady state).
      *
      * @param current current through the run
-     * @param allowed current that the run may carry, above 0
+     * @param allowed current that the run may carry at 30 °C in its bundle, above 0
      * @param ambient where it runs
      * @param rating insulation rating, above 30 °C
      */

@@ -1,6 +1,7 @@
 package org.quaybook.calc;
 
 import java.util.Optional;
+import org.quaybook.quantity.Area;
 import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.Current;
@@ -24,7 +25,7 @@ import org.quaybook.reference.Rulebook;
  * @param at20 resistance of the run at 20 °C
  * @param working conductor temperature at the current
  * @param atWorking resistance of the run at that temperature
- * @param dropByRule drop by the rulebook's own formula
+ * @param dropByRule drop by the rulebook's own formula; an AWG number counts with its smallest area
  * @param dropAt20 predicted drop, conductor at 20 °C
  * @param dropAtWorking predicted drop, conductor at its working temperature
  */
@@ -68,7 +69,7 @@ public record RunRating(
         Found<Resistance> perMetre = copper.perMetreAt20(conductor.size(), conditions.tinned());
         Temperature working = DcRun.workingTemperature(
                 current,
-                unfactored,
+                unfactored.times(bundle.value()),
                 conditions.engineSpace() ? ENGINE_SPACE_AMBIENT : AMBIENT,
                 conditions.insulation());
         Resistance at20 = DcRun.resistance(perMetre.value(), conductor, conditions.length(), ROOM);
@@ -87,9 +88,16 @@ public record RunRating(
                         rules.drop(),
                         current.dividedBy(conductor.parallel()),
                         conditions.length(),
-                        conductor.size().area()),
+                        area(conductor.size(), copper)),
                 current.through(at20),
                 current.through(atWorking));
+    }
+
+    /** Cable sold by an AWG number may be as thin as the SAE size; 3 AWG has none and counts as the gauge says. */
+    private static Area area(ConductorSize size, Conductors copper) {
+        boolean hasSaeSize =
+                size.system() == ConductorSize.Series.AWG && !size.designation().equals("3");
+        return hasSaeSize ? copper.smallestArea(size).value() : size.area();
     }
 
     /** The larger of the rulebook's drop and the predicted one: the one that decides. */

@@ -105,7 +105,9 @@ final class ChargeChecks {
         Shore shore = job.shore();
         Optional<Current> gives = Given.maybe(charging.current());
         Optional<Voltage> mains = job.inverter().output().voltage().known();
-        if (shore == null || charging.kind() != ChargeKind.SHORE_CHARGER || gives.isEmpty() || mains.isEmpty()) {
+        boolean fromShore = charging.kind() == ChargeKind.SHORE_CHARGER
+                && Given.maybe(charging.fedBy()).orElse(Source.SHORE) == Source.SHORE;
+        if (shore == null || !fromShore || gives.isEmpty() || mains.isEmpty()) {
             return;
         }
         double watts = gives.get().amperes()
@@ -129,6 +131,13 @@ final class ChargeChecks {
         }
     }
 
+    /** Panels without a stated current give their peak power at the bank's nominal voltage: the most that reaches it. */
+    private Optional<Current> current(Charging charging) {
+        return Given.maybe(charging.current())
+                .or(() -> Given.maybe(charging.peak())
+                        .map(peak -> peak.at(figures.bank().nominal().value())));
+    }
+
     /** At the berth the engine rests, under way the shore lead is off: the larger of both sums counts. */
     private void sum() {
         Current atBerth = sum(ChargeKind.ALTERNATOR);
@@ -148,7 +157,7 @@ final class ChargeChecks {
     private Current sum(ChargeKind without) {
         return job.charging().stream()
                 .filter(charging -> charging.kind() != without)
-                .flatMap(charging -> Given.maybe(charging.current()).stream())
+                .flatMap(charging -> current(charging).stream())
                 .reduce(new Current(0), Current::plus);
     }
 }

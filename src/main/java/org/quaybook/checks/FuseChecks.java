@@ -1,6 +1,8 @@
 package org.quaybook.checks;
 
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
@@ -41,7 +43,9 @@ final class FuseChecks {
             } else {
                 checks.rating(fuse, fitted);
                 checks.interrupting(fuse, fitted);
-                checks.distance(fitted);
+                if (checks.isNearest(fitted)) {
+                    checks.distance(fitted);
+                }
             }
         }
     }
@@ -101,6 +105,22 @@ final class FuseChecks {
                     fuse.interrupts().get().stated(),
                     fuse.mustInterrupt().stated());
         }
+    }
+
+    /** Of fuses in one cable only the one nearest to the battery protects it from there on. */
+    private boolean isNearest(Fuse fitted) {
+        return figures.fuses().stream()
+                .map(FuseFigures::fuse)
+                .flatMap(Stream::ofNullable)
+                .filter(other -> !other.id().equals(fitted.id()))
+                .filter(other -> other.protects().stream().anyMatch(fitted.protects()::contains))
+                .noneMatch(other -> nearer(other.distance(), fitted.distance()));
+    }
+
+    private static boolean nearer(@Nullable Given<Length> one, @Nullable Given<Length> other) {
+        Optional<Length> known = Given.maybe(one);
+        return known.isPresent()
+                && Given.maybe(other).map(far -> known.get().compareTo(far) < 0).orElse(true);
     }
 
     private void distance(Fuse fitted) {

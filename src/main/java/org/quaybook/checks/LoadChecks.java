@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.quaybook.calc.Ending;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.ApplianceFigures.Verdict;
@@ -96,9 +97,18 @@ final class LoadChecks {
                     Check.CUTS_OUT_WHEN_FULL,
                     appliance.place(),
                     appliance.name(),
-                    it.load().stated(),
-                    figures.inverter().cutOut().stated());
+                    it.startLoad().stated(),
+                    it.ending() == Ending.PROTECTION
+                            ? protectionCutOut()
+                            : figures.inverter().cutOut().stated());
         }
+    }
+
+    private Stated protectionCutOut() {
+        return Optional.ofNullable(job.bank().protection())
+                .flatMap(protection -> Given.maybe(protection.cutOut()))
+                .map(Stated::asGiven)
+                .orElseThrow();
     }
 
     private void startTime(ApplianceFigures it) {

@@ -5,9 +5,7 @@ import org.quaybook.calc.Demand;
 import org.quaybook.calc.Discharge;
 import org.quaybook.calc.Discharge.Pauses;
 import org.quaybook.calc.Limits;
-import org.quaybook.calc.Standby;
 import org.quaybook.job.Given;
-import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Rounding;
@@ -22,7 +20,6 @@ import org.quaybook.quantity.TimeSpan;
  * @param toReserveWorn the same with the worn bank
  * @param toEmpty from full until the inverter switches off or nothing is left
  * @param idleToReserve from full to the reserve with the inverter on and nothing running
- * @param offToReserve from full to the reserve with the inverter off: self-discharge alone
  * @param idlePerDay share of the usable charge that the idle inverter takes in a day
  */
 public record AbsenceFigures(
@@ -32,7 +29,6 @@ public record AbsenceFigures(
         Figure<TimeSpan> toReserveWorn,
         Figure<TimeSpan> toEmpty,
         Figure<TimeSpan> idleToReserve,
-        Figure<TimeSpan> offToReserve,
         Figure<Ratio> idlePerDay) {
 
     public AbsenceFigures {
@@ -55,7 +51,7 @@ public record AbsenceFigures(
                 Rounding.UP,
                 Formula.SUM,
                 leftOn.stream().map(figures -> Input.of("P", figures.average())).toList());
-        Demand demand = Demand.steady(inverter.losses().inputFor(power.value()));
+        Demand demand = demand(leftOn, inverter);
         Demand idle = Demand.steady(new Power(Math.max(inverter.idle().value().watts(), 1e-3)));
         Discharge now = new Discharge(bank.asItIs(), supply.resistance().value());
         Discharge worn = new Discharge(bank.worn(), supply.resistance().value());
@@ -64,11 +60,32 @@ public record AbsenceFigures(
             Input.of("P", power),
             Input.of("P₀", inverter.idle()),
             Input.of("s", bank.reserve()),
-            Input.of("C", bank.capacityNow())
+            Input.of("C", bank.capacityNow()),
+            Input.of("R", bank.resistance()),
+            Input.of("R", supply.resistance()),
+            Input.of("U", inverter.cutOut())
+        };
+        Input[] idleOnly = {
+            Input.of("P₀", inverter.idle()),
+            Input.of("s", bank.reserve()),
+            Input.of("C", bank.capacityNow()),
+            Input.of("R", bank.resistance()),
+            Input.of("R", supply.resistance()),
+            Input.of("U", inverter.cutOut())
+        };
+
+        Input[] wornInputs = {
+            Input.of("P", power),
+            Input.of("P₀", inverter.idle()),
+            Input.of("s", bank.reserve()),
+            Input.of("C", bank.capacityWorn()),
+            Input.of("R", bank.resistanceWorn()),
+            Input.of("R", supply.resistance()),
+            Input.of("U", inverter.cutOut())
         };
         TimeSpan idleTime = now.run(idle, Ratio.WHOLE, limits, Pauses.RECOVER).time();
         Figure<TimeSpan> idleToReserve =
-                book.enter("absence.idle-to-reserve", idleTime, Rounding.DOWN, Formula.RUN_TIME, inputs);
+                book.enter("absence.idle-to-reserve", idleTime, Rounding.DOWN, Formula.RUN_TIME, idleOnly);
         return new AbsenceFigures(
                 leftOn.stream().map(figures -> figures.appliance().name()).toList(),
                 power,
@@ -84,7 +101,7 @@ public record AbsenceFigures(
                                 .time(),
                         Rounding.DOWN,
                         Formula.RUN_TIME,
-                        inputs),
+                        wornInputs),
                 book.enter(
                         "absence.to-empty",
                         now.run(demand, Ratio.WHOLE, empty, Pauses.RECOVER).time(),
@@ -93,25 +110,33 @@ public record AbsenceFigures(
                         inputs),
                 idleToReserve,
                 book.enter(
-                        "absence.off-to-reserve",
-                        Standby.until(
-                                bank.capacityNow().value(),
-                                new Ratio(1 - bank.reserve().value().fraction()),
-                                new Current(0),
-                                bank.battery().selfDischargePerMonth()),
-                        Rounding.DOWN,
-                        Formula.SELF_DISCHARGE,
-                        Input.of("C", bank.capacityNow()),
-                        Input.of("s", bank.reserve()),
-                        Input.usual(
-                                "d",
-                                bank.battery().selfDischargePerMonth(),
-                                bank.battery().citation())),
-                book.enter(
                         "absence.idle-per-day",
                         new Ratio(idleTime.seconds() == 0 ? 1 : 24 / idleTime.hours()),
                         Rounding.UP,
-                        Formula.SHARE,
+                        Formula.SHARE_PER_DAY,
                         Input.of("t", idleToReserve)));
+    }
+
+    /**
+     * What stays on, taken together: all of it draws at once, as far as the inverter gives that, for so long that the mean
+     * is right, and pauses at once. So the voltage is judged at the peak, and a square-law loss is not averaged away.
+     */
+    private static Demand demand(List<ApplianceFigures> leftOn, InverterFigures inverter) {
+        double idle = inverter.idle().value().watts();
+        double extra = 0;
+        double together = 0;
+        for (ApplianceFigures figures : leftOn) {
+            double power = figures.power().value().watts();
+            extra += (figures.load().value().watts() - idle)
+                    * figures.average().value().watts()
+                    / power;
+            together += power;
+        }
+        Power peak = new Power(Math.min(together, inverter.continuous().value().watts()));
+        double working = Math.max(inverter.losses().inputFor(peak).watts(), idle + extra);
+        Ratio duty = working > idle ? new Ratio(Math.min(1, extra / (working - idle))) : Ratio.WHOLE;
+        return duty.fraction() > 0
+                ? new Demand(new Power(working), new Power(idle), duty)
+                : Demand.steady(inverter.idle().value());
     }
 }

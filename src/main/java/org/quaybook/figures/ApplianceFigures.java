@@ -3,6 +3,7 @@ package org.quaybook.figures;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.quaybook.calc.Demand;
@@ -13,9 +14,11 @@ import org.quaybook.calc.Ending;
 import org.quaybook.calc.Limits;
 import org.quaybook.job.Appliance;
 import org.quaybook.job.Given;
+import org.quaybook.quantity.Charge;
 import org.quaybook.quantity.Count;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.TimeSpan;
 import org.quaybook.quantity.Voltage;
@@ -28,6 +31,7 @@ import org.quaybook.quantity.Voltage;
  * @param average its mean input
  * @param startPower its input while it starts
  * @param load what the inverter then takes from the bank
+ * @param startLoad what it takes while the appliance starts
  * @param time running time from full, bank as it is; pauses let the bank recover
  * @param wornTime running time from full, bank worn and cold; nothing recovers: the time to plan on
  * @param ending what ends the first
@@ -49,6 +53,7 @@ public record ApplianceFigures(
         Figure<Power> average,
         Figure<Power> startPower,
         Figure<Power> load,
+        Figure<Power> startLoad,
         Figure<TimeSpan> time,
         Figure<TimeSpan> wornTime,
         Ending ending,
@@ -70,7 +75,7 @@ public record ApplianceFigures(
         TOO_LARGE,
         /** Its start needs more than the inverter's short-time output. */
         START_TOO_LARGE,
-        /** The voltage falls to the cut-out even with a full bank. */
+        /** The voltage falls to the inverter's or the battery's cut-out even with a full bank. */
         CUTS_OUT_WHEN_FULL,
         /** The worn bank only: it can run on the bank as it is. */
         NOT_WHEN_WORN
@@ -90,7 +95,7 @@ public record ApplianceFigures(
         for (Appliance appliance : appliances) {
             String name = Ids.of(appliance.name());
             String key = "appliance." + (keys.add(name) ? name : name + "-" + figures.size());
-            figures.add(new Builder(appliance, key, bank, inverter, now, worn, limits, book).build());
+            figures.add(new Builder(appliance, key, bank, inverter, supply, now, worn, limits, book).build());
         }
         return figures;
     }
@@ -100,6 +105,7 @@ public record ApplianceFigures(
         private final String key;
         private final BankFigures bank;
         private final InverterFigures inverter;
+        private final SupplyFigures supply;
         private final Discharge now;
         private final Discharge worn;
         private final Limits limits;
@@ -110,6 +116,7 @@ public record ApplianceFigures(
                 String key,
                 BankFigures bank,
                 InverterFigures inverter,
+                SupplyFigures supply,
                 Discharge now,
                 Discharge worn,
                 Limits limits,
@@ -118,6 +125,7 @@ public record ApplianceFigures(
             this.key = key;
             this.bank = bank;
             this.inverter = inverter;
+            this.supply = supply;
             this.now = now;
             this.worn = worn;
             this.limits = limits;
@@ -144,10 +152,18 @@ public record ApplianceFigures(
             Verdict verdict = verdict(power.value(), start.value(), run, wornRun, starts);
             boolean runs = verdict == Verdict.RUNS || verdict == Verdict.NOT_WHEN_WORN;
             TimeSpan none = new TimeSpan(0);
-            Figure<TimeSpan> time = time(".time", runs ? run.time() : none, load, duty, "R", now);
-            Figure<TimeSpan> wornTime = time(".time-worn", runs ? wornRun.time() : none, load, duty, "R", worn);
-            Optional<Ratio> alarm =
-                    now.lowestHolding(load.value(), inverter.alarm().value());
+            Figure<TimeSpan> time = time(
+                    ".time", runs ? run.time() : none, load, dutyInput(duty), bank.capacityNow(), bank.resistance());
+            Figure<TimeSpan> wornTime = time(
+                    ".time-worn",
+                    runs ? wornRun.time() : none,
+                    load,
+                    dutyInput(duty),
+                    bank.capacityWorn(),
+                    bank.resistanceWorn());
+            Optional<Figure<Ratio>> alarmBelow = now.lowestHolding(
+                            load.value(), inverter.alarm().value())
+                    .map(soc -> lowest(".alarm-below", soc, load, inverter.alarm()));
             return new ApplianceFigures(
                     appliance,
                     key,
@@ -156,6 +172,7 @@ public record ApplianceFigures(
                     average,
                     start,
                     load,
+                    startLoad,
                     time,
                     wornTime,
                     run.ending(),
@@ -163,12 +180,11 @@ public record ApplianceFigures(
                     uses(".uses", time),
                     uses(".uses-worn", wornTime),
                     sharePerUse(run, time),
-                    starts.filter(soc -> runs).map(soc -> lowest(".starts-down-to", soc, startLoad, limits.cutOut())),
-                    alarm.map(soc ->
-                            lowest(".alarm-below", soc, load, inverter.alarm().value())),
-                    alarm.map(this::restAtAlarm),
+                    starts.filter(soc -> runs).map(soc -> lowest(".starts-down-to", soc, startLoad, inverter.cutOut())),
+                    alarmBelow,
+                    alarmBelow.map(this::restAtAlarm),
                     now.lowestHolding(load.value(), limits.cutOut())
-                            .map(soc -> lowest(".cut-out-below", soc, load, limits.cutOut())),
+                            .map(soc -> lowest(".cut-out-below", soc, load, inverter.cutOut())),
                     now.at(Ratio.WHOLE, load.value())
                             .map(point -> book.enter(
                                     key + ".running-voltage",
@@ -176,7 +192,9 @@ public record ApplianceFigures(
                                     Rounding.DOWN,
                                     Formula.LOADED_VOLTAGE,
                                     Input.of("E", bank.restFull()),
-                                    Input.of("P₁", load))));
+                                    Input.of("P₁", load),
+                                    Input.of("R", bank.resistance()),
+                                    Input.of("R", supply.resistance()))));
         }
 
         private Ratio duty() {
@@ -215,7 +233,8 @@ public record ApplianceFigures(
                     Formula.INVERTER_LOAD,
                     Input.of("P", power),
                     Input.of("P₀", inverter.idle()),
-                    Input.of("η", inverter.fullEfficiency()));
+                    Input.of("η", inverter.fullEfficiency()),
+                    Input.of("η_best", inverter.bestEfficiency()));
         }
 
         private Verdict verdict(Power power, Power start, Run run, Run wornRun, Optional<Ratio> starts) {
@@ -232,23 +251,32 @@ public record ApplianceFigures(
         }
 
         private Figure<TimeSpan> time(
-                String name, TimeSpan time, Figure<Power> load, Ratio duty, String symbol, Discharge discharge) {
+                String name,
+                TimeSpan time,
+                Figure<Power> load,
+                Input duty,
+                Figure<Charge> capacity,
+                Figure<Resistance> resistance) {
             return book.enter(
                     key + name,
                     time,
                     Rounding.DOWN,
                     Formula.RUN_TIME,
                     Input.of("P₁", load),
-                    Input.usual("d", duty, Practice.NOT_WRITTEN),
+                    duty,
                     Input.of("P₀", inverter.idle()),
-                    Input.usual("C", discharge.bank().capacity(), Practice.RATED_HOURS_SOURCE),
-                    Input.usual("k", discharge.bank().peukert(), bank.battery().citation()),
-                    Input.usual(
-                            symbol,
-                            discharge.bank().resistance().plus(discharge.supply()),
-                            Formula.PATH_RESISTANCE.citation()),
+                    Input.of("C", capacity),
+                    Input.usual("H", TimeSpan.ofHours(Practice.RATED_HOURS), Practice.RATED_HOURS_SOURCE),
+                    Input.usual("k", now.bank().peukert(), bank.battery().citation()),
+                    Input.of("R", resistance),
+                    Input.of("R", supply.resistance()),
                     Input.of("s", bank.reserve()),
                     Input.of("U", inverter.cutOut()));
+        }
+
+        /** The length of one use; only asked for where the job states it. */
+        private Input perUse() {
+            return Input.of("t_use", Objects.requireNonNull(appliance.perUse()));
         }
 
         private Optional<Figure<Count>> uses(String name, Figure<TimeSpan> time) {
@@ -259,7 +287,7 @@ public record ApplianceFigures(
                             Rounding.DOWN,
                             Formula.USES,
                             Input.of("t", time),
-                            Input.usual("t_use", perUse, Practice.NOT_WRITTEN)));
+                            perUse()));
         }
 
         private Optional<Figure<Ratio>> sharePerUse(Run run, Figure<TimeSpan> time) {
@@ -273,26 +301,28 @@ public record ApplianceFigures(
                             Rounding.UP,
                             Formula.SHARE_PER_USE,
                             Input.of("t", time),
-                            Input.usual("t_use", perUse, Practice.NOT_WRITTEN)));
+                            perUse()));
         }
 
-        private Figure<Ratio> lowest(String name, Ratio soc, Figure<Power> load, Voltage limit) {
+        private Figure<Ratio> lowest(String name, Ratio soc, Figure<Power> load, Figure<Voltage> limit) {
             return book.enter(
                     key + name,
                     soc,
                     Rounding.UP,
                     Formula.LOWEST_CHARGE,
                     Input.of("P₁", load),
-                    Input.usual("limit", limit, Formula.AS_STATED.citation()));
+                    Input.of("R", bank.resistance()),
+                    Input.of("R", supply.resistance()),
+                    Input.of("limit", limit));
         }
 
-        private Figure<Voltage> restAtAlarm(Ratio soc) {
+        private Figure<Voltage> restAtAlarm(Figure<Ratio> soc) {
             return book.enter(
                     key + ".alarm-rest",
-                    bank.asItIs().rest().at(soc),
+                    bank.asItIs().rest().at(soc.value()),
                     Rounding.UP,
                     Formula.REST_VOLTAGE,
-                    Input.usual("s", soc, Formula.LOWEST_CHARGE.citation()));
+                    Input.of("s", soc));
         }
     }
 }

@@ -109,13 +109,16 @@ public record ChargeFigures(
         if (perDay == null || perDay.value() == null || current == null || current.value() == null) {
             return Optional.empty();
         }
+        Acceptance acceptance = Acceptance.of(bank.battery().chemistry());
         return Optional.of(book.enter(
                 key,
-                new Energy(bank.nominal().value().volts()
+                new Energy(acceptance.bulkEfficiency().fraction()
+                        * bank.nominal().value().volts()
                         * current.value().amperes()
                         * perDay.value().hours()),
                 Rounding.DOWN,
                 Formula.DAY_CHARGED,
+                Input.usual("η₁", acceptance.bulkEfficiency(), acceptance.citation()),
                 Input.of("U", bank.nominal()),
                 Input.of("I", current),
                 Input.of("t", perDay)));

@@ -78,7 +78,7 @@ public record Figures(
                 supply,
                 fuses,
                 appliances,
-                TogetherFigures.pairs(appliances, inverter),
+                TogetherFigures.pairs(appliances, bank, inverter, supply),
                 AbsenceFigures.of(appliances, bank, inverter, supply, limits, book),
                 VentFigures.of(bank, book),
                 charging,

@@ -14,8 +14,10 @@ public enum Formula {
     ENERGY("E = U · C", "definition of energy", Standing.SEEN),
     USABLE("C = C₀ · (1 − s)", "definition of state of charge", Standing.SEEN),
     LADDER("Σ I = 0 at each post, strings r · n and links l in a ladder", "Kirchhoff's laws", Standing.SEEN),
+    LINK("l = r · L / number + j · r_j", "Ohm's law, IEC 60228 resistances", Standing.SEEN),
     UNEVENNESS("share of the hardest worked string · m", "Kirchhoff's laws", Standing.SEEN),
     REST_VOLTAGE("E = n · E₁(s)", "table of rest voltages", Standing.SEEN),
+    LEAST_RESISTANCE("r = r₀ · a / b", "table of batteries, ends of the usual span", Standing.FROM_MEMORY),
     SHORT_CIRCUIT("I = E · m / (r · n)", "Ohm's law, bolted fault, links left out", Standing.SEEN),
     WORN_CAPACITY(
             "C = C₀ · h · (1 − λ · (25 °C − T))", "IEC 60896 form of the temperature correction", Standing.FROM_MEMORY),
@@ -25,22 +27,25 @@ public enum Formula {
             "three-term loss model, own derivation",
             Standing.COMPUTED),
     NO_MORE_THAN("= P", "no short-time output is stated", Standing.COMMON_PRACTICE),
+    NOT_ABOVE_BEST("η = η_best", "the usual value lies above the best that is stated", Standing.COMPUTED),
+    NOT_BELOW_FULL("η_best = η", "the usual value lies below that at full output", Standing.COMPUTED),
     CURRENT("I = P / U", "definition of power", Standing.SEEN),
     ALLOWED_DROP("ΔU = d · U", "the rulebook's limit", Standing.SEEN),
     DROP_BY_RULE("ΔU = k · I · L / S, summed over the runs", "the rulebook's formula", Standing.SEEN),
     DROP("ΔU = I · r · L · (1 + 0.00393 · (T − 20 °C)) / number", "Ohm's law, IEC 60228 resistances", Standing.SEEN),
     ALLOWED_CURRENT("I = I₁ · k₁ · k₂ · number", "the rulebook's ampacity table and factors", Standing.SEEN),
     CONDUCTOR_TEMPERATURE(
-            "T = T₀ + (T₁ − 30 °C) · (I / (number · I₁))², T₀ = 30 °C or 50 °C in engine spaces",
+            "T = T₀ + (T₁ − 30 °C) · (I / (number · I₁ · k₂))², T₀ = 30 °C or 50 °C in engine spaces",
             "Joule's law, steady state",
             Standing.COMPUTED),
-    JOINTS("R = n · r", "sum of joints in series", Standing.SEEN),
+    JOINTS("R = Σ n · r", "sum of joints in series", Standing.SEEN),
     OHM("ΔU = I · R", "Ohm's law", Standing.SEEN),
     LARGER("the larger of a and b", "the worse value decides", Standing.COMMON_PRACTICE),
     SHARE("a / b", "definition of a share", Standing.SEEN),
     PATH_RESISTANCE("R = U / I + joints", "Ohm's law", Standing.SEEN),
     FUSE_LEAST("I ≥ I_load / f", "load factor of fuses, the rulebook's note", Standing.SEEN),
     FUSE_MOST("I ≤ I_cable · q", "the rulebook's limit over the conductor's ampacity", Standing.SEEN),
+    MUST_INTERRUPT("I ≥ I_k", "current of a bolted short at the bank", Standing.SEEN),
     INTERRUPTING("usual breaking capacity of the family at the bank voltage", "table of fuses", Standing.FROM_MEMORY),
     INVERTER_LOAD("P₁ = P + P₀ + a · P + b · P²", "three-term loss model, own derivation", Standing.COMPUTED),
     START("P₁ = s · P", "definition of the start factor", Standing.SEEN),
@@ -54,6 +59,7 @@ public enum Formula {
     USES("t / t_use, whole uses", "definition", Standing.SEEN),
     SHARE_PER_USE("(100 % − s_end) · t_use / t", "definition", Standing.SEEN),
     SUM("Σ P", "sum", Standing.SEEN),
+    SHARE_PER_DAY("24 h / t", "definition", Standing.SEEN),
     VENTILATION("Q = 0.05 · n · I_gas · C / 1000", "IEC 62485-2", Standing.SEEN),
     OPENING("A = 28 · Q", "IEC 62485-2", Standing.SEEN),
     RECHARGE(
@@ -65,9 +71,8 @@ public enum Formula {
             "E = P_peak · t_sun · 0.75",
             "common practice, no source: 75 % of the panels' peak arrives",
             Standing.COMMON_PRACTICE),
-    DAY_CHARGED("E = U · I · t", "definition of energy", Standing.SEEN),
-    DAYS("usable energy / (use − yield)", "definition", Standing.SEEN),
-    SELF_DISCHARGE("t = (1 − s) · C / (C · d / 720 h)", "self-discharge of the chemistry", Standing.FROM_MEMORY);
+    DAY_CHARGED("E = η₁ · U · I · t", "definition of energy; acceptance from the table", Standing.SEEN),
+    DAYS("usable energy / (use − yield)", "definition", Standing.SEEN);
 
     private final String text;
     private final String source;

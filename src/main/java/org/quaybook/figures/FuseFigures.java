@@ -1,8 +1,11 @@
 package org.quaybook.figures;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.calc.FuseRange;
@@ -52,12 +55,15 @@ public record FuseFigures(
             Tables tables,
             FigureBook book) {
         Stream<@Nullable Fuse> all = fuses.isEmpty() ? Stream.of((Fuse) null) : fuses.stream();
-        return all.map(fuse -> new Builder(fuse, bank, inverter, supply, tables, book).build())
+        Set<String> guarded =
+                fuses.stream().flatMap(fuse -> fuse.protects().stream()).collect(Collectors.toUnmodifiableSet());
+        return all.map(fuse -> new Builder(fuse, guarded, bank, inverter, supply, tables, book).build())
                 .toList();
     }
 
     private static final class Builder {
         private final @Nullable Fuse fuse;
+        private final Set<String> guarded;
         private final String key;
         private final BankFigures bank;
         private final InverterFigures inverter;
@@ -67,12 +73,14 @@ public record FuseFigures(
 
         Builder(
                 @Nullable Fuse fuse,
+                Set<String> guarded,
                 BankFigures bank,
                 InverterFigures inverter,
                 SupplyFigures supply,
                 Tables tables,
                 FigureBook book) {
             this.fuse = fuse;
+            this.guarded = guarded;
             this.key = "fuse." + (fuse == null ? "main" : fuse.id());
             this.bank = bank;
             this.inverter = inverter;
@@ -117,8 +125,8 @@ public record FuseFigures(
                             key + ".must-interrupt",
                             bank.shortCircuit().value(),
                             Rounding.UP,
-                            Formula.LARGER,
-                            Input.of("a", bank.shortCircuit())),
+                            Formula.MUST_INTERRUPT,
+                            Input.of("I_k", bank.shortCircuit())),
                     family,
                     fittedFamily.isPresent(),
                     fittedRating
@@ -135,17 +143,18 @@ public record FuseFigures(
                     proposal);
         }
 
-        /** The conductor that the fuse must protect: of its cables the one that bears least. */
+        /**
+         * The conductor that the fuse must protect: of its cables, and of those that no fuse names, the one that bears
+         * least. The return carries the same current as the feed, so a thinner one counts though no fuse sits in it.
+         */
         private Figure<Current> weakestConductor() {
             List<String> ids = fuse == null ? List.of() : fuse.protects();
             return supply.runs().stream()
-                    .filter(run -> ids.isEmpty() || ids.contains(run.cable().id()))
+                    .filter(run -> ids.contains(run.cable().id())
+                            || !guarded.contains(run.cable().id()))
                     .map(SupplyFigures.RunFigures::allowed)
-                    .min((a, b) -> a.value().compareTo(b.value()))
-                    .or(() -> supply.runs().stream()
-                            .map(SupplyFigures.RunFigures::allowed)
-                            .findFirst())
-                    .orElseThrow();
+                    .min(Comparator.comparing(Figure::value))
+                    .orElseGet(() -> supply.runs().get(0).allowed());
         }
 
         private FuseFamilyRow row(FuseFamily family) {

@@ -1,6 +1,7 @@
 package org.quaybook.figures;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.calc.InverterLosses;
 import org.quaybook.job.Efficiency;
@@ -8,6 +9,7 @@ import org.quaybook.job.Given;
 import org.quaybook.job.Inverter;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
+import org.quaybook.quantity.Quantity;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.Voltage;
@@ -39,20 +41,13 @@ public record InverterFigures(
     static InverterFigures of(Inverter inverter, BankFigures bank, Tables tables, FigureBook book) {
         Figure<Power> continuous = book.stated("inverter.continuous", inverter.continuous());
         Figure<Power> idle = statedOr(
-                book, "inverter.idle", inverter.idle(), tables.inverters().idleDraw(continuous.value()), Rounding.UP);
-        Efficiency efficiency = inverter.efficiency();
-        Figure<Ratio> best = statedOr(
                 book,
-                "inverter.best-efficiency",
-                efficiency == null ? null : efficiency.best(),
-                tables.inverters().bestEfficiency(),
-                Rounding.DOWN);
-        Figure<Ratio> full = statedOr(
-                book,
-                "inverter.full-efficiency",
-                efficiency == null ? null : efficiency.full(),
-                tables.inverters().fullLoadEfficiency(),
-                Rounding.DOWN);
+                "inverter.idle",
+                inverter.idle(),
+                () -> tables.inverters().idleDraw(continuous.value()),
+                Rounding.UP);
+        Figure<Ratio> full = fullEfficiency(inverter.efficiency(), tables, book);
+        Figure<Ratio> best = bestEfficiency(inverter.efficiency(), full, tables, book);
         InverterLosses losses = InverterLosses.fit(continuous.value(), idle.value(), best.value(), full.value());
         Figure<Voltage> cutOut = book.stated("inverter.cut-out", inverter.cutOut());
         Figure<Power> fullInput = book.enter(
@@ -62,7 +57,8 @@ public record InverterFigures(
                 Formula.INVERTER_INPUT,
                 Input.of("P", continuous),
                 Input.of("P₀", idle),
-                Input.of("η", full));
+                Input.of("η", full),
+                Input.of("η_best", best));
         return new InverterFigures(
                 continuous,
                 shortTime(inverter, continuous, book),
@@ -78,6 +74,41 @@ public record InverterFigures(
                 current("inverter.nominal-current", fullInput, bank.nominal(), book),
                 current("inverter.worst-current", fullInput, cutOut, book),
                 losses);
+    }
+
+    /** Not stated, it is the usual one, but never above a best efficiency that the job states. */
+    private static Figure<Ratio> fullEfficiency(@Nullable Efficiency efficiency, Tables tables, FigureBook book) {
+        Found<Ratio> usual = tables.inverters().fullLoadEfficiency();
+        Given<Ratio> stated = efficiency == null ? null : efficiency.full();
+        Optional<Given<Ratio>> best = Optional.ofNullable(efficiency).map(Efficiency::best);
+        boolean unknown = stated == null || stated.value() == null;
+        return best.filter(given -> unknown
+                        && given.known()
+                                .map(it -> it.compareTo(usual.value()) < 0)
+                                .orElse(false))
+                .map(given -> book.enter(
+                        "inverter.full-efficiency",
+                        BankFigures.seen(given),
+                        Rounding.DOWN,
+                        Formula.NOT_ABOVE_BEST,
+                        Input.of("η_best", given)))
+                .orElseGet(() -> statedOr(book, "inverter.full-efficiency", stated, () -> usual, Rounding.DOWN));
+    }
+
+    /** Not stated, it is the usual one, but never below the efficiency at full output. */
+    private static Figure<Ratio> bestEfficiency(
+            @Nullable Efficiency efficiency, Figure<Ratio> full, Tables tables, FigureBook book) {
+        Found<Ratio> usual = tables.inverters().bestEfficiency();
+        Given<Ratio> stated = efficiency == null ? null : efficiency.best();
+        boolean unknown = stated == null || stated.value() == null;
+        return unknown && full.value().compareTo(usual.value()) > 0
+                ? book.enter(
+                        "inverter.best-efficiency",
+                        full.value(),
+                        Rounding.DOWN,
+                        Formula.NOT_BELOW_FULL,
+                        Input.of("η", full))
+                : statedOr(book, "inverter.best-efficiency", stated, () -> usual, Rounding.DOWN);
     }
 
     private static Figure<Power> shortTime(Inverter inverter, Figure<Power> continuous, FigureBook book) {
@@ -102,11 +133,13 @@ public record InverterFigures(
                 Input.of("U", voltage));
     }
 
-    private static <Q extends org.quaybook.quantity.Quantity> Figure<Q> statedOr(
-            FigureBook book, String key, @Nullable Given<Q> given, Found<Q> usual, Rounding rounding) {
+    /** The usual value is only looked up where it is needed: the table may end below what the job states itself. */
+    private static <Q extends Quantity> Figure<Q> statedOr(
+            FigureBook book, String key, @Nullable Given<Q> given, Supplier<Found<Q>> usual, Rounding rounding) {
         if (given != null && given.value() != null) {
             return book.stated(key, given);
         }
-        return book.enter(key, usual.value(), rounding, Formula.FROM_TABLE, Input.of("", usual));
+        Found<Q> found = usual.get();
+        return book.enter(key, found.value(), rounding, Formula.FROM_TABLE, Input.of("", found));
     }
 }

@@ -48,6 +48,18 @@ final class Practice {
     static final Citation JOINTS_PER_RUN_SOURCE =
             new Citation("one joint at each end of a run", Standing.COMMON_PRACTICE);
 
+    static final Citation LEAST_CONDUCTOR = new Citation(
+            "least size of the rulebook that bears the current within the allowed drop", Standing.COMPUTED);
+
+    /** Joints of one link between neighbouring strings. */
+    static final int JOINTS_PER_LINK = 2;
+
+    static final Citation JOINTS_PER_LINK_SOURCE =
+            new Citation("one joint at each end of a link", Standing.COMMON_PRACTICE);
+
+    static final Citation WORST_TAKE_OFF =
+            new Citation("nobody has seen it: the take-off that shares worst is taken", Standing.COMMON_PRACTICE);
+
     static final Citation NOT_WRITTEN =
             new Citation("not written in the job: the usual case is taken", Standing.COMMON_PRACTICE);
 

@@ -191,6 +191,7 @@ public record SupplyFigures(
                     Formula.CONDUCTOR_TEMPERATURE,
                     Input.of("I", worst),
                     Input.of("I₁", rating.base()),
+                    Input.of("k₂", rating.bundle()),
                     Input.of("T₁", cable.insulation()));
             Figure<Voltage> drop = book.enter(
                     key + ".drop",
@@ -221,18 +222,22 @@ public record SupplyFigures(
         private static Input conductorInput(@Nullable Given<Conductor> fitted, Conductor conductor) {
             return fitted != null && fitted.value() != null
                     ? Input.of("S", fitted)
-                    : Input.usual("S", conductor, Practice.NOT_WRITTEN);
+                    : Input.usual("S", conductor, Practice.LEAST_CONDUCTOR);
         }
 
         private Figure<Resistance> jointResistance(List<RunFigures> runs) {
             int joints = runs.stream().mapToInt(RunFigures::joints).sum();
+            List<Input> inputs = new ArrayList<>();
+            for (RunFigures run : runs) {
+                Given<Integer> stated = run.cable().joints();
+                inputs.add(
+                        stated == null || stated.value() == null
+                                ? Input.usual("n", run.joints(), Practice.JOINTS_PER_RUN_SOURCE)
+                                : Input.of("n", stated));
+            }
+            inputs.add(Input.usual("r", Practice.JOINT, Practice.JOINT_SOURCE));
             return book.enter(
-                    "supply.joint-resistance",
-                    Practice.JOINT.times(joints),
-                    Rounding.UP,
-                    Formula.JOINTS,
-                    Input.usual("n", joints, Practice.JOINTS_PER_RUN_SOURCE),
-                    Input.usual("r", Practice.JOINT, Practice.JOINT_SOURCE));
+                    "supply.joint-resistance", Practice.JOINT.times(joints), Rounding.UP, Formula.JOINTS, inputs);
         }
 
         private Figure<Voltage> drop(String key, Figure<Resistance> over) {

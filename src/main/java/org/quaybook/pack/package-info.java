@@ -1,4 +1,7 @@
-/** Composes the documents of a handover pack: picks what this job needs, in the reader's words, for the templates. */
+/**
+ * The road itself: reads a job, calculates and judges it, composes guide, labels and JSON, and puts them into one folder,
+ * complete or not at all.
+ */
 @NullMarked
 package org.quaybook.pack;
 

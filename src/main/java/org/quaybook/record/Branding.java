@@ -38,6 +38,11 @@ public final class Branding {
                 logo.map(byte[]::clone).orElse(new byte[0]));
     }
 
+    /** The look of documents without a profile. */
+    public static Branding none() {
+        return new Branding(MAIN, ACCENT, null, new byte[0]);
+    }
+
     /** Colour of headings and bars, {@code #rrggbb}. */
     public String main() {
         return main;

@@ -62,12 +62,12 @@ public final class LabelSheet {
 
     private static void checkSize(Label label, Sheet sheet, Faults faults) {
         Box room = sheet.room();
-        if (!Box.fits(label.width(), label.height(), room.width(), room.height())) {
+        if (!Box.fits(label.width(), label.heightOnSheet(), room.width(), room.height())) {
             faults.add(
                     RenderMessage.LABEL_LARGER_THAN_SHEET,
                     label.id(),
                     label.width(),
-                    label.height(),
+                    label.heightOnSheet(),
                     room.width(),
                     room.height());
         }
@@ -108,7 +108,9 @@ public final class LabelSheet {
             if (place.page() == page) {
                 Canvas part = canvas.at(place.x(), place.y());
                 prepared.get(i).draw(part);
-                drawCutMarks(part, place);
+                if (labels.get(i).cut()) {
+                    drawCutMarks(part, place);
+                }
             }
         }
     }

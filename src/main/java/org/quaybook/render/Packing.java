@@ -38,10 +38,10 @@ final class Packing {
         }
         placed.add(new Placed(label.id(), page, room.x() + x, room.y() + y, label.width(), label.height()));
         x += label.width() + sheet.gap();
-        rowHeight = Math.max(rowHeight, label.height());
+        rowHeight = Math.max(rowHeight, label.heightOnSheet());
     }
 
     private boolean fits(Label label) {
-        return Box.fits(x + label.width(), y + label.height(), room.width(), room.height());
+        return Box.fits(x + label.width(), y + label.heightOnSheet(), room.width(), room.height());
     }
 }

@@ -20,6 +20,12 @@ final class PreparedLabel {
     static PreparedLabel of(Label label, Faults faults) {
         PreparedLabel prepared = new PreparedLabel(label, faults);
         label.marks().forEach(prepared::prepare);
+        Label.Caption caption = label.caption();
+        if (caption != null) {
+            PreparedLabel below = new PreparedLabel(label, faults);
+            caption.marks().forEach(below::prepare);
+            prepared.strokes.add(canvas -> below.draw(canvas.at(0, label.height())));
+        }
         return prepared;
     }
 

@@ -31,7 +31,7 @@ public record Sheet(double width, double height, double margin, double gap) {
     }
 
     /** The room for labels. */
-    Box room() {
+    public Box room() {
         return new Box(margin, margin + HEADER, width - 2 * margin, height - 2 * margin - HEADER - FOOTER);
     }
 }

@@ -7,5 +7,6 @@ package org.quaybook.text;
  * @param decimal decimal sign
  * @param group sign between groups of three digits, from five digits on
  * @param minus sign of negative numbers
+ * @param days the word behind a number of days, always more than one
  */
-record NumberStyle(String decimal, String group, String minus) {}
+record NumberStyle(String decimal, String group, String minus, String days) {}

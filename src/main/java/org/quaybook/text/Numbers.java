@@ -48,7 +48,9 @@ public final class Numbers {
             return number(count.number(), 0, 0, rounding);
         }
         Shape shape = Shape.of(quantity);
-        return number(quantity.canonical() / shape.divisor, shape.fewest, shape.most, rounding) + SPACE + shape.unit;
+        // What somebody else stated is not blurred: 12.5 A on a fuse is not 13 A.
+        int most = rounding == Rounding.NEAREST ? shape.most + 1 : shape.most;
+        return number(quantity.canonical() / shape.divisor, shape.fewest, most, rounding) + SPACE + shape.unit;
     }
 
     /** A quantity in a stated unit with a fixed number of decimals, for columns of a table. */
@@ -71,7 +73,7 @@ public final class Numbers {
         static Shape of(Quantity quantity) {
             double size = Math.abs(quantity.canonical());
             if (quantity instanceof Voltage) {
-                return size < 1 ? new Shape("V", 1, 2, 2) : new Shape("V", 1, 1, 2);
+                return size < 1 ? new Shape("V", 1, 2, 2) : new Shape("V", 1, size < 100 ? 1 : 0, 2);
             }
             if (quantity instanceof Current) {
                 if (size < 1 && size > 0) {
@@ -135,6 +137,9 @@ public final class Numbers {
 
     private String time(TimeSpan time, Rounding rounding) {
         double seconds = time.seconds();
+        if (seconds == 0) {
+            return "0" + SPACE + "s";
+        }
         if (seconds < 1) {
             return number(seconds * 1000, 0, 0, rounding) + SPACE + "ms";
         }
@@ -153,7 +158,7 @@ public final class Numbers {
         if (time.hours() < 100) {
             return number(time.hours(), 0, 0, rounding) + SPACE + "h";
         }
-        return number(time.hours() / 24, 0, 0, rounding) + SPACE + "d";
+        return number(time.hours() / 24, 0, 0, rounding) + SPACE + style.days();
     }
 
     private static BigDecimal round(double value, int decimals, Rounding rounding) {

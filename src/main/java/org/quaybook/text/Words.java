@@ -30,8 +30,19 @@ import org.quaybook.quantity.Stated;
 public final class Words {
 
     private static final List<String> LANGUAGES = List.of("en-GB");
-    private static final List<String> AREAS =
-            List.of("language", "terms", "job", "checks", "figures", "guide", "workings", "labels", "record", "cli");
+    private static final List<String> AREAS = List.of(
+            "language",
+            "terms",
+            "job",
+            "checks",
+            "figures",
+            "render",
+            "guide",
+            "workings",
+            "labels",
+            "record",
+            "pack",
+            "cli");
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
 
     private final String language;
@@ -41,8 +52,11 @@ public final class Words {
     private Words(String language, Map<String, String> sentences) {
         this.language = language;
         this.sentences = sentences;
-        this.numbers = new Numbers(
-                new NumberStyle(sentence("language.decimal"), sentence("language.group"), sentence("language.minus")));
+        this.numbers = new Numbers(new NumberStyle(
+                sentence("language.decimal"),
+                sentence("language.group"),
+                sentence("language.minus"),
+                sentence("language.days")));
     }
 
     /** The languages that documents can be made in, by their IETF tag. */

@@ -1,0 +1,82 @@
+package org.quaybook.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
+import org.quaybook.text.Words;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.ParameterException;
+
+/** The command {@code quaybook}. */
+@Command(
+        name = "quaybook",
+        mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
+        subcommands = {PackCommand.class, CheckCommand.class, ExplainCommand.class, SchemaCommand.class},
+        synopsisSubcommandLabel = "COMMAND",
+        description = {
+            "",
+            "From one job file (YAML) to a handover pack for a battery-and-inverter power system: the owner's guide, "
+                    + "the labels for the board, the install record that a QR code opens, and every figure with its working.",
+            ""
+        },
+        footer = {
+            "",
+            "Exit codes:",
+            "  0  done",
+            "  1  findings forbid handing over; nothing was written for that job",
+            "  2  bad input or usage; each problem was named with file, line and column",
+            "  3  a pack could not be written; what was there before is still there",
+            "  4  a mistake of the program itself",
+            "",
+            "Try:  quaybook pack demo-jobs/lantern-moth",
+            "",
+            "Figures are estimates. Local codes and licensed practice come first."
+        })
+public final class Main implements Runnable {
+
+    @CommandLine.Spec
+    private CommandLine.Model.@org.jspecify.annotations.Nullable CommandSpec spec;
+
+    /** Prints the version that the jar carries. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"quaybook " + number()};
+        }
+
+        static String number() {
+            return Objects.requireNonNullElse(Main.class.getPackage().getImplementationVersion(), "development");
+        }
+    }
+
+    @Override
+    public void run() {
+        throw new ParameterException(
+                Objects.requireNonNull(spec).commandLine(), Words.of("en-GB").say("cli.no-command"));
+    }
+
+    public static void main(String[] arguments) {
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        System.exit(run(out, err, Ansi.AUTO, arguments));
+    }
+
+    /** Runs one command line; for tests without a process. */
+    static int run(PrintWriter out, PrintWriter err, Ansi ansi, String... arguments) {
+        return new CommandLine(new Main())
+                .setOut(out)
+                .setErr(err)
+                .setColorScheme(CommandLine.Help.defaultColorScheme(ansi))
+                .setUsageHelpWidth(100)
+                .setExecutionExceptionHandler((e, line, parsed) -> {
+                    err.println(Words.of("en-GB").say("cli.our-fault", e.toString()));
+                    e.printStackTrace(err);
+                    return Exit.OUR_FAULT;
+                })
+                .execute(arguments);
+    }
+}

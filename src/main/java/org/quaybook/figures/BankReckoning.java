@@ -1,0 +1,330 @@
+package org.quaybook.figures;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.quaybook.calc.DcRun;
+import org.quaybook.calc.RestVoltage;
+import org.quaybook.calc.Sharing;
+import org.quaybook.calc.ShortCircuit;
+import org.quaybook.calc.SourceBank;
+import org.quaybook.calc.TakeOffPoint;
+import org.quaybook.job.Bank;
+import org.quaybook.job.Given;
+import org.quaybook.job.Link;
+import org.quaybook.job.TakeOff;
+import org.quaybook.quantity.Charge;
+import org.quaybook.quantity.Conductor;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Energy;
+import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Resistance;
+import org.quaybook.quantity.Rounding;
+import org.quaybook.quantity.Temperature;
+import org.quaybook.quantity.Voltage;
+import org.quaybook.reference.Battery;
+import org.quaybook.reference.Found;
+import org.quaybook.reference.RestVoltageCurve;
+
+/** Works out the figures of a bank. */
+final class BankReckoning {
+
+    private static final int REST_ROWS = 10;
+
+    private final Bank bank;
+    private final Tables tables;
+    private final FigureBook book;
+    private final Battery battery;
+    private final int series;
+    private final int parallel;
+
+    BankReckoning(Bank bank, Tables tables, FigureBook book) {
+        this.bank = bank;
+        this.tables = tables;
+        this.book = book;
+        this.battery = tables.batteries().of(Ids.of(BankFigures.seen(bank.chemistry())));
+        this.series = BankFigures.seen(bank.series());
+        this.parallel = BankFigures.seen(bank.parallel());
+    }
+
+    BankFigures figures() {
+        Figure<Voltage> nominal = nominal();
+        Figure<Voltage> system = book.enter(
+                "bank.system-voltage",
+                new Voltage(12 * Math.max(1, Math.rint(nominal.value().volts() / 12.8))),
+                Rounding.NEAREST,
+                Formula.SYSTEM_VOLTAGE,
+                Input.of("U", nominal));
+        Figure<Charge> capacity = capacity();
+        Figure<Charge> now = capacityNow(capacity);
+        Figure<Energy> energy = book.enter(
+                "bank.energy",
+                new Energy(nominal.value().volts() * capacity.value().ampereHours()),
+                Rounding.DOWN,
+                Formula.ENERGY,
+                Input.of("U", nominal),
+                Input.of("C", capacity));
+        Figure<Ratio> reserve = book.stated("bank.reserve", bank.reserve());
+        Figure<Charge> usable = book.enter(
+                "bank.usable-charge",
+                now.value().times(1 - reserve.value().fraction()),
+                Rounding.DOWN,
+                Formula.USABLE,
+                Input.of("C", now),
+                Input.of("s", reserve));
+        Figure<Energy> usableEnergy = book.enter(
+                "bank.usable-energy",
+                new Energy(nominal.value().volts() * usable.value().ampereHours()),
+                Rounding.DOWN,
+                Formula.ENERGY,
+                Input.of("U", nominal),
+                Input.of("C", usable));
+        Figure<Resistance> block = blockResistance();
+        Optional<Figure<Resistance>> link = parallel > 1 ? Optional.of(linkResistance()) : Optional.empty();
+        Sharing sharing = Sharing.of(
+                Collections.nCopies(parallel, block.value().times(series)),
+                link.map(Figure::value).orElse(new Resistance(0)),
+                takeOff());
+        List<Input> ladder = ladderInputs(block, link);
+        RestVoltage rest = restVoltage();
+        List<BankFigures.RestRow> table = restTable(rest);
+        Figure<Voltage> restFull = table.get(0).rest();
+        Figure<Resistance> resistance =
+                book.enter("bank.resistance", sharing.resistance(), Rounding.UP, Formula.LADDER, ladder);
+        Figure<Charge> capacityWorn = capacityWorn(capacity, now);
+        Figure<Resistance> resistanceWorn = resistanceWorn(resistance);
+        return new BankFigures(
+                battery,
+                nominal,
+                system,
+                capacity,
+                now,
+                energy,
+                usable,
+                usableEnergy,
+                reserve,
+                block,
+                resistance,
+                book.enter("bank.worst-share", sharing.worst(), Rounding.UP, Formula.LADDER, ladder),
+                book.enter(
+                        "bank.unevenness", new Ratio(sharing.worstOverMean()), Rounding.UP, Formula.UNEVENNESS, ladder),
+                restFull,
+                book.enter(
+                        "bank.rest-at-reserve",
+                        rest.at(reserve.value()),
+                        Rounding.UP,
+                        Formula.REST_VOLTAGE,
+                        Input.of("s", reserve),
+                        cells(rest)),
+                shortCircuit(restFull, block),
+                capacityWorn,
+                resistanceWorn,
+                sharing,
+                source(rest, now.value(), sharing.resistance()),
+                source(rest, capacityWorn.value(), resistanceWorn.value()),
+                table);
+    }
+
+    private Figure<Voltage> nominal() {
+        Voltage block = BankFigures.seen(bank.block().voltage());
+        return book.enter(
+                "bank.nominal-voltage",
+                block.times(series),
+                Rounding.NEAREST,
+                Formula.IN_SERIES,
+                Input.of("U", bank.block().voltage()),
+                Input.of("n", bank.series()));
+    }
+
+    private Figure<Charge> capacity() {
+        return book.enter(
+                "bank.capacity",
+                BankFigures.seen(bank.block().capacity()).times(parallel),
+                Rounding.DOWN,
+                Formula.IN_PARALLEL,
+                Input.of("C", bank.block().capacity()),
+                Input.of("m", bank.parallel()));
+    }
+
+    private Figure<Charge> capacityNow(Figure<Charge> capacity) {
+        Ratio health = Given.maybe(bank.health()).orElse(Ratio.WHOLE);
+        return book.enter(
+                "bank.capacity-now",
+                capacity.value().times(health.fraction()),
+                Rounding.DOWN,
+                Formula.HEALTH,
+                Input.of("C", capacity),
+                bank.health() == null || bank.health().value() == null
+                        ? Input.usual("h", Ratio.WHOLE, Practice.NOT_WRITTEN)
+                        : Input.of("h", bank.health()));
+    }
+
+    private Figure<Resistance> blockResistance() {
+        Given<Resistance> stated = bank.block().resistance();
+        if (stated != null && stated.value() != null) {
+            return book.enter(
+                    "bank.block-resistance", stated.value(), Rounding.NEAREST, Formula.AS_STATED, Input.of("", stated));
+        }
+        Found<Resistance> usual = battery.blockResistance(
+                BankFigures.seen(bank.block().voltage()),
+                BankFigures.seen(bank.block().capacity()));
+        return book.enter(
+                "bank.block-resistance", usual.value(), Rounding.UP, Formula.FROM_TABLE, Input.of("r", usual));
+    }
+
+    /** A link whose cable nobody has written has its two joints at least. */
+    private Figure<Resistance> linkResistance() {
+        Resistance joints = Practice.JOINT.times(Practice.JOINTS_PER_LINK);
+        List<Input> inputs = new ArrayList<>(List.of(
+                Input.usual("j", Practice.JOINTS_PER_LINK, Practice.JOINTS_PER_LINK_SOURCE),
+                Input.usual("r_j", Practice.JOINT, Practice.JOINT_SOURCE)));
+        Link links = bank.links();
+        if (links == null || links.size().value() == null || links.length().value() == null) {
+            return book.enter("bank.link-resistance", joints, Rounding.UP, Formula.LINK, inputs);
+        }
+        Conductor conductor = BankFigures.seen(links.size());
+        Found<Resistance> perMetre = tables.conductors().perMetreAt20(conductor.size(), true);
+        Resistance copper =
+                DcRun.resistance(perMetre.value(), conductor, BankFigures.seen(links.length()), new Temperature(20));
+        inputs.add(Input.of("r", perMetre));
+        inputs.add(Input.of("S", links.size()));
+        inputs.add(Input.of("L", links.length()));
+        return book.enter("bank.link-resistance", copper.plus(joints), Rounding.UP, Formula.LINK, inputs);
+    }
+
+    /** One that nobody has seen is taken at its worst; with one string it does not matter. */
+    private TakeOffPoint takeOff() {
+        return switch (Given.maybe(bank.takeOff()).orElse(TakeOff.SAME_END)) {
+            case OPPOSITE_ENDS -> TakeOffPoint.OPPOSITE_ENDS;
+            case SAME_END -> TakeOffPoint.SAME_END;
+            case BUSBAR -> TakeOffPoint.BUSBAR;
+        };
+    }
+
+    private List<Input> ladderInputs(Figure<Resistance> block, Optional<Figure<Resistance>> link) {
+        List<Input> inputs = new ArrayList<>(
+                List.of(Input.of("r", block), Input.of("n", bank.series()), Input.of("m", bank.parallel())));
+        link.ifPresent(one -> {
+            inputs.add(Input.of("l", one));
+            inputs.add(
+                    bank.takeOff() == null || bank.takeOff().value() == null
+                            ? Input.usual("t", TakeOff.SAME_END, Practice.WORST_TAKE_OFF)
+                            : Input.of("t", bank.takeOff()));
+        });
+        return inputs;
+    }
+
+    /** A short is worst where the resistance is least: one that the job does not state counts at that end of its span. */
+    private Figure<Current> shortCircuit(Figure<Voltage> restFull, Figure<Resistance> block) {
+        boolean stated = Given.maybe(bank.block().resistance()).isPresent();
+        Figure<Resistance> least = stated
+                ? block
+                : book.enter(
+                        "bank.block-resistance-least",
+                        block.value()
+                                .times(battery.blockResistance()
+                                        .least()
+                                        .ratioTo(battery.blockResistance().value())),
+                        Rounding.DOWN,
+                        Formula.LEAST_RESISTANCE,
+                        Input.of("r₀", block),
+                        Input.usual("a", battery.blockResistance().least(), battery.citation()),
+                        Input.usual("b", battery.blockResistance().value(), battery.citation()));
+        return book.enter(
+                "bank.short-circuit",
+                ShortCircuit.prospective(restFull.value(), least.value().times(series / (double) parallel)),
+                Rounding.UP,
+                Formula.SHORT_CIRCUIT,
+                Input.of("E", restFull),
+                Input.of("r", least),
+                Input.of("n", bank.series()),
+                Input.of("m", bank.parallel()));
+    }
+
+    private RestVoltage restVoltage() {
+        String chemistry = Ids.of(BankFigures.seen(bank.chemistry()));
+        int cells = tables.restVoltages()
+                .of(chemistry)
+                .cells(BankFigures.seen(bank.block().voltage()));
+        return new RestVoltage(tables.restVoltages().of(chemistry), cells * series);
+    }
+
+    private List<BankFigures.RestRow> restTable(RestVoltage rest) {
+        return IntStream.rangeClosed(0, REST_ROWS)
+                .mapToObj(row -> new Ratio((REST_ROWS - row) / (double) REST_ROWS))
+                .map(soc -> new BankFigures.RestRow(
+                        soc,
+                        book.enter(
+                                "bank.rest-at-" + Math.round(soc.fraction() * 100),
+                                rest.at(soc),
+                                Rounding.NEAREST,
+                                Formula.REST_VOLTAGE,
+                                cellVoltage(rest, soc),
+                                cells(rest))))
+                .toList();
+    }
+
+    /** The voltage of one cell with the source of the row of the table at or next above this state of charge. */
+    private static Input cellVoltage(RestVoltage rest, Ratio soc) {
+        RestVoltageCurve.Row above = rest.cell().rows().stream()
+                .filter(row -> row.stateOfCharge().fraction() >= soc.fraction() - 1e-9)
+                .findFirst()
+                .orElseThrow();
+        return new Input(
+                "E₁(s)",
+                rest.cell().perCell(soc),
+                new Input.FromTable(rest.cell().table(), Math.round(soc.fraction() * 100) + " %", above.citation()));
+    }
+
+    private Input cells(RestVoltage rest) {
+        return Input.usual("n", rest.cells(), battery.citation());
+    }
+
+    private SourceBank source(RestVoltage rest, Charge capacity, Resistance resistance) {
+        return new SourceBank(
+                rest,
+                capacity,
+                Practice.RATED_HOURS,
+                battery.leadAcid() ? battery.peukert().value() : 1,
+                resistance,
+                battery.resistanceRiseWhenLow(),
+                Battery.LOW);
+    }
+
+    private double kelvinBelowRated() {
+        return Math.max(0, Practice.RATED_TEMPERATURE.kelvinAbove(BankFigures.seen(bank.temperature())));
+    }
+
+    /** Due for renewal, or as it is if that is less, and cold: what the owner should plan on. */
+    private Figure<Charge> capacityWorn(Figure<Charge> whenNew, Figure<Charge> now) {
+        double share = now.value().ratioTo(whenNew.value());
+        boolean wornAlready = share < Practice.WORN_HEALTH.fraction();
+        Ratio health = wornAlready ? new Ratio(share) : Practice.WORN_HEALTH;
+        return book.enter(
+                "bank.capacity-worn",
+                whenNew.value().times(health.fraction() * (1 - battery.capacityPerKelvin() * kelvinBelowRated())),
+                Rounding.DOWN,
+                Formula.WORN_CAPACITY,
+                Input.of("C₀", whenNew),
+                wornAlready && bank.health() != null
+                        ? Input.of("h", bank.health())
+                        : Input.usual("h", health, Practice.WORN_HEALTH_SOURCE),
+                Input.of("T", bank.temperature()),
+                Input.usual("λ", battery.capacityPerKelvin(), battery.citation()));
+    }
+
+    private Figure<Resistance> resistanceWorn(Figure<Resistance> resistance) {
+        double cold = battery.leadAcid() ? 1 + Practice.COLD_RESISTANCE_PER_KELVIN * kelvinBelowRated() : 1;
+        return book.enter(
+                "bank.resistance-worn",
+                resistance.value().times(Practice.WORN_RESISTANCE * cold),
+                Rounding.UP,
+                Formula.WORN_RESISTANCE,
+                Input.of("R₀", resistance),
+                Input.usual("a", Practice.WORN_RESISTANCE, Practice.WORN_RESISTANCE_SOURCE),
+                Input.usual("k", cold, Practice.COLD_RESISTANCE_SOURCE),
+                Input.of("T", bank.temperature()));
+    }
+}

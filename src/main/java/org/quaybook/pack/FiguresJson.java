@@ -1,0 +1,139 @@
+package org.quaybook.pack;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import org.quaybook.checks.Assessment;
+import org.quaybook.checks.Finding;
+import org.quaybook.diag.Place;
+import org.quaybook.figures.Figure;
+import org.quaybook.figures.Input;
+import org.quaybook.job.Job;
+import org.quaybook.pack.labels.LabelNote;
+import org.quaybook.quantity.Quantity;
+import org.quaybook.reference.Citation;
+import org.quaybook.text.Words;
+
+/**
+ * Every figure of a job for machines: exact value, unit, the text that documents print, formula, inputs with their origin,
+ * source. Places are given inside the job file, so that the file's whereabouts do not matter.
+ */
+final class FiguresJson {
+
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private final Words words;
+
+    private FiguresJson(Words words) {
+        this.words = words;
+    }
+
+    static byte[] of(Assessment it, Words words, List<LabelNote> labels, String version) {
+        FiguresJson json = new FiguresJson(words);
+        ObjectNode root = NODES.objectNode();
+        root.put("program", "quaybook " + version);
+        root.set("job", job(it.job()));
+        ArrayNode figures = root.putArray("figures");
+        it.figures().all().forEach(figure -> figures.add(json.figure(figure)));
+        ArrayNode findings = root.putArray("findings");
+        it.findings().forEach(finding -> findings.add(json.finding(finding)));
+        ArrayNode notes = root.putArray("labels");
+        labels.forEach(note -> notes.add(json.label(note)));
+        return JsonText.of(root);
+    }
+
+    private static ObjectNode job(Job job) {
+        return NODES.objectNode()
+                .put("number", job.job().number())
+                .put("record", job.job().record().toString())
+                .put("revision", job.job().revision())
+                .put("date", job.job().date().toString())
+                .put("rulebook", job.job().rulebook())
+                .put("craft", job.craft().name());
+    }
+
+    private ObjectNode figure(Figure<? extends Quantity> figure) {
+        ObjectNode node = NODES.objectNode().put("name", figure.key());
+        value(node, figure.value());
+        node.put("printed", words.word(figure.stated()))
+                .put("rounding", figure.rounding().name().toLowerCase(java.util.Locale.ROOT))
+                .put("formula", figure.working().formula().text());
+        citation(node, figure.working().formula().citation());
+        ArrayNode inputs = node.putArray("inputs");
+        figure.working().inputs().forEach(input -> inputs.add(input(input)));
+        return node;
+    }
+
+    private static void value(ObjectNode node, Object value) {
+        if (value instanceof Quantity quantity) {
+            node.put("value", quantity.canonical())
+                    .put("unit", quantity.kind().canonicalUnit().symbol());
+        } else if (value instanceof Number number) {
+            node.put("value", number.doubleValue());
+        } else {
+            node.put("value", value.toString());
+        }
+    }
+
+    private static void citation(ObjectNode node, Citation citation) {
+        node.put("source", citation.source())
+                .put(
+                        "standing",
+                        citation.standing()
+                                .name()
+                                .toLowerCase(java.util.Locale.ROOT)
+                                .replace('_', '-'));
+    }
+
+    private static ObjectNode input(Input input) {
+        ObjectNode node = NODES.objectNode().put("symbol", input.symbol());
+        value(node, input.value());
+        if (input.origin() instanceof Input.FromJob job) {
+            node.put("from", "job")
+                    .put("at", at(job.place()))
+                    .put(
+                            "known",
+                            job.provenance()
+                                    .name()
+                                    .toLowerCase(java.util.Locale.ROOT)
+                                    .replace('_', '-'));
+        } else if (input.origin() instanceof Input.FromTable table) {
+            node.put("from", "table").put("table", table.table()).put("row", table.row());
+            citation(node, table.citation());
+        } else if (input.origin() instanceof Input.FromFigure figure) {
+            node.put("from", "figure").put("figure", figure.key());
+        } else if (input.origin() instanceof Input.Usual usual) {
+            node.put("from", "usual");
+            citation(node, usual.citation());
+        }
+        return node;
+    }
+
+    private static String at(Place place) {
+        return place.path() + " " + place.position();
+    }
+
+    private ObjectNode finding(Finding finding) {
+        ObjectNode node = NODES.objectNode()
+                .put("check", finding.check().id())
+                .put("severity", finding.severity().name().toLowerCase(java.util.Locale.ROOT))
+                .put("at", at(finding.place()))
+                .put("message", words.say(finding.message()))
+                .put("remedy", words.say(finding.remedy()))
+                .put("accepted", finding.accepted().isPresent());
+        citation(node, finding.check().citation());
+        return node;
+    }
+
+    private ObjectNode label(LabelNote note) {
+        ObjectNode node = NODES.objectNode()
+                .put("label", note.id())
+                .put("title", note.title())
+                .put("reason", words.say(note.reason()))
+                .put("spot", note.spot().id())
+                .put("place", note.place());
+        citation(node, note.reason().citation());
+        return node;
+    }
+}

@@ -1,0 +1,126 @@
+package org.quaybook.pack;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.checks.Assessment;
+import org.quaybook.diag.Diagnostic;
+import org.quaybook.diag.Message;
+import org.quaybook.diag.Severity;
+import org.quaybook.figures.Figures;
+import org.quaybook.figures.Tables;
+import org.quaybook.job.Installer;
+import org.quaybook.job.Job;
+import org.quaybook.job.JobReader;
+import org.quaybook.job.JobReading;
+import org.quaybook.job.Vocabulary;
+import org.quaybook.pack.guide.Guide;
+import org.quaybook.pack.labels.Labels;
+import org.quaybook.pack.labels.LabelsPrinted;
+import org.quaybook.record.Branding;
+import org.quaybook.record.RecordLink;
+import org.quaybook.record.RecordSite;
+import org.quaybook.reference.Rulebook;
+import org.quaybook.render.Templates;
+import org.quaybook.text.Words;
+
+/** From a job file to the documents of its pack. */
+public final class Road {
+
+    /** A folder given as a job stands for the file of this name in it. */
+    public static final String USUAL_JOB_NAME = "job.yaml";
+
+    private static final long LARGEST_LOGO = 1 << 20;
+
+    private Road() {}
+
+    /**
+     * How far a job came.
+     *
+     * @param assessment what the documents are made of; null exactly if a problem is an error
+     * @param problems what is wrong with the input, and warnings
+     */
+    public record Judged(@Nullable Assessment assessment, Branding branding, List<Diagnostic> problems) {
+        public Judged {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /** Reads, calculates and judges a job; writes nothing. */
+    public static Judged judge(Path job) {
+        Path file = Files.isDirectory(job) ? job.resolve(USUAL_JOB_NAME) : job;
+        JobReading reading = JobReader.read(file, new Vocabulary(Rulebook.names(), Words.languages()));
+        List<Diagnostic> problems = new ArrayList<>(reading.problems());
+        Job read = reading.job();
+        Installer installer = reading.installer();
+        if (read == null || installer == null) {
+            return new Judged(null, Branding.none(), problems);
+        }
+        Optional<byte[]> logo = logo(file, read, installer, problems);
+        Tables tables = Tables.standard(read.job().rulebook());
+        Figures.Outcome outcome = Figures.of(read, tables);
+        problems.addAll(outcome.problems());
+        boolean wrong = problems.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
+        Figures figures = outcome.figures();
+        return new Judged(
+                wrong || figures == null ? null : Assessment.of(read, installer, figures, tables),
+                Branding.of(installer, logo),
+                problems);
+    }
+
+    private static Optional<byte[]> logo(Path jobFile, Job job, Installer installer, List<Diagnostic> problems) {
+        if (installer.logo() == null) {
+            return Optional.empty();
+        }
+        Path profile = jobFile.resolveSibling(job.job().installer());
+        try {
+            Path logo = profile.resolveSibling(installer.logo());
+            if (Files.isRegularFile(logo) && Files.size(logo) <= LARGEST_LOGO) {
+                return Optional.of(Files.readAllBytes(logo));
+            }
+        } catch (IOException e) {
+            // Told below like any other logo that cannot be used.
+        }
+        problems.add(new Diagnostic(
+                Severity.ERROR,
+                PackMessage.LOGO_UNREADABLE.key(),
+                installer.place(),
+                "",
+                Message.of(PackMessage.LOGO_UNREADABLE, installer.logo(), LARGEST_LOGO / 1024),
+                List.of()));
+        return Optional.empty();
+    }
+
+    /**
+     * The documents of a pack: path inside the pack to content. The same job gives the same bytes.
+     *
+     * @param ownTemplates folder whose templates take the place of the built-in ones; null for none
+     * @param version of the program, for the files that programs read
+     */
+    public static Map<String, byte[]> documents(
+            Assessment it, Branding branding, @Nullable Path ownTemplates, String version) {
+        Templates templates = ownTemplates == null ? Templates.builtIn() : Templates.overriddenBy(ownTemplates);
+        Map<String, byte[]> files = new TreeMap<>();
+        List<String> languages = it.job().job().languages();
+        for (String language : languages) {
+            String suffix = language.equals(languages.get(0)) ? "" : "-" + language;
+            files.put("guide" + suffix + ".pdf", Guide.pdf(it, Words.of(language), branding, templates));
+        }
+        Words words = Words.of(languages.get(0));
+        RecordLink link =
+                new RecordLink(it.installer().records(), it.job().job().record());
+        LabelsPrinted labels = Labels.sheet(it, words, branding, link);
+        files.put("labels.pdf", labels.sheet().pdf());
+        RecordSite.page(it, words, branding, templates, List.of())
+                .forEach((path, content) -> files.put("record/" + path, content));
+        files.put("figures.json", FiguresJson.of(it, words, labels.notes(), version));
+        files.put("issue.json", IssueJson.of(it, files, version));
+        return files;
+    }
+}

@@ -1,0 +1,105 @@
+package org.quaybook.pack.guide;
+
+import java.util.List;
+import java.util.Map;
+import org.quaybook.figures.AbsenceFigures;
+import org.quaybook.job.ChargeKind;
+import org.quaybook.record.Rows;
+
+/** Leaving the craft and coming back. */
+final class AwayChapter {
+
+    private final Briefing brief;
+
+    AwayChapter(Briefing brief) {
+        this.brief = brief;
+    }
+
+    Map<String, Object> facts() {
+        return new Rows()
+                .put("before", before())
+                .put("lasting", lasting())
+                .put("notes", notes())
+                .put("cold", cold())
+                .put("back", back())
+                .map();
+    }
+
+    private List<String> before() {
+        Equipment has = brief.has();
+        List<String> leftOn = brief.figures().absence().leftOn();
+        Lines steps = brief.lines("away.before")
+                .say(has.leadAcid() ? "charge.lead" : "charge.lithium")
+                .say("unplug")
+                .sayIf(has.heats(), "heat")
+                .say("charging-things", brief.names().aboard())
+                .sayIf(leftOn.isEmpty(), "inverter")
+                .sayIf(!leftOn.isEmpty(), "left-on", leftOn);
+        if (leftOn.isEmpty()) {
+            brief.names().batterySwitches().forEach(one -> steps.say("isolators", one));
+        }
+        return steps.sayIf(has.chargedBy(ChargeKind.SOLAR), "solar")
+                .sayIf(has.leadAcid(), "gas")
+                .list();
+    }
+
+    /** How long it lasts, one row a case: what stays on, now, to plan on. */
+    private List<Map<String, Object>> lasting() {
+        AbsenceFigures absence = brief.figures().absence();
+        Rows idle = new Rows()
+                .put("what", brief.words().say("guide.away.long.idle"))
+                .put("now", brief.say(absence.idleToReserve()))
+                .put("plan", brief.has().leftOn() ? "" : brief.say(absence.toReserveWorn()));
+        if (!brief.has().leftOn()) {
+            return List.of(idle.map());
+        }
+        return List.of(
+                new Rows()
+                        .put("what", brief.words().say("guide.away.long.left-on", absence.leftOn()))
+                        .put("now", brief.say(absence.toReserve()))
+                        .put("plan", brief.say(absence.toReserveWorn()))
+                        .map(),
+                new Rows()
+                        .put("what", brief.words().say("guide.away.long.empty"))
+                        .put("now", brief.say(absence.toEmpty()))
+                        .put("plan", "")
+                        .map(),
+                idle.map());
+    }
+
+    private List<String> notes() {
+        AbsenceFigures absence = brief.figures().absence();
+        return brief.lines("away.long")
+                .say("day", brief.say(absence.idlePerDay()))
+                .say(brief.has().leadAcid() ? "charge.lead" : "charge.lithium")
+                .sayIf(brief.has().shore(), "trust")
+                .sayIf(brief.has().takesOver() && brief.has().leftOn(), "takes-over", absence.leftOn())
+                .list();
+    }
+
+    private List<String> cold() {
+        Lines lines = brief.lines("away.cold");
+        if (brief.has().leadAcid()) {
+            return lines.say("lead").say("less").list();
+        }
+        brief.has()
+                .chargeAbove()
+                .ifPresentOrElse(least -> lines.say("lithium.charge", least), () -> lines.say("lithium.charge.any"));
+        List<String> stop = brief.names().chargers(true);
+        List<String> noStop = brief.names().chargers(false);
+        return lines.sayIf(!stop.isEmpty(), "lithium.stop", stop)
+                .sayIf(!noStop.isEmpty(), "lithium.no-stop", noStop)
+                .say("less")
+                .list();
+    }
+
+    private List<String> back() {
+        return brief.lines("away.back")
+                .sayIf(brief.has().leadAcid(), "smell")
+                .say("look")
+                .say("rest")
+                .sayIf(brief.has().rcds(), "rcd")
+                .say("on")
+                .list();
+    }
+}

@@ -1,0 +1,60 @@
+package org.quaybook.pack.guide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.quaybook.job.Given;
+import org.quaybook.job.Rcd;
+import org.quaybook.record.Rows;
+
+/** The care calendar: what to do and how often. */
+final class CareChapter {
+
+    private final Briefing brief;
+
+    CareChapter(Briefing brief) {
+        this.brief = brief;
+    }
+
+    /** One row an interval, shortest first; intervals without work are left out. */
+    List<Map<String, Object>> calendar() {
+        List<Map<String, Object>> rows = new ArrayList<>();
+        add(rows, "plug", brief.lines("care.plug").sayIf(brief.has().shore(), "lead"));
+        add(rows, "week", brief.lines("care.week").sayIf(brief.has().leadAcid(), "full"));
+        add(rows, "month", month());
+        add(rows, "half-year", brief.lines("care.half-year").say("alarm"));
+        add(rows, "year", year());
+        return List.copyOf(rows);
+    }
+
+    private Lines month() {
+        Equipment has = brief.has();
+        List<String> rcds = brief.job().rcds().stream().map(Rcd::id).toList();
+        return brief.lines("care.month")
+                .sayIf(has.rcds(), "rcd", rcds)
+                .say("look")
+                .sayIf(has.vented(), "water")
+                .sayIf(has.leadAcid(), "air")
+                .sayIf(has.lithium(), "full");
+    }
+
+    private Lines year() {
+        Equipment has = brief.has();
+        Lines lines = brief.lines("care.year");
+        Given.maybe(brief.job().bank().torque())
+                .ifPresentOrElse(torque -> lines.say("joints", torque), () -> lines.say("joints.any"));
+        return lines.sayIf(has.rcds(), "rcd")
+                .sayIf(has.galvanicIsolator(), "isolator")
+                .sayIf(brief.job().inverter().bypass() != null, "bypass")
+                .say("drop");
+    }
+
+    private void add(List<Map<String, Object>> rows, String interval, Lines work) {
+        if (!work.list().isEmpty()) {
+            rows.add(new Rows()
+                    .put("when", brief.words().say("guide.care." + interval))
+                    .put("what", work.list())
+                    .map());
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package org.quaybook.pack.guide;
+
+import java.util.List;
+import java.util.Map;
+import org.quaybook.figures.ApplianceFigures;
+import org.quaybook.figures.BankFigures;
+import org.quaybook.quantity.Ratio;
+import org.quaybook.record.Rows;
+
+/** Why the inverter alarms and cuts out although the battery reads full, in this craft's own numbers. */
+final class CutOutChapter {
+
+    private final Briefing brief;
+
+    CutOutChapter(Briefing brief) {
+        this.brief = brief;
+    }
+
+    Map<String, Object> facts() {
+        return new Rows()
+                .put("early", early())
+                .put("steps", steps())
+                .put("caption", caption())
+                .put("protectionCutOut", protectionCutOut())
+                .map();
+    }
+
+    private String caption() {
+        return brief.words()
+                .say(
+                        "guide.cutout.lost.caption",
+                        brief.say(brief.figures().inverter().continuous()),
+                        brief.say(brief.figures().inverter().worstCurrent()));
+    }
+
+    private Object protectionCutOut() {
+        var protection = brief.job().bank().protection();
+        return protection == null || protection.cutOut() == null
+                ? ""
+                : protection.cutOut().known().map(brief.words()::word).orElse("");
+    }
+
+    /** The appliances that set off the alarm above the reserve. */
+    private List<String> early() {
+        BankFigures bank = brief.figures().bank();
+        Lines lines = brief.lines("cutout.full");
+        boolean any = false;
+        for (ApplianceFigures appliance : brief.figures().appliances()) {
+            if (Equipment.runs(appliance)
+                    && alarmsAbove(appliance, bank.reserve().value())) {
+                any = true;
+                tell(appliance, lines);
+            }
+        }
+        return (any ? lines.say("reserve", brief.say(bank.reserve())).say("why") : lines.say("none"))
+                .say("age")
+                .list();
+    }
+
+    private static boolean alarmsAbove(ApplianceFigures appliance, Ratio reserve) {
+        return appliance
+                .alarmBelow()
+                .map(below -> below.value().compareTo(reserve) > 0)
+                .orElse(true);
+    }
+
+    private void tell(ApplianceFigures appliance, Lines lines) {
+        String name = appliance.appliance().name();
+        if (appliance.alarmBelow().isEmpty() || appliance.alarmRest().isEmpty()) {
+            lines.say("always", name);
+        } else {
+            lines.say(
+                    "named",
+                    name,
+                    brief.say(appliance.alarmBelow().get()),
+                    brief.say(appliance.alarmRest().get()));
+        }
+    }
+
+    private List<String> steps() {
+        String rest = brief.say(brief.figures().bank().restAtReserve());
+        return brief.lines("cutout.do")
+                .say("off")
+                .say("quiet")
+                .say("rest")
+                .say("above", rest)
+                .say("below", rest)
+                .list();
+    }
+}

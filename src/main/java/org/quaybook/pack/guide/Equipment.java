@@ -1,0 +1,133 @@
+package org.quaybook.pack.guide;
+
+import java.util.Optional;
+import org.quaybook.checks.Assessment;
+import org.quaybook.figures.ApplianceFigures;
+import org.quaybook.figures.ApplianceFigures.Verdict;
+import org.quaybook.job.Changeover;
+import org.quaybook.job.ChangeoverKind;
+import org.quaybook.job.ChargeKind;
+import org.quaybook.job.CraftKind;
+import org.quaybook.job.Given;
+import org.quaybook.job.Job;
+import org.quaybook.job.LoadKind;
+import org.quaybook.job.Protection;
+import org.quaybook.job.WhenShoreFails;
+import org.quaybook.quantity.Temperature;
+
+/** What an installation has: decides which advice its owner needs. */
+final class Equipment {
+
+    private final Assessment it;
+    private final Job job;
+
+    Equipment(Assessment it) {
+        this.it = it;
+        this.job = it.job();
+    }
+
+    boolean boat() {
+        return job.craft().kind() == CraftKind.BOAT;
+    }
+
+    boolean cabin() {
+        return job.craft().kind() == CraftKind.CABIN;
+    }
+
+    boolean leadAcid() {
+        return it.figures().bank().battery().leadAcid();
+    }
+
+    boolean lithium() {
+        return !leadAcid();
+    }
+
+    /** Whether cells are topped up with water. */
+    boolean vented() {
+        return it.figures().bank().battery().vented();
+    }
+
+    /** Lowest temperature at which the battery accepts charge, if it is known. */
+    Optional<Temperature> chargeAbove() {
+        Protection protection = job.bank().protection();
+        return protection == null ? Optional.empty() : Given.maybe(protection.chargeAbove());
+    }
+
+    boolean shore() {
+        return job.shore() != null;
+    }
+
+    boolean polarityLamp() {
+        return job.shore() != null && Given.isYes(job.shore().polarityLamp());
+    }
+
+    boolean galvanicIsolator() {
+        return job.shore() != null && Given.isYes(job.shore().galvanicIsolator());
+    }
+
+    boolean generator() {
+        return job.generator() != null || chargedBy(ChargeKind.GENERATOR);
+    }
+
+    boolean chargedBy(ChargeKind kind) {
+        return job.charging().stream().anyMatch(charging -> charging.kind() == kind);
+    }
+
+    boolean rcds() {
+        return !job.rcds().isEmpty();
+    }
+
+    /** Whether the inverter goes on by itself when shore power fails. */
+    boolean takesOver() {
+        return shoreFails(WhenShoreFails.TAKE_OVER);
+    }
+
+    boolean staysOff() {
+        return shoreFails(WhenShoreFails.STAY_OFF);
+    }
+
+    private boolean shoreFails(WhenShoreFails what) {
+        Changeover changeover = job.inverter().changeover();
+        return shore()
+                && changeover != null
+                && Given.maybe(changeover.whenShoreFails()).filter(what::equals).isPresent();
+    }
+
+    boolean changeover() {
+        return changeoverKind().filter(kind -> kind != ChangeoverKind.NONE).isPresent();
+    }
+
+    boolean changeoverByHand() {
+        return changeoverKind().filter(ChangeoverKind.MANUAL::equals).isPresent();
+    }
+
+    private Optional<ChangeoverKind> changeoverKind() {
+        Changeover changeover = job.inverter().changeover();
+        return changeover == null ? Optional.empty() : changeover.kind().known();
+    }
+
+    boolean searchMode() {
+        return job.inverter().searchMode() != null
+                && Given.isYes(job.inverter().searchMode().on());
+    }
+
+    boolean leftOn() {
+        return !it.figures().absence().leftOn().isEmpty();
+    }
+
+    boolean heats() {
+        return has(LoadKind.HEATING) || has(LoadKind.MICROWAVE);
+    }
+
+    boolean motors() {
+        return has(LoadKind.MOTOR);
+    }
+
+    private boolean has(LoadKind kind) {
+        return job.appliances().stream().anyMatch(appliance -> appliance.kind() == kind);
+    }
+
+    static boolean runs(ApplianceFigures appliance) {
+        return appliance.verdict() == Verdict.RUNS || appliance.verdict() == Verdict.NOT_WHEN_WORN;
+    }
+}

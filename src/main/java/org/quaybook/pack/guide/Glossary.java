@@ -1,0 +1,60 @@
+package org.quaybook.pack.guide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.quaybook.record.Rows;
+
+/** The words that the guide uses and explains; none that this job has no use for. */
+final class Glossary {
+
+    private final Briefing brief;
+    private final List<Map<String, Object>> terms = new ArrayList<>();
+
+    Glossary(Briefing brief) {
+        this.brief = brief;
+    }
+
+    List<Map<String, Object>> terms() {
+        var inverter = brief.figures().inverter();
+        Equipment has = brief.has();
+        add("ampere");
+        add("ampere-hour");
+        add("volt", brief.figures().bank().system().value());
+        add("watt");
+        add("watt-hour");
+        add("times");
+        add("alarm", brief.say(inverter.alarm()));
+        addIf(has.lithium(), "protection");
+        add("breaker");
+        addIf(has.changeover(), "changeover");
+        add("charge");
+        add("cut-out", brief.say(inverter.cutOut()));
+        add("fuse");
+        addIf(has.galvanicIsolator(), "galvanic");
+        add("record");
+        add("inverter");
+        addIf(!brief.job().isolators().isEmpty(), "isolator");
+        addIf(has.rcds(), "bond");
+        add("plan-on");
+        addIf(has.polarityLamp(), "polarity");
+        addIf(has.rcds(), "rcd");
+        add("reserve", brief.say(brief.figures().bank().reserve()));
+        add("rest");
+        addIf(has.shore(), "shore", brief.names().post());
+        return List.copyOf(terms);
+    }
+
+    private void addIf(boolean needed, String term, Object... arguments) {
+        if (needed) {
+            add(term, arguments);
+        }
+    }
+
+    private void add(String term, Object... arguments) {
+        terms.add(new Rows()
+                .put("term", brief.words().say("guide.term." + term))
+                .put("means", brief.words().say("guide.term." + term + ".means", arguments))
+                .map());
+    }
+}

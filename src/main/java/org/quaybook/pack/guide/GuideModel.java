@@ -1,0 +1,102 @@
+package org.quaybook.pack.guide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.quaybook.checks.Assessment;
+import org.quaybook.record.Branding;
+import org.quaybook.record.FactSheet;
+import org.quaybook.record.Rows;
+import org.quaybook.render.TemplateFunction;
+import org.quaybook.text.Words;
+
+/** What the templates of the owner's guide see: the facts of the job, and chapter by chapter what its owner needs. */
+final class GuideModel {
+
+    private final Assessment it;
+    private final Briefing brief;
+    private final Words words;
+    private final Branding branding;
+
+    GuideModel(Assessment it, Words words, Branding branding) {
+        this.it = it;
+        this.brief = Briefing.of(it, words);
+        this.words = words;
+        this.branding = branding;
+    }
+
+    Map<String, Object> all() {
+        RunChapter run = new RunChapter(brief);
+        return new Rows()
+                .put("facts", new FactSheet(it, words).all())
+                .put("language", words.language())
+                .put("title", title())
+                .put("palette", new Palette(branding).facts())
+                .put("logo", logoName(branding).orElse(""))
+                .put("blocked", it.forbidsHandover())
+                .put("aboard", brief.names().aboard())
+                .put("post", brief.names().post())
+                .put("chapters", chapters())
+                .put("tips", tips())
+                .put("card", new QuickCard(brief).facts())
+                .put("safety", new SafetyChapter(brief).facts())
+                .put("run", run.facts())
+                .put("search", run.search())
+                .put("volts", new VoltsChapter(brief).facts())
+                .put("cutout", new CutOutChapter(brief).facts())
+                .put("mains", new ShoreChapter(brief).facts())
+                .put("away", new AwayChapter(brief).facts())
+                .put("troubles", new TroubleChapter(brief).rows())
+                .put("calendar", new CareChapter(brief).calendar())
+                .put("sheet", new SheetChapter(brief).facts())
+                .put("workings", new WorkingsChapter(brief).groups())
+                .put("terms", new Glossary(brief).terms())
+                .put("contact", new ContactChapter(brief).facts())
+                .put("say", (TemplateFunction) this::say)
+                .map();
+    }
+
+    String title() {
+        return words.say("guide.document-title", it.job().craft().name());
+    }
+
+    /** The name that the templates know the logo by; empty without one. */
+    static Optional<String> logoName(Branding branding) {
+        return branding.logoName().map(name -> "logo" + name.substring(name.lastIndexOf('.')));
+    }
+
+    private String say(List<Object> arguments) {
+        return words.say(
+                arguments.get(0).toString(),
+                arguments.subList(1, arguments.size()).toArray());
+    }
+
+    private List<Map<String, Object>> chapters() {
+        List<String> ids = new ArrayList<>(List.of("card", "safety", "run", "volts", "cutout"));
+        if (brief.has().shore() || !it.job().sockets().isEmpty() || brief.has().rcds()) {
+            ids.add("shore");
+        }
+        ids.addAll(List.of("away", "trouble", "care", "sheet", "workings", "terms", "contact"));
+        List<Map<String, Object>> chapters = new ArrayList<>();
+        for (String id : ids) {
+            chapters.add(new Rows()
+                    .put("id", id)
+                    .put("number", chapters.size() + 1)
+                    .put("title", words.say("guide.chapter." + id, brief.names().craft()))
+                    .map());
+        }
+        return List.copyOf(chapters);
+    }
+
+    private List<String> tips() {
+        String mistake = it.job().ownersFirstMistake();
+        boolean shore = brief.has().shore();
+        return brief.lines("tip")
+                .sayIf(mistake != null, "mistake", mistake == null ? "" : mistake)
+                .say("rest")
+                .say(shore ? "heat" : "heat.no-shore", words.say("guide.sheet.source.shore"))
+                .say(brief.has().leadAcid() ? "full.lead" : "full.lithium")
+                .list();
+    }
+}

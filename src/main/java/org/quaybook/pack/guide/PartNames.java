@@ -1,0 +1,122 @@
+package org.quaybook.pack.guide;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.quaybook.figures.ApplianceFigures;
+import org.quaybook.job.ChargeKind;
+import org.quaybook.job.Charging;
+import org.quaybook.job.Given;
+import org.quaybook.job.Isolator;
+import org.quaybook.job.Job;
+import org.quaybook.text.Words;
+
+/** How sentences call the craft and the parts of its installation. */
+final class PartNames {
+
+    private static final Set<String> BATTERY_SIDE = Set.of("bank", "inverter");
+
+    private final Job job;
+    private final Equipment has;
+    private final Words words;
+
+    PartNames(Job job, Equipment has, Words words) {
+        this.job = job;
+        this.has = has;
+        this.words = words;
+    }
+
+    private String byKind(String key) {
+        return words.say(key + job.craft().kind().name().toLowerCase(Locale.ROOT));
+    }
+
+    /** "boat", "motorhome" or "cabin". */
+    String craft() {
+        return words.term(job.craft().kind());
+    }
+
+    /** "on board", "in the cabin". */
+    String aboard() {
+        return byKind("guide.aboard.");
+    }
+
+    /** What the far end of the shore lead plugs into. */
+    String post() {
+        return byKind("guide.post.");
+    }
+
+    /** Switches between battery and inverter, with their places. */
+    List<String> batterySwitches() {
+        return job.isolators().stream()
+                .filter(this::cutsBattery)
+                .map(this::named)
+                .toList();
+    }
+
+    /** Switches of the shore side, with their places. */
+    List<String> shoreSwitches() {
+        return job.isolators().stream()
+                .filter(isolator -> isolator.isolates().contains("shore"))
+                .map(this::named)
+                .toList();
+    }
+
+    /** Both, the battery side first: no inverter then takes over from a shore that is switched off. */
+    List<String> switches() {
+        Set<String> all = new LinkedHashSet<>(batterySwitches());
+        all.addAll(shoreSwitches());
+        return List.copyOf(all);
+    }
+
+    private boolean cutsBattery(Isolator isolator) {
+        return isolator.isolates().stream()
+                .anyMatch(what -> BATTERY_SIDE.contains(what)
+                        || job.cables().stream().anyMatch(cable -> cable.id().equals(what))
+                        || job.fuses().stream().anyMatch(fuse -> fuse.id().equals(what)));
+    }
+
+    private String named(Isolator isolator) {
+        return words.say("guide.named", isolator.id(), isolator.name(), isolator.where());
+    }
+
+    /** Everything that can make some part live, battery first. */
+    List<String> sources() {
+        List<String> sources = new ArrayList<>(List.of(words.say("guide.sheet.source.bank")));
+        if (has.shore()) {
+            sources.add(words.say("guide.sheet.source.shore"));
+        }
+        if (has.generator()) {
+            sources.add(words.say("guide.sheet.source.generator"));
+        }
+        for (ChargeKind kind : List.of(ChargeKind.ALTERNATOR, ChargeKind.SOLAR, ChargeKind.WIND)) {
+            if (has.chargedBy(kind)) {
+                sources.add(words.say("guide.sheet.source." + kind.name().toLowerCase(Locale.ROOT)));
+            }
+        }
+        return sources;
+    }
+
+    /** Chargers that are known to stop, or not known to stop, when the battery is too cold. */
+    List<String> chargers(boolean stopInCold) {
+        return job.charging().stream()
+                .filter(charging -> Given.isYes(charging.coldStop()) == stopInCold)
+                .map(this::nameOf)
+                .toList();
+    }
+
+    /** The name that the job gives a charger, or what it is. */
+    String nameOf(Charging charging) {
+        return charging.name() == null ? words.term(charging.kind()) : charging.name();
+    }
+
+    /** Of those that run, the appliance that takes most; empty if none runs. */
+    static String largest(List<ApplianceFigures> appliances) {
+        return appliances.stream()
+                .filter(Equipment::runs)
+                .max((a, b) -> a.power().value().compareTo(b.power().value()))
+                .map(appliance -> appliance.appliance().name())
+                .orElse("");
+    }
+}

@@ -1,0 +1,96 @@
+package org.quaybook.pack.guide;
+
+import java.util.List;
+import java.util.Map;
+import org.quaybook.figures.AbsenceFigures;
+import org.quaybook.figures.InverterFigures;
+import org.quaybook.job.ChargeKind;
+import org.quaybook.record.Rows;
+
+/** The page that is read first, last and in the dark: numbered steps for six occasions. */
+final class QuickCard {
+
+    private final Briefing brief;
+
+    QuickCard(Briefing brief) {
+        this.brief = brief;
+    }
+
+    Map<String, Object> facts() {
+        return new Rows()
+                .put("on", on())
+                .put("alarm", alarm())
+                .put("dark", dark())
+                .put("leave", leave())
+                .put("danger", danger())
+                .map();
+    }
+
+    private List<String> on() {
+        String where = brief.job().inverter().where();
+        Lines steps = lines("on");
+        switchesInto(steps, "isolators", brief.names().batterySwitches());
+        return (where == null ? steps.say("inverter") : steps.say("inverter-at", where))
+                .sayIf(brief.has().changeoverByHand(), "changeover")
+                .say("one")
+                .list();
+    }
+
+    private List<String> alarm() {
+        String largest = PartNames.largest(brief.figures().appliances());
+        return lines("alarm")
+                .sayIf(!largest.isEmpty(), "biggest", largest)
+                .sayIf(largest.isEmpty(), "any")
+                .say("wait")
+                .say("charge")
+                .list();
+    }
+
+    private List<String> dark() {
+        InverterFigures inverter = brief.figures().inverter();
+        Lines steps = lines("dark")
+                .say("off")
+                .say(brief.has().rcds() ? "rcd" : "breaker")
+                .say("again");
+        return (inverter.restart() == null ? steps.say("charge") : steps.say("restart", brief.say(inverter.restart())))
+                .list();
+    }
+
+    private List<String> leave() {
+        AbsenceFigures absence = brief.figures().absence();
+        boolean drains = brief.has().leftOn() && brief.has().takesOver();
+        Lines steps = lines("leave")
+                .say("loads")
+                .say("inverter", brief.say(absence.idlePerDay()))
+                .sayIf(
+                        drains,
+                        "left-on",
+                        brief.words().list(absence.leftOn()),
+                        brief.say(absence.toReserve()),
+                        brief.say(absence.toReserveWorn()));
+        if (!drains) {
+            switchesInto(steps, "isolators", brief.names().batterySwitches());
+        }
+        return steps.list();
+    }
+
+    /** The battery goes off before the shore: the other way round the inverter would take over. */
+    private List<String> danger() {
+        Lines steps = lines("danger").say("people").sayIf(brief.has().chargedBy(ChargeKind.ALTERNATOR), "engine");
+        switchesInto(
+                steps,
+                brief.has().takesOver() ? "isolators-first" : "isolators",
+                brief.names().batterySwitches());
+        return steps.sayIf(brief.has().shore(), "post", brief.names().post())
+                .say(brief.has().boat() ? "sea" : "call")
+                .list();
+    }
+
+    private static void switchesInto(Lines steps, String key, List<String> switches) {
+        switches.forEach(one -> steps.say(key, one));
+    }
+
+    private Lines lines(String part) {
+        return brief.lines("card." + part);
+    }
+}

@@ -1,0 +1,139 @@
+package org.quaybook.pack.guide;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.quaybook.calc.Ending;
+import org.quaybook.figures.ApplianceFigures;
+import org.quaybook.figures.ApplianceFigures.Verdict;
+import org.quaybook.figures.BankFigures;
+import org.quaybook.figures.ChargeFigures;
+import org.quaybook.figures.DayFigures;
+import org.quaybook.figures.Figure;
+import org.quaybook.figures.InverterFigures;
+import org.quaybook.job.Given;
+import org.quaybook.job.SearchMode;
+import org.quaybook.quantity.Energy;
+import org.quaybook.quantity.Power;
+import org.quaybook.quantity.TimeSpan;
+import org.quaybook.record.Rows;
+
+/** What can run, what ends it, what cannot run and why. */
+final class RunChapter {
+
+    private final Briefing brief;
+
+    RunChapter(Briefing brief) {
+        this.brief = brief;
+    }
+
+    Map<String, Object> facts() {
+        return new Rows()
+                .put(
+                        "plan",
+                        brief.words()
+                                .say(
+                                        "guide.run.plan.long",
+                                        Given.maybe(brief.job().bank().temperature())
+                                                .map(brief.words()::word)
+                                                .orElse("")))
+                .put("ends", ends())
+                .put("cannot", cannot())
+                .put("idle", idle())
+                .put("day", day())
+                .put(
+                        "charging",
+                        brief.figures().charging().stream().map(this::charger).toList())
+                .map();
+    }
+
+    private List<String> ends() {
+        BankFigures bank = brief.figures().bank();
+        Lines lines = brief.lines("run.end")
+                .say("reserve", brief.say(bank.reserve()), brief.say(bank.restAtReserve()))
+                .say("self")
+                .say("cut-out", brief.say(brief.figures().inverter().cutOut()));
+        for (ApplianceFigures appliance : brief.figures().appliances()) {
+            String name = appliance.appliance().name();
+            boolean runs = Equipment.runs(appliance);
+            lines.sayIf(runs && appliance.ending() != Ending.RESERVE, "other", name, appliance.ending());
+            lines.sayIf(
+                    runs && appliance.ending() == Ending.RESERVE && appliance.wornEnding() != Ending.RESERVE,
+                    "other-worn",
+                    name,
+                    appliance.wornEnding());
+        }
+        return lines.list();
+    }
+
+    private List<Map<String, Object>> cannot() {
+        return brief.figures().appliances().stream()
+                .filter(appliance -> !Equipment.runs(appliance))
+                .map(appliance -> new Rows()
+                        .put("name", appliance.appliance().name())
+                        .put("why", why(appliance))
+                        .map())
+                .toList();
+    }
+
+    private String why(ApplianceFigures appliance) {
+        InverterFigures inverter = brief.figures().inverter();
+        if (appliance.verdict() == Verdict.TOO_LARGE) {
+            return brief.words()
+                    .say("guide.run.cannot.too-large", brief.say(appliance.power()), brief.say(inverter.continuous()));
+        }
+        return appliance.verdict() == Verdict.START_TOO_LARGE
+                ? brief.words()
+                        .say(
+                                "guide.run.cannot.start-too-large",
+                                brief.say(appliance.startPower()),
+                                brief.say(inverter.shortTime()))
+                : brief.words().say("guide.run.cannot.cuts-out-when-full");
+    }
+
+    private List<String> idle() {
+        var absence = brief.figures().absence();
+        Lines lines = brief.lines("run.idle")
+                .say("text", brief.say(brief.figures().inverter().idle()), brief.say(absence.idlePerDay()))
+                .say("full", brief.say(absence.idleToReserve()))
+                .say("off");
+        return lines.list();
+    }
+
+    private List<String> day() {
+        DayFigures day = brief.figures().day();
+        Lines lines = brief.lines("run.day").say("use", brief.say(day.use())).say("dark", brief.say(day.darkDays()));
+        if (day.summer().value().wattHours() > 0) {
+            season(lines, "summer", day.summer(), day.summerDays());
+            season(lines, "winter", day.winter(), day.winterDays());
+        }
+        return lines.list();
+    }
+
+    private void season(Lines lines, String season, Figure<Energy> yield, Optional<Figure<TimeSpan>> days) {
+        days.ifPresentOrElse(
+                left -> lines.say(season + ".falls-short", brief.say(yield), brief.say(left)),
+                () -> lines.say(season + ".covers", brief.say(yield)));
+    }
+
+    private Map<String, Object> charger(ChargeFigures charger) {
+        return new Rows()
+                .put("name", brief.names().nameOf(charger.charging()))
+                .put("toFull", charger.toFull().map(brief::say).orElse(""))
+                .put("summerDay", charger.summerDay().map(brief::say).orElse(""))
+                .put("winterDay", charger.winterDay().map(brief::say).orElse(""))
+                .map();
+    }
+
+    /** Empty unless load search is on. */
+    String search() {
+        SearchMode search = brief.job().inverter().searchMode();
+        if (search == null || !brief.has().searchMode()) {
+            return "";
+        }
+        Given<Power> threshold = search.threshold();
+        return Given.maybe(threshold)
+                .map(least -> brief.words().say("guide.run.search", least))
+                .orElseGet(() -> brief.words().say("guide.run.search.any"));
+    }
+}

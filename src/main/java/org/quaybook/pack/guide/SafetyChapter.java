@@ -1,0 +1,85 @@
+package org.quaybook.pack.guide;
+
+import java.util.List;
+import java.util.Map;
+import org.quaybook.job.ChargeKind;
+import org.quaybook.job.Given;
+import org.quaybook.quantity.Rounding;
+import org.quaybook.record.Rows;
+
+/** What never to do, and what to do when somebody is hurt. */
+final class SafetyChapter {
+
+    private final Briefing brief;
+
+    SafetyChapter(Briefing brief) {
+        this.brief = brief;
+    }
+
+    Map<String, Object> facts() {
+        return new Rows()
+                .put("mains", mains())
+                .put("never", never())
+                .put("shock", shock())
+                .put("acid", brief.has().leadAcid() ? acid() : List.of())
+                .put("fire", fire())
+                .map();
+    }
+
+    private String mains() {
+        return Given.maybe(brief.job().inverter().output().voltage())
+                .map(volts -> brief.words()
+                        .say("guide.safety.mains", brief.words().numbers().fixed(volts, "V", 0, Rounding.NEAREST)))
+                .orElseGet(() -> brief.words().say("guide.safety.mains.any"));
+    }
+
+    private List<String> never() {
+        Equipment has = brief.has();
+        Lines lines = brief.lines("safety.never")
+                .say("live")
+                .say("change")
+                .say("ratings")
+                .say("overload")
+                .say(has.boat() ? "unattended" : "unattended.land")
+                .sayIf(has.shore(), "leads")
+                .say("battery", brief.say(brief.figures().bank().shortCircuit()))
+                .sayIf(has.leadAcid(), "flame")
+                .say(has.leadAcid() ? "cover" : "cover.inverter")
+                .sayIf(has.chargedBy(ChargeKind.ALTERNATOR), "engine")
+                .say("mix");
+        has.chargeAbove().ifPresent(least -> lines.sayIf(has.lithium(), "cold", least));
+        return lines.sayIf(has.generator() || has.chargedBy(ChargeKind.ALTERNATOR), "exhaust")
+                .say("mute")
+                .list();
+    }
+
+    private List<String> shock() {
+        List<String> switches = brief.names().switches();
+        return brief.lines("safety.hurt.shock")
+                .say("touch")
+                .sayIf(!switches.isEmpty(), "off", switches)
+                .sayIf(switches.isEmpty(), "off.any")
+                .say("call")
+                .say("doctor")
+                .list();
+    }
+
+    private List<String> acid() {
+        return brief.lines("safety.hurt.acid")
+                .say("rinse")
+                .say("clothes")
+                .say("doctor")
+                .list();
+    }
+
+    private List<String> fire() {
+        String where = brief.job().bank().where();
+        String energy = brief.say(brief.figures().bank().energy());
+        return brief.lines("safety.hurt.fire")
+                .say("out")
+                .say("closed")
+                .sayIf(where != null, brief.has().lithium() ? "lithium" : "lead", energy, where == null ? "" : where)
+                .sayIf(brief.has().lithium(), "again")
+                .list();
+    }
+}

@@ -1,0 +1,109 @@
+package org.quaybook.pack.guide;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.quaybook.diag.Severity;
+import org.quaybook.job.Given;
+import org.quaybook.job.Isolator;
+import org.quaybook.job.Protection;
+import org.quaybook.job.Setting;
+import org.quaybook.record.Rows;
+
+/** What the data sheet of the installation shows beyond the facts that all documents share. */
+final class SheetChapter {
+
+    /** What an isolator can make dead besides things with an id. */
+    private static final Set<String> SOURCES =
+            Set.of("bank", "inverter", "shore", "generator", "alternator", "solar", "wind");
+
+    private final Briefing brief;
+
+    SheetChapter(Briefing brief) {
+        this.brief = brief;
+    }
+
+    Map<String, Object> facts() {
+        return new Rows()
+                .put("sources", brief.words().list(brief.names().sources()))
+                .put("protection", protection())
+                .put(
+                        "isolators",
+                        brief.job().isolators().stream().map(this::isolator).toList())
+                .put(
+                        "settings",
+                        brief.job().settings().stream().map(this::setting).toList())
+                .put("generator", generator())
+                .put("accepted", accepted())
+                .put("open", open(false))
+                .put("notes", open(true))
+                .map();
+    }
+
+    private String protection() {
+        Protection protection = brief.job().bank().protection();
+        if (protection == null) {
+            return "";
+        }
+        Lines parts = brief.lines("sheet.protection");
+        Given.maybe(protection.discharge()).ifPresent(limit -> parts.say("discharge", limit));
+        Given.maybe(protection.cutOut()).ifPresent(limit -> parts.say("cut-out", limit));
+        Given.maybe(protection.chargeAbove()).ifPresent(limit -> parts.say("cold", limit));
+        return brief.words().list(parts.list());
+    }
+
+    private Map<String, Object> isolator(Isolator isolator) {
+        return new Rows()
+                .put("id", isolator.id())
+                .put("name", isolator.name())
+                .put("where", isolator.where())
+                .put(
+                        "dead",
+                        brief.words()
+                                .list(isolator.isolates().stream()
+                                        .map(this::isolated)
+                                        .toList()))
+                .map();
+    }
+
+    private String isolated(String what) {
+        return SOURCES.contains(what) ? brief.words().say("guide.sheet.source." + what) : what;
+    }
+
+    private Map<String, Object> setting(Setting setting) {
+        return new Rows()
+                .put("device", setting.device())
+                .put("name", setting.name())
+                .put("value", setting.value())
+                .put("on", setting.on() == null ? "" : brief.words().date(setting.on()))
+                .map();
+    }
+
+    private List<String> accepted() {
+        return brief.it().findings().stream()
+                .flatMap(finding -> finding.accepted().stream()
+                        .map(deviation -> brief.words()
+                                .say("guide.sheet.accepted.point", finding.message(), deviation.why(), deviation.on())))
+                .toList();
+    }
+
+    /** Findings that nobody accepted: what is only worth knowing, or what should be settled. */
+    private List<String> open(boolean onlyNotes) {
+        return brief.it().findings().stream()
+                .filter(finding -> finding.accepted().isEmpty())
+                .filter(finding -> (finding.severity() == Severity.NOTE) == onlyNotes)
+                .map(finding -> brief.words().say("guide.sheet.open.point", finding.message(), finding.remedy()))
+                .toList();
+    }
+
+    private String generator() {
+        return brief.job().generator() == null
+                ? ""
+                : brief.job()
+                        .generator()
+                        .power()
+                        .known()
+                        .map(brief.words()::word)
+                        .orElse("");
+    }
+}

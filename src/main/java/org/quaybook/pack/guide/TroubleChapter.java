@@ -1,0 +1,163 @@
+package org.quaybook.pack.guide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.quaybook.figures.InverterFigures;
+import org.quaybook.job.ChargeKind;
+import org.quaybook.record.Rows;
+
+/** By symptom: likely cause, what to do, what if that does not help. Dangers first, then the most usual. */
+final class TroubleChapter {
+
+    private final Briefing brief;
+    private final Equipment has;
+    private final List<Map<String, Object>> rows = new ArrayList<>();
+
+    TroubleChapter(Briefing brief) {
+        this.brief = brief;
+        this.has = brief.has();
+    }
+
+    List<Map<String, Object>> rows() {
+        dangers();
+        inverter();
+        mains();
+        battery();
+        if (has.lithium()) {
+            lithium();
+        } else {
+            leadAcid();
+        }
+        return List.copyOf(rows);
+    }
+
+    private void dangers() {
+        String post = brief.names().post();
+        danger("smoke", withShore("smoke.do", post), "else.fire");
+        if (has.lithium()) {
+            danger("co", say("co.cause.lithium"), say("co.do.lithium"), "co.else");
+        } else {
+            danger("co", say("co.cause"), withShore("co.do", post), "co.else");
+            danger("egg", withShore("egg.do", post), "else.call");
+        }
+        if (has.shore()) {
+            danger("tingle", say(has.boat() ? "tingle.do.boat" : "tingle.do", post), "else.electrician");
+        }
+        danger("hot", withSwitch("hot.do"), "else.electrician");
+    }
+
+    private String withShore(String key, String post) {
+        return has.shore() ? say(key, post) : say(key + ".no-shore");
+    }
+
+    private String withSwitch(String key) {
+        List<String> switches = brief.names().batterySwitches();
+        return switches.isEmpty() ? say(key + ".any") : say(key, switches);
+    }
+
+    private void inverter() {
+        InverterFigures inverter = brief.figures().inverter();
+        String cutOut = brief.say(inverter.cutOut());
+        row(
+                "alarm",
+                say("alarm.cause"),
+                say("alarm.do", brief.say(brief.figures().bank().restAtReserve())),
+                "else.call");
+        row(
+                "off",
+                inverter.restart() == null
+                        ? say("off.cause.latched", cutOut)
+                        : say("off.cause", cutOut, brief.say(inverter.restart())),
+                say("off.do"),
+                "else.call");
+        if (has.motors()) {
+            row("start");
+        }
+        if (has.searchMode()) {
+            row("search");
+        }
+        row("fuse", say("fuse.cause"), withSwitch("fuse.do"), "else.electrician");
+    }
+
+    private void mains() {
+        row(
+                "sockets",
+                say(has.rcds() ? "sockets.cause" : "sockets.cause.no-rcd"),
+                say(brief.job().sockets().isEmpty() ? "sockets.do.no-table" : "sockets.do"),
+                "else.leave");
+        if (has.rcds()) {
+            row("rcd", say("rcd.cause"), say("rcd.do"), "else.leave");
+        }
+        if (has.shore()) {
+            row("post", say("post.cause"), say("post.do", brief.names().post()), "else.call");
+        }
+        if (has.polarityLamp()) {
+            row("lamp", say("lamp.cause"), say("lamp.do"), "else.electrician");
+        }
+        if (brief.job().inverter().bypass() != null) {
+            row(
+                    "bypass",
+                    say("bypass.cause"),
+                    say("bypass.do", brief.job().inverter().bypass().where()),
+                    "else.call");
+        }
+        if (has.generator()) {
+            row("generator");
+        }
+    }
+
+    private void battery() {
+        row("flat", say("flat.cause", brief.say(brief.figures().absence().idlePerDay())), say("flat.do"), "else.call");
+        if (has.takesOver()) {
+            row("away");
+        }
+    }
+
+    private void lithium() {
+        row(
+                "frost",
+                has.chargeAbove().map(least -> say("frost.cause", least)).orElseGet(() -> say("frost.cause.any")),
+                say("frost.do"),
+                "else.call");
+        row("zero", say("zero.cause"), say("zero.do"), "zero.else");
+        row("dark");
+    }
+
+    private void leadAcid() {
+        if (has.chargedBy(ChargeKind.ALTERNATOR) || has.chargedBy(ChargeKind.SOLAR)) {
+            row("never-full");
+        }
+        if (has.vented()) {
+            row("water");
+        }
+    }
+
+    private void row(String key) {
+        row(key, say(key + ".cause"), say(key + ".do"), "else.call");
+    }
+
+    private void row(String key, String cause, String what, String otherwise) {
+        rows.add(cells(key, cause, what, otherwise).put("danger", false).map());
+    }
+
+    private void danger(String key, String what, String otherwise) {
+        danger(key, say(key + ".cause"), what, otherwise);
+    }
+
+    private void danger(String key, String cause, String what, String otherwise) {
+        rows.add(cells(key, cause, what, otherwise).put("danger", true).map());
+    }
+
+    private Rows cells(String key, String cause, String what, String otherwise) {
+        return new Rows()
+                .put("symptom", say(key))
+                .put("cause", cause)
+                .put("what", what)
+                .put("otherwise", say(otherwise));
+    }
+
+    private String say(String key, Object... arguments) {
+        return brief.words().say("guide.trouble." + key, arguments);
+    }
+}

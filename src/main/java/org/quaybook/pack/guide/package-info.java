@@ -1,0 +1,5 @@
+/** The owner's guide: one class a chapter, each giving its template the facts and sentences that the job calls for. */
+@NullMarked
+package org.quaybook.pack.guide;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,251 @@
+package org.quaybook.pack.labels;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.pack.labels.LabelPart.Voice;
+import org.quaybook.render.Box;
+import org.quaybook.render.Code;
+import org.quaybook.render.Colour;
+import org.quaybook.render.Face;
+import org.quaybook.render.Fitting;
+import org.quaybook.render.Mark;
+import org.quaybook.render.Panel;
+import org.quaybook.render.Picture;
+import org.quaybook.render.TextBlock;
+import org.quaybook.render.TextFitter;
+import org.quaybook.render.TextStyle;
+import org.quaybook.render.TextStyle.Align;
+import org.quaybook.render.TextStyle.VerticalAlign;
+
+/** Puts the parts of a label below each other, each as high as its text at a fixed cap height. */
+final class LabelBlocks {
+
+    /** Contrast 7.0 on white. */
+    static final Colour GREY = Colour.of("#595959");
+
+    /** Between parts, in cap heights: as between paragraphs. */
+    private static final double PART_GAP = 1.25;
+
+    private static final double TITLE = 1.2;
+    private static final double LARGE = 1.6;
+
+    /** So low that no text fits: what is fitted into it tells the height that would do. */
+    private static final double NO_HEIGHT = 1e-3;
+
+    /** A column shorter than this, in cap heights, is not broken. Common practice, no source. */
+    private static final double LEAST_WIDE = 18;
+
+    private static final double SLACK = 1e-6;
+    private static final double RULE = 0.2;
+    private static final double PEN_HEIGHT = 8;
+
+    private final double cap;
+    private final List<Mark> marks;
+    private @Nullable TooWide tooWide;
+
+    /**
+     * @param cap cap height of plain text, millimetres
+     * @param marks where everything goes
+     */
+    LabelBlocks(double cap, List<Mark> marks) {
+        this.cap = cap;
+        this.marks = marks;
+    }
+
+    /**
+     * A text that no breaking makes narrow enough.
+     *
+     * @param room width it has, millimetres
+     * @param least width it needs
+     */
+    record TooWide(String text, double room, double least) {}
+
+    /** The first text that is wider than its room. */
+    Optional<TooWide> tooWide() {
+        return Optional.ofNullable(tooWide);
+    }
+
+    private void need(String text, double room, double least) {
+        if (tooWide == null && least > room + SLACK) {
+            tooWide = new TooWide(text, room, least);
+        }
+    }
+
+    static double titleCap(double cap) {
+        return LabelLegibility.upToTenth(cap * TITLE);
+    }
+
+    static TextStyle style(Voice voice, double cap) {
+        double height = voice == Voice.LARGE ? LabelLegibility.upToTenth(cap * LARGE) : cap;
+        return TextStyle.of(voice == Voice.PLAIN ? Face.REGULAR : Face.BOLD, height, height);
+    }
+
+    /** Height of a text at its least cap height in a column. */
+    double measure(List<String> paragraphs, TextStyle style, double width) {
+        Fitting fitting = TextFitter.fit(new TextBlock(new Box(0, 0, width, NO_HEIGHT), paragraphs, style));
+        if (!(fitting instanceof Fitting.DoesNotFit needs)) {
+            throw new IllegalStateException("a text without height: " + paragraphs);
+        }
+        need(String.join(" ", paragraphs), width, needs.leastWidth());
+        return needs.leastHeight();
+    }
+
+    /** Height of lines that looks the same whether letters hang below them or not. */
+    double even(List<String> paragraphs, TextStyle style, double width) {
+        Box box = new Box(0, 0, width, measure(paragraphs, style, width));
+        int lines = TextFitter.fit(new TextBlock(box, paragraphs, style)) instanceof Fitting.Fits fits
+                ? fits.lines().size()
+                : 1;
+        return style.leastCapHeight() + (lines - 1) * style.face().lineHeight(style.leastCapHeight());
+    }
+
+    /** Puts a text; returns where it ends. */
+    double text(List<String> paragraphs, TextStyle style, double x, double y, double width) {
+        double height = measure(paragraphs, style, width);
+        marks.add(new TextBlock(new Box(x, y, width, height), paragraphs, style));
+        return y + height;
+    }
+
+    double parts(List<LabelPart> parts, double x, double y, double width) {
+        double at = y;
+        for (int i = 0; i < parts.size(); i++) {
+            at = part(parts.get(i), x, i == 0 ? at : at + cap * PART_GAP, width);
+        }
+        return at;
+    }
+
+    private double part(LabelPart part, double x, double y, double width) {
+        if (part instanceof LabelPart.Text text) {
+            return text(text.paragraphs(), style(text.voice(), cap).listed(text.listing()), x, y, width);
+        }
+        if (part instanceof LabelPart.Grid grid) {
+            return grid(grid, x, y, width);
+        }
+        if (part instanceof LabelPart.Blank blank) {
+            return blank(blank, x, y, width);
+        }
+        if (part instanceof LabelPart.Drawing drawing) {
+            double across = Math.min(width, drawing.width());
+            marks.add(new Picture(new Box(x, y, across, drawing.height()), drawing.svg()));
+            return y + drawing.height();
+        }
+        return scan((LabelPart.Scan) part, x, y, width);
+    }
+
+    /** Room to write on, under the words that say what. */
+    private double blank(LabelPart.Blank blank, double x, double y, double width) {
+        TextStyle style = style(Voice.STRONG, cap).aligned(Align.LEFT, VerticalAlign.BOTTOM);
+        double caption = style.face().widthOf(blank.caption(), cap) + cap;
+        need(blank.caption(), width / 2, caption);
+        double height = Math.max(PEN_HEIGHT, measure(List.of(blank.caption()), style, width));
+        marks.add(TextBlock.of(new Box(x, y, width, height), blank.caption(), style));
+        double from = Math.min(caption, width / 2);
+        marks.add(Panel.filled(new Box(x + from, y + height - RULE, width - from, RULE), Colour.BLACK));
+        return y + height;
+    }
+
+    private double scan(LabelPart.Scan scan, double x, double y, double width) {
+        double module = LabelLegibility.codeModule(scan.code().size(), LabelReading.SCAN.metres());
+        Code code = new Code(x, y, module, scan.code());
+        double side = code.box().width();
+        marks.add(code);
+        double below = parts(scan.beside(), x + side + cap, y + 4 * module, atLeast(width - side - cap));
+        return Math.max(y + side, below);
+    }
+
+    private double grid(LabelPart.Grid grid, double x, double y, double width) {
+        List<Double> columns = columns(grid, width);
+        double at = y;
+        if (!grid.head().isEmpty()) {
+            at = row(grid.head(), columns, List.of(), x, at) + cap * 0.4;
+            marks.add(Panel.filled(new Box(x, at, width, 2 * RULE), Colour.BLACK));
+            at += cap * 0.6;
+        }
+        List<Integer> strong = grid.firstStrong() ? List.of(0) : List.of();
+        List<Integer> plain = IntStream.range(0, columns.size())
+                .filter(column -> !strong.contains(column))
+                .boxed()
+                .toList();
+        for (int i = 0; i < grid.rows().size(); i++) {
+            if (i > 0) {
+                marks.add(Panel.filled(new Box(x, at + cap * 0.45, width, RULE), GREY));
+                at += cap * 0.9 + RULE;
+            }
+            at = row(grid.rows().get(i), columns, plain, x, at);
+        }
+        return at;
+    }
+
+    /** A column has some width even where nothing is left for it: its words then tell that they do not fit. */
+    double atLeast(double width) {
+        return Math.max(width, cap);
+    }
+
+    private double gutter() {
+        return cap * 1.5;
+    }
+
+    /** Every column as wide as its widest cell, and one that takes or gives what is left. */
+    private List<Double> columns(LabelPart.Grid grid, double width) {
+        int count = grid.rows().get(0).size();
+        List<Double> widths = new ArrayList<>();
+        for (int column = 0; column < count; column++) {
+            widths.add(widest(grid, column));
+        }
+        double others = IntStream.range(0, count)
+                .filter(column -> column != grid.wide())
+                .mapToDouble(widths::get)
+                .sum();
+        double rest = width - others - (count - 1) * gutter();
+        need(grid.rows().get(0).get(grid.wide()), rest, Math.min(widths.get(grid.wide()), cap * LEAST_WIDE));
+        widths.set(grid.wide(), atLeast(rest));
+        return widths;
+    }
+
+    private double widest(LabelPart.Grid grid, int column) {
+        double head = grid.head().isEmpty() ? 0 : Face.BOLD.widthOf(grid.head().get(column), cap);
+        Face face = grid.firstStrong() && column == 0 ? Face.BOLD : Face.REGULAR;
+        return grid.rows().stream()
+                        .mapToDouble(row -> row.get(column)
+                                .lines()
+                                .mapToDouble(line -> face.widthOf(line, cap))
+                                .max()
+                                .orElse(0))
+                        .reduce(head, Math::max)
+                + SLACK;
+    }
+
+    /** Cells share their first baseline, whatever rises above the capitals in one of them. */
+    private double row(List<String> cells, List<Double> columns, List<Integer> plain, double x, double y) {
+        List<TextBlock> row = new ArrayList<>();
+        double at = x;
+        for (int column = 0; column < cells.size(); column++) {
+            if (!cells.get(column).isEmpty()) {
+                TextStyle style = style(plain.contains(column) ? Voice.PLAIN : Voice.STRONG, cap);
+                List<String> cell = List.of(cells.get(column));
+                double height = measure(cell, style, columns.get(column));
+                row.add(new TextBlock(new Box(at, y, columns.get(column), height), cell, style));
+            }
+            at += columns.get(column) + gutter();
+        }
+        double baseline = row.stream().mapToDouble(LabelBlocks::baseline).max().orElse(y);
+        double end = y + cap;
+        for (TextBlock cell : row) {
+            Box box = cell.box();
+            double top = y + baseline - baseline(cell);
+            marks.add(new TextBlock(new Box(box.x(), top, box.width(), box.height()), cell.paragraphs(), cell.style()));
+            end = Math.max(end, top + box.height());
+        }
+        return end;
+    }
+
+    /** Where the first line of a text stands, or its top if the text is too wide. */
+    private static double baseline(TextBlock text) {
+        return TextFitter.fit(text) instanceof Fitting.Fits fitted
+                ? fitted.lines().get(0).baseline()
+                : text.box().y();
+    }
+}

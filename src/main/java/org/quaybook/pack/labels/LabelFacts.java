@@ -1,0 +1,116 @@
+package org.quaybook.pack.labels;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.checks.Assessment;
+import org.quaybook.checks.Check;
+import org.quaybook.checks.Finding;
+import org.quaybook.figures.Figure;
+import org.quaybook.figures.Figures;
+import org.quaybook.job.ChangeoverKind;
+import org.quaybook.job.Given;
+import org.quaybook.job.Isolator;
+import org.quaybook.job.Job;
+import org.quaybook.job.WhenShoreFails;
+import org.quaybook.quantity.Voltage;
+import org.quaybook.text.Words;
+
+/** What the designs of labels ask of a job, in the words of one language. */
+record LabelFacts(Assessment it, Words words) {
+
+    Job job() {
+        return it.job();
+    }
+
+    Figures figures() {
+        return it.figures();
+    }
+
+    String say(String key, Object... arguments) {
+        return words.say("labels." + key, arguments);
+    }
+
+    String say(Figure<?> figure) {
+        return words.word(figure.stated());
+    }
+
+    /** A nominal voltage: without decimals that nobody speaks. */
+    String volts(Voltage nominal) {
+        return say("volts", nominal.volts());
+    }
+
+    /** The inverter's output voltage; empty if nobody has seen it. */
+    String mains() {
+        return job().inverter().output().voltage().known().map(this::volts).orElse("");
+    }
+
+    /** A value of the job in words; empty if it is left out or nobody has seen it. */
+    Optional<String> given(@Nullable Given<?> given) {
+        return Given.maybe(given).map(words::word);
+    }
+
+    /** Boat, motorhome or cabin. */
+    String craft() {
+        return words.term(job().craft().kind());
+    }
+
+    static String place(@Nullable String where) {
+        return where == null ? "" : where;
+    }
+
+    /** "S1 Battery switch". */
+    String name(Isolator isolator) {
+        return isolator.id() + " " + isolator.name();
+    }
+
+    List<LabelSource> sources() {
+        return LabelSource.of(job());
+    }
+
+    String name(LabelSource source) {
+        return say("source." + source.kind().id());
+    }
+
+    String names(List<LabelSource> sources) {
+        return words.list(sources.stream().map(this::name).toList());
+    }
+
+    /** Whether the inverter starts by itself when shore power fails. */
+    boolean takesOver() {
+        return job().inverter().changeover() != null
+                && Given.maybe(job().inverter().changeover().whenShoreFails())
+                        .map(WhenShoreFails.TAKE_OVER::equals)
+                        .orElse(false);
+    }
+
+    /** Whether sockets change between shore and inverter. */
+    boolean changesOver() {
+        return job().shore() != null
+                && job().inverter().changeover() != null
+                && job().inverter().changeover().kind().known().orElse(ChangeoverKind.NONE) != ChangeoverKind.NONE;
+    }
+
+    boolean searches() {
+        return job().inverter().searchMode() != null
+                && Given.isYes(job().inverter().searchMode().on());
+    }
+
+    /**
+     * Whether the sources are known to be kept apart. A label that tells the sources must never stand for a missing
+     * lock between them.
+     */
+    boolean keptApart() {
+        return !forbidden(Check.CHANGEOVER_INTERLOCK)
+                && !forbidden(Check.CHANGEOVER_UNKNOWN)
+                && !forbidden(Check.INLET_LIVE);
+    }
+
+    /** Whether a check found something that forbids handing over. */
+    boolean forbidden(Check check) {
+        return it.findings().stream()
+                .filter(Finding::forbids)
+                .map(Finding::check)
+                .anyMatch(check::equals);
+    }
+}

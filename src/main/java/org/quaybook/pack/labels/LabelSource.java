@@ -1,0 +1,80 @@
+package org.quaybook.pack.labels;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.quaybook.job.Cable;
+import org.quaybook.job.ChargeKind;
+import org.quaybook.job.Charging;
+import org.quaybook.job.Fuse;
+import org.quaybook.job.Isolator;
+import org.quaybook.job.Job;
+
+/**
+ * A source of energy aboard and the switches on record that part it from the rest.
+ *
+ * @param isolators in the order of the job; empty if the job knows none
+ */
+record LabelSource(Kind kind, List<Isolator> isolators) {
+
+    /** In the order of making dead: what feeds the sockets first, the battery last, so that no charger loses it. */
+    enum Kind {
+        SHORE,
+        GENERATOR,
+        ALTERNATOR,
+        SOLAR,
+        WIND,
+        BATTERY;
+
+        /** As it stands in keys and in the job file. */
+        String id() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    LabelSource {
+        isolators = List.copyOf(isolators);
+    }
+
+    /** All sources of a job. */
+    static List<LabelSource> of(Job job) {
+        List<LabelSource> sources = new ArrayList<>();
+        for (Kind kind : Kind.values()) {
+            if (aboard(kind, job)) {
+                sources.add(new LabelSource(kind, isolators(kind, job)));
+            }
+        }
+        return List.copyOf(sources);
+    }
+
+    private static boolean aboard(Kind kind, Job job) {
+        return switch (kind) {
+            case BATTERY -> true;
+            case SHORE -> job.shore() != null;
+            case GENERATOR -> job.generator() != null || charges(ChargeKind.GENERATOR, job);
+            case ALTERNATOR -> charges(ChargeKind.ALTERNATOR, job);
+            case SOLAR -> charges(ChargeKind.SOLAR, job);
+            case WIND -> charges(ChargeKind.WIND, job);
+        };
+    }
+
+    private static boolean charges(ChargeKind kind, Job job) {
+        return job.charging().stream().map(Charging::kind).anyMatch(kind::equals);
+    }
+
+    private static List<Isolator> isolators(Kind kind, Job job) {
+        Set<String> names = new HashSet<>();
+        if (kind == Kind.BATTERY) {
+            names.addAll(List.of("bank", "inverter"));
+            job.cables().stream().map(Cable::id).forEach(names::add);
+            job.fuses().stream().map(Fuse::id).forEach(names::add);
+        } else {
+            names.add(kind.id());
+        }
+        return job.isolators().stream()
+                .filter(isolator -> isolator.isolates().stream().anyMatch(names::contains))
+                .toList();
+    }
+}

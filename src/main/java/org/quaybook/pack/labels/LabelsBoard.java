@@ -1,0 +1,206 @@
+package org.quaybook.pack.labels;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.job.AcCircuit;
+import org.quaybook.job.Expiry;
+import org.quaybook.job.Given;
+import org.quaybook.job.Isolator;
+import org.quaybook.job.Rcd;
+import org.quaybook.job.Source;
+import org.quaybook.job.TestKind;
+import org.quaybook.job.TestResult;
+
+/** Labels on the AC board and beside its residual current devices. */
+final class LabelsBoard {
+
+    private final LabelFacts facts;
+
+    LabelsBoard(LabelFacts facts) {
+        this.facts = facts;
+    }
+
+    List<LabelDesign> designs() {
+        List<LabelDesign> designs = new ArrayList<>();
+        if (facts.sources().size() > 1 && facts.keptApart()) {
+            designs.add(sources());
+        }
+        if (!facts.job().acCircuits().isEmpty()) {
+            designs.add(circuits());
+        }
+        designs.addAll(new LabelsRuntime(facts, place()).designs());
+        designs.add(dates());
+        facts.job().rcds().stream().map(this::rcd).forEach(designs::add);
+        return designs;
+    }
+
+    /** Where the board is, in the words of the job. */
+    String place() {
+        return facts.job().rcds().stream()
+                .map(Rcd::where)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElseGet(() -> facts.say("place.board"));
+    }
+
+    private LabelDesign onBoard(String id, LabelReason reason, LabelReading reading, String title) {
+        return LabelDesign.of(id, reason, LabelSpot.BOARD, place(), reading, title);
+    }
+
+    private LabelDesign sources() {
+        List<String> steps = new ArrayList<>();
+        steps.add(facts.say("sources.inverter", at(facts.job().inverter().where())));
+        for (LabelSource source : facts.sources()) {
+            steps.add(step(source));
+        }
+        List<LabelPart> parts = new ArrayList<>();
+        parts.add(LabelPart.plain(facts.say("sources.consequence")));
+        if (facts.takesOver()) {
+            parts.add(LabelPart.plain(facts.say("sources.takes-over")));
+        }
+        parts.add(LabelPart.strong(facts.say("sources.before-work")));
+        parts.add(LabelPart.numbered(steps));
+        parts.add(LabelPart.strong(facts.say("sources.prove")));
+        return onBoard(
+                        "sources",
+                        LabelReason.SOURCES,
+                        LabelReading.PANEL,
+                        facts.say("sources.title", facts.sources().size()))
+                .warning(SignalWord.WARNING, Sign.W012, Sign.M021)
+                .with(parts);
+    }
+
+    private String step(LabelSource source) {
+        String key = "source." + source.kind().id();
+        if (source.isolators().isEmpty()) {
+            return facts.say(key + ".no-switch");
+        }
+        List<String> switches = source.isolators().stream().map(this::switchAt).toList();
+        return facts.say(key + ".off", facts.words().list(switches));
+    }
+
+    private String switchAt(Isolator isolator) {
+        return facts.say("sources.switch", facts.name(isolator), isolator.where());
+    }
+
+    private String at(@Nullable String where) {
+        return where == null ? "" : facts.say("sources.at", where);
+    }
+
+    private LabelDesign circuits() {
+        boolean cables = facts.job().acCircuits().stream().anyMatch(circuit -> circuit.cable() != null);
+        List<String> head = new ArrayList<>(List.of(
+                facts.say("circuits.id"),
+                facts.say("circuits.feeds"),
+                facts.say("circuits.breaker"),
+                facts.say("circuits.rcd"),
+                facts.say("circuits.from")));
+        if (cables) {
+            head.add(3, facts.say("circuits.cable"));
+        }
+        List<List<String>> rows = facts.job().acCircuits().stream()
+                .map(circuit -> row(circuit, cables))
+                .toList();
+        return onBoard(
+                        "circuits",
+                        LabelReason.CIRCUITS,
+                        LabelReading.HAND,
+                        facts.say(
+                                "circuits.title",
+                                facts.mains(),
+                                facts.given(facts.job().inverter().output().frequency())
+                                        .orElse("")))
+                .with(new LabelPart.Grid(head, rows, 1, true));
+    }
+
+    private List<String> row(AcCircuit circuit, boolean cables) {
+        List<String> cells = new ArrayList<>(List.of(
+                circuit.id(),
+                circuit.name(),
+                facts.given(circuit.curve()).orElse("")
+                        + facts.given(circuit.breaker()).orElse(""),
+                circuit.rcd() == null ? "" : circuit.rcd(),
+                source(circuit)));
+        if (cables) {
+            cells.add(3, facts.given(circuit.cable()).orElse(""));
+        }
+        return cells;
+    }
+
+    private String source(AcCircuit circuit) {
+        return Given.maybe(circuit.source())
+                .map(source -> source == Source.INVERTER && facts.changesOver()
+                        ? facts.say("circuits.shore-or-inverter")
+                        : facts.words().term(source))
+                .orElse("");
+    }
+
+    private LabelDesign dates() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(
+                facts.say("dates.commissioned"),
+                facts.words().date(facts.job().job().date())));
+        lastTest()
+                .ifPresent(date -> rows.add(
+                        List.of(facts.say("dates.tested"), facts.words().date(date))));
+        facts.job().expiries().stream().map(this::row).forEach(rows::add);
+        return onBoard("dates", LabelReason.DATES, LabelReading.HAND, facts.say("dates.title"))
+                .with(
+                        new LabelPart.Grid(List.of(), rows, 0, true),
+                        new LabelPart.Blank(facts.say("dates.next")),
+                        LabelPart.plain(firm()));
+    }
+
+    private Optional<LocalDate> lastTest() {
+        return facts.job().tests().stream()
+                .map(TestResult::on)
+                .filter(Objects::nonNull)
+                .max(Comparator.naturalOrder());
+    }
+
+    private List<String> row(Expiry expiry) {
+        return List.of(expiry.what(), facts.words().date(expiry.on()));
+    }
+
+    private String firm() {
+        String phone = facts.it().installer().phone();
+        return facts.it().installer().firm() + (phone == null ? "" : "\n" + phone);
+    }
+
+    private LabelDesign rcd(Rcd rcd) {
+        List<LabelPart> parts = new ArrayList<>();
+        parts.add(LabelPart.strong(facts.say(
+                "rcd.what",
+                facts.given(rcd.rating()).orElse(""),
+                facts.given(rcd.type()).orElse(""))));
+        parts.add(LabelPart.plain(facts.say("rcd.press"), facts.say("rcd.fails"), facts.say("rcd.proves")));
+        List<List<String>> tested = facts.job().tests().stream()
+                .filter(test ->
+                        test.test() == TestKind.RCD_TRIP && test.of().contains(rcd.id()) && test.result() != null)
+                .map(this::tested)
+                .toList();
+        if (!tested.isEmpty()) {
+            parts.add(LabelPart.facts(tested));
+        }
+        return LabelDesign.of(
+                        "rcd-" + rcd.id(),
+                        LabelReason.RCD,
+                        LabelSpot.RCD,
+                        LabelFacts.place(rcd.where()),
+                        LabelReading.HAND,
+                        facts.say("rcd.title", rcd.id()))
+                .with(parts);
+    }
+
+    private List<String> tested(TestResult test) {
+        String on = test.on() == null ? "" : facts.words().date(test.on());
+        return List.of(
+                facts.say("rcd.on", facts.given(test.source()).orElse("")),
+                facts.say("rcd.result", facts.given(test.result()).orElse(""), on));
+    }
+}

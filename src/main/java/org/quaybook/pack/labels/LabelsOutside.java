@@ -1,0 +1,122 @@
+package org.quaybook.pack.labels;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.quaybook.job.CraftKind;
+import org.quaybook.job.Given;
+import org.quaybook.job.Shore;
+
+/** Labels on the outside of the craft, at the shore inlet and on the lead. */
+final class LabelsOutside {
+
+    private final LabelFacts facts;
+
+    LabelsOutside(LabelFacts facts) {
+        this.facts = facts;
+    }
+
+    List<LabelDesign> designs() {
+        List<LabelDesign> designs = new ArrayList<>(List.of(responder()));
+        Shore shore = facts.job().shore();
+        if (shore != null) {
+            designs.add(inlet(shore));
+            if (staysOn()) {
+                designs.add(lead());
+            }
+        }
+        return designs;
+    }
+
+    /** For a fire crew or a second electrician: what can feed this craft and how each is stopped. */
+    private LabelDesign responder() {
+        List<LabelSource> sources = facts.sources();
+        List<List<String>> rows = new ArrayList<>();
+        for (LabelSource source : sources) {
+            rows.add(List.of(facts.say("responder." + source.kind().id()), stop(source)));
+        }
+        rows.add(List.of(
+                facts.say("responder.what"),
+                facts.say(
+                        "responder.bank",
+                        facts.given(facts.job().bank().chemistry()).orElse(""),
+                        facts.volts(facts.figures().bank().system().value()),
+                        facts.say(facts.figures().bank().energy()),
+                        LabelFacts.place(facts.job().bank().where()))));
+        return LabelDesign.of(
+                        "responder",
+                        LabelReason.RESPONDER,
+                        LabelSpot.OUTSIDE,
+                        "",
+                        LabelReading.APPROACH,
+                        sources.size() == 1
+                                ? facts.say("responder.title-one")
+                                : facts.say("responder.title", sources.size()))
+                .with(LabelPart.facts(rows));
+    }
+
+    private String stop(LabelSource source) {
+        if (source.isolators().isEmpty()) {
+            Shore shore = facts.job().shore();
+            return source.kind() == LabelSource.Kind.SHORE && shore != null && shore.where() != null
+                    ? facts.say("responder.inlet", shore.where())
+                    : facts.say("responder." + source.kind().id() + ".stop");
+        }
+        return facts.words()
+                .list(source.isolators().stream()
+                        .map(isolator -> facts.say("responder.isolator", isolator.id(), isolator.where()))
+                        .toList());
+    }
+
+    /** The order of plugging: the item about the polarity lamp only where one is fitted. */
+    private LabelDesign inlet(Shore shore) {
+        boolean lamp = Given.isYes(shore.polarityLamp());
+        List<String> steps = new ArrayList<>();
+        steps.add(facts.say("inlet.off"));
+        steps.add(facts.say("inlet.craft-end", facts.craft()));
+        if (lamp) {
+            steps.add(facts.say("inlet.lamp"));
+        }
+        steps.add(facts.say("inlet.shore-end"));
+        steps.add(facts.say("inlet.cover"));
+        return LabelDesign.of(
+                        "inlet",
+                        facts.job().craft().kind() == CraftKind.MOTORHOME
+                                ? LabelReason.INLET_CARAVAN
+                                : LabelReason.INLET,
+                        LabelSpot.INLET,
+                        LabelFacts.place(shore.where()),
+                        LabelReading.PANEL,
+                        facts.say("inlet.title"))
+                .warning(SignalWord.WARNING, Sign.W012)
+                .with(LabelPart.numbered(steps), LabelPart.strong(rating(shore)));
+    }
+
+    private String rating(Shore shore) {
+        return String.join(
+                " · ",
+                List.of(
+                        Given.maybe(shore.voltage()).map(facts::volts).orElseGet(facts::mains),
+                        facts.given(facts.job().inverter().output().frequency()).orElse(""),
+                        facts.given(shore.inlet())
+                                .map(inlet -> facts.say("inlet.most", inlet))
+                                .orElse("")));
+    }
+
+    private boolean staysOn() {
+        return !facts.figures().absence().leftOn().isEmpty();
+    }
+
+    /** The owner's number is never printed: a line is left for it. */
+    private LabelDesign lead() {
+        return LabelDesign.of("lead", LabelReason.LEAD, LabelSpot.LEAD, "", LabelReading.PANEL, facts.say("lead.title"))
+                .warning(SignalWord.NOTICE)
+                .with(
+                        LabelPart.plain(facts.say(
+                                "lead.why",
+                                facts.words().list(facts.figures().absence().leftOn()))),
+                        LabelPart.strong(
+                                facts.say("lead.craft", facts.job().craft().name())),
+                        new LabelPart.Blank(facts.say("lead.call")),
+                        new LabelPart.Blank(facts.say("lead.until")));
+    }
+}

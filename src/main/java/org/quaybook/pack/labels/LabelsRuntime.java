@@ -1,0 +1,118 @@
+package org.quaybook.pack.labels;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Predicate;
+import org.quaybook.figures.ApplianceFigures;
+import org.quaybook.figures.ApplianceFigures.Verdict;
+import org.quaybook.figures.TogetherFigures;
+
+/** The board's card of running times, and the notice of what empties the bank while nobody is there. */
+final class LabelsRuntime {
+
+    /** As many as are found at a glance; common practice, no source. */
+    private static final int MOST_APPLIANCES = 8;
+
+    private final LabelFacts facts;
+    private final String board;
+
+    LabelsRuntime(LabelFacts facts, String board) {
+        this.facts = facts;
+        this.board = board;
+    }
+
+    List<LabelDesign> designs() {
+        List<LabelDesign> designs = new ArrayList<>();
+        if (!runnable().isEmpty()) {
+            designs.add(runtime());
+        }
+        if (facts.takesOver() && !facts.figures().absence().leftOn().isEmpty()) {
+            designs.add(leftOn());
+        }
+        return designs;
+    }
+
+    private LabelDesign onBoard(String id, LabelReason reason, LabelReading reading, String title) {
+        return LabelDesign.of(id, reason, LabelSpot.BOARD, board, reading, title);
+    }
+
+    private static boolean runs(ApplianceFigures appliance) {
+        return appliance.verdict() == Verdict.RUNS || appliance.verdict() == Verdict.NOT_WHEN_WORN;
+    }
+
+    private List<ApplianceFigures> runnable() {
+        return facts.figures().appliances().stream().filter(LabelsRuntime::runs).toList();
+    }
+
+    /** What takes most comes first: it is what empties the bank and sounds the alarm. */
+    private LabelDesign runtime() {
+        List<List<String>> rows = runnable().stream()
+                .sorted(Comparator.comparing(
+                                (ApplianceFigures appliance) -> appliance.load().value())
+                        .reversed())
+                .limit(MOST_APPLIANCES)
+                .map(this::row)
+                .toList();
+        List<LabelPart> parts = new ArrayList<>();
+        parts.add(new LabelPart.Grid(
+                List.of(
+                        facts.say("runtime.appliance"),
+                        facts.say("runtime.now"),
+                        facts.say("runtime.worn"),
+                        facts.say("runtime.use")),
+                rows,
+                0,
+                true));
+        List<String> never = names(Predicate.not(LabelsRuntime::runs));
+        if (!never.isEmpty()) {
+            parts.add(LabelPart.strong(facts.say("runtime.never", facts.words().list(never))));
+        }
+        for (TogetherFigures pair : facts.figures().pairs()) {
+            if (!pair.allowed()) {
+                parts.add(LabelPart.strong(facts.say(
+                        "runtime.not-together",
+                        pair.first().appliance().name(),
+                        pair.second().appliance().name())));
+            }
+        }
+        parts.add(LabelPart.plain(
+                facts.say("runtime.note", facts.say(facts.figures().inverter().continuous()))));
+        return onBoard("runtime", LabelReason.RUNTIME, LabelReading.HAND, facts.say("runtime.title"))
+                .with(parts);
+    }
+
+    private List<String> names(Predicate<ApplianceFigures> which) {
+        return facts.figures().appliances().stream()
+                .filter(which)
+                .map(appliance -> appliance.appliance().name())
+                .toList();
+    }
+
+    private List<String> row(ApplianceFigures appliance) {
+        String worn = appliance.verdict() == Verdict.NOT_WHEN_WORN
+                ? facts.say("runtime.not-worn")
+                : facts.say(appliance.wornTime());
+        String use = appliance
+                .sharePerUse()
+                .map(share -> facts.say(
+                        "runtime.per-use",
+                        facts.given(appliance.appliance().perUse()).orElse(""),
+                        facts.say(share)))
+                .orElse("");
+        return List.of(appliance.appliance().name(), facts.say(appliance.time()), worn, use);
+    }
+
+    private LabelDesign leftOn() {
+        var absence = facts.figures().absence();
+        return onBoard("left-on", LabelReason.LEFT_ON, LabelReading.PANEL, facts.say("left-on.title"))
+                .warning(SignalWord.NOTICE)
+                .with(
+                        LabelPart.plain(
+                                facts.say("left-on.hazard", facts.words().list(absence.leftOn()))),
+                        LabelPart.facts(List.of(
+                                List.of(facts.say(absence.toReserve()), facts.say("left-on.now")),
+                                List.of(facts.say(absence.toReserveWorn()), facts.say("left-on.worn")))),
+                        LabelPart.strong(facts.say("left-on.avoid")));
+    }
+}

@@ -1,0 +1,5 @@
+/** The labels: which ones a job calls for, what stands on them, where they go, and how large their readers need them. */
+@NullMarked
+package org.quaybook.pack.labels;
+
+import org.jspecify.annotations.NullMarked;

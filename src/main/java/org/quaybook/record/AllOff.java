@@ -1,0 +1,130 @@
+package org.quaybook.record;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.job.Cable;
+import org.quaybook.job.ChargeKind;
+import org.quaybook.job.Charging;
+import org.quaybook.job.Fuse;
+import org.quaybook.job.Isolator;
+import org.quaybook.job.Job;
+import org.quaybook.text.Words;
+
+/**
+ * How the whole installation goes off: every source that can make something live, and the steps in their order. The
+ * isolators keep the job's order. An engine stops before them, because an alternator that loses its battery while it
+ * charges makes a voltage surge. The shore lead comes out after them, the post being switched off first: a shore breaker
+ * aboard leaves the inlet live. Order of engine and battery: common practice, no source; post before plug: marina and
+ * boat safety guidance, seen.
+ */
+final class AllOff {
+
+    private static final String BANK = "bank";
+    private static final String SHORE = "shore";
+    private static final String GENERATOR = "generator";
+
+    private final Job job;
+    private final Words words;
+
+    AllOff(Job job, Words words) {
+        this.job = job;
+        this.words = words;
+    }
+
+    /**
+     * One row a source, the bank first: {@code name}, {@code where} it is, {@code by} what it is switched off,
+     * {@code stays} whether nothing switches it off.
+     */
+    List<Map<String, Object>> sources() {
+        List<Map<String, Object>> sources = new ArrayList<>();
+        sources.add(source(BANK, words.say("record.source.bank"), job.bank().where()));
+        if (job.shore() != null) {
+            sources.add(
+                    source(SHORE, words.say("record.source.shore"), job.shore().where()));
+        }
+        if (job.generator() != null) {
+            sources.add(source(
+                    GENERATOR,
+                    words.say("record.source.generator"),
+                    job.generator().where()));
+        }
+        for (Charging charging : job.charging()) {
+            ownSource(charging.kind())
+                    .ifPresent(kind -> sources.add(source(
+                            kind, charging.name() == null ? words.term(charging.kind()) : charging.name(), null)));
+        }
+        return sources;
+    }
+
+    /** Chargers that live on shore or generator power are no sources of their own. */
+    private static Optional<String> ownSource(ChargeKind kind) {
+        return switch (kind) {
+            case ALTERNATOR, SOLAR, WIND -> Optional.of(kind.name().toLowerCase(Locale.ROOT));
+            case SHORE_CHARGER, GENERATOR -> Optional.empty();
+        };
+    }
+
+    private Map<String, Object> source(String kind, String name, @Nullable String where) {
+        List<String> isolators = job.isolators().stream()
+                .filter(isolator -> isolates(isolator, kind))
+                .map(Isolator::id)
+                .toList();
+        return new Rows()
+                .put("name", name)
+                .put("where", where)
+                .put(
+                        "by",
+                        isolators.isEmpty()
+                                ? words.say("record.off-by." + kind)
+                                : words.say("record.off-by-switch", isolators))
+                .put(
+                        "stays",
+                        isolators.isEmpty() && Set.of(BANK, "solar", "wind").contains(kind))
+                .map();
+    }
+
+    /** A switch in the DC cables between bank and inverter is one that takes the bank off. */
+    private boolean isolates(Isolator isolator, String source) {
+        Set<String> dcPath = source.equals(BANK) ? dcPath() : Set.of();
+        return isolator.isolates().stream().anyMatch(what -> what.equals(source) || dcPath.contains(what));
+    }
+
+    private Set<String> dcPath() {
+        return Stream.concat(
+                        job.cables().stream().map(Cable::id),
+                        job.fuses().stream().map(Fuse::id))
+                .collect(Collectors.toSet());
+    }
+
+    /** What to do, in order: {@code do} is the sentence, {@code id} the name on the switch or empty, {@code where} its place. */
+    List<Map<String, Object>> steps() {
+        List<Map<String, Object>> steps = new ArrayList<>();
+        if (job.charging().stream().anyMatch(charging -> charging.kind() == ChargeKind.ALTERNATOR)) {
+            steps.add(step("", words.say("record.step.engine"), null));
+        }
+        if (job.generator() != null && job.isolators().stream().noneMatch(i -> isolates(i, GENERATOR))) {
+            steps.add(
+                    step("", words.say("record.step.generator"), job.generator().where()));
+        }
+        for (Isolator isolator : job.isolators()) {
+            steps.add(step(isolator.id(), words.say("record.step.switch", isolator.name()), isolator.where()));
+        }
+        if (job.shore() != null) {
+            String inlet = job.shore().where();
+            steps.add(step(
+                    "", words.say("record.step.shore"), inlet == null ? null : words.say("record.step.inlet", inlet)));
+        }
+        return steps;
+    }
+
+    private static Map<String, Object> step(String id, String what, @Nullable String where) {
+        return new Rows().put("id", id).put("do", what).put("where", where).map();
+    }
+}

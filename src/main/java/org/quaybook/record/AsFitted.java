@@ -1,0 +1,233 @@
+package org.quaybook.record;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.checks.Assessment;
+import org.quaybook.figures.SupplyFigures.RunFigures;
+import org.quaybook.job.Bank;
+import org.quaybook.job.Block;
+import org.quaybook.job.Changeover;
+import org.quaybook.job.Charging;
+import org.quaybook.job.Generator;
+import org.quaybook.job.Given;
+import org.quaybook.job.Inverter;
+import org.quaybook.job.Job;
+import org.quaybook.job.Link;
+import org.quaybook.job.Protection;
+import org.quaybook.job.Provenance;
+import org.quaybook.job.SearchMode;
+import org.quaybook.job.Setting;
+import org.quaybook.job.Vent;
+import org.quaybook.text.Words;
+
+/**
+ * The installation for the next electrician: values as fitted, each with how it is known (measured, plate, told,
+ * assumed, not seen) but never by whom.
+ */
+final class AsFitted {
+
+    private final Assessment it;
+    private final Job job;
+    private final Words words;
+
+    AsFitted(Assessment assessment, Words words) {
+        this.it = assessment;
+        this.job = assessment.job();
+        this.words = words;
+    }
+
+    Map<String, Object> bank() {
+        Bank bank = job.bank();
+        Block block = bank.block();
+        return new Rows()
+                .put("chemistry", known(bank.chemistry()))
+                .put("voltage", known(block.voltage()))
+                .put("capacity", known(block.capacity()))
+                .put("resistance", known(block.resistance()))
+                .put("takeOff", known(bank.takeOff()))
+                .put("links", links(bank.links()))
+                .put("health", known(bank.health()))
+                .put("temperature", known(bank.temperature()))
+                .put("chargeLimit", known(bank.chargeLimit()))
+                .put("torque", known(bank.torque()))
+                .put("stack", known(bank.stack()))
+                .put("lugsPerStud", known(bank.lugsPerStud()))
+                .put("lugHole", known(bank.lugHole()))
+                .put("protection", protection(bank.protection()))
+                .put("vent", vent(bank.vent()))
+                .map();
+    }
+
+    private String links(@Nullable Link links) {
+        return links == null ? "" : words.say("record.pair", known(links.size()), known(links.length()));
+    }
+
+    private Object protection(@Nullable Protection protection) {
+        return protection == null
+                ? ""
+                : new Rows()
+                        .put("discharge", known(protection.discharge()))
+                        .put("peak", known(protection.peak()))
+                        .put("cutOut", known(protection.cutOut()))
+                        .put("chargeAbove", known(protection.chargeAbove()))
+                        .put("alarmBefore", known(protection.alarmBefore()))
+                        .map();
+    }
+
+    private Object vent(@Nullable Vent vent) {
+        return vent == null
+                ? ""
+                : new Rows()
+                        .put("inlet", known(vent.inlet()))
+                        .put("outlet", known(vent.outlet()))
+                        .put("leadsTo", vent.leadsTo())
+                        .map();
+    }
+
+    Map<String, Object> inverter() {
+        Inverter inverter = job.inverter();
+        return new Rows()
+                .put("continuous", known(inverter.continuous()))
+                .put(
+                        "shortTime",
+                        inverter.shortTime() == null
+                                ? ""
+                                : words.say(
+                                        "record.for-time",
+                                        known(inverter.shortTime().power()),
+                                        known(inverter.shortTime().time())))
+                .put("idle", known(inverter.idle()))
+                .put(
+                        "output",
+                        words.say(
+                                "record.output",
+                                known(inverter.output().voltage()),
+                                known(inverter.output().frequency()),
+                                known(inverter.output().wave())))
+                .put("alarm", known(inverter.alarm()))
+                .put("cutOut", known(inverter.cutOut()))
+                .put("cutOutDelay", known(inverter.cutOutDelay()))
+                .put("restart", known(inverter.restart()))
+                .put("neutralBond", known(inverter.neutralBond()))
+                .put("changeover", changeover(inverter.changeover()))
+                .put("passThrough", known(inverter.passThrough()))
+                .put("inputLimit", known(inverter.inputLimit()))
+                .put("search", search(inverter.searchMode()))
+                .put(
+                        "searchOn",
+                        inverter.searchMode() != null
+                                && Given.isYes(inverter.searchMode().on()))
+                .put(
+                        "bypass",
+                        inverter.bypass() == null ? "" : inverter.bypass().where())
+                .put(
+                        "bypassTested",
+                        inverter.bypass() == null ? "" : known(inverter.bypass().tested()))
+                .map();
+    }
+
+    private Object changeover(@Nullable Changeover changeover) {
+        return changeover == null
+                ? ""
+                : new Rows()
+                        .put("kind", known(changeover.kind()))
+                        .put("time", known(changeover.time()))
+                        .put("whenShoreFails", known(changeover.whenShoreFails()))
+                        .put("interlocked", known(changeover.interlocked()))
+                        .put("switchesNeutral", known(changeover.switchesNeutral()))
+                        .map();
+    }
+
+    private String search(@Nullable SearchMode search) {
+        if (search == null) {
+            return "";
+        }
+        return search.threshold() == null
+                ? known(search.on())
+                : words.say("record.search", known(search.on()), known(search.threshold()));
+    }
+
+    List<Map<String, Object>> cables() {
+        return it.figures().supply().runs().stream().map(this::cable).toList();
+    }
+
+    private Map<String, Object> cable(RunFigures run) {
+        return new Rows()
+                .put("id", run.cable().id())
+                .put("from", run.cable().from())
+                .put("to", run.cable().to())
+                .put("conductor", run.rating().conductor().toString())
+                .put("fitted", run.fitted())
+                .put("length", known(run.cable().length()))
+                .put("insulation", known(run.cable().insulation()))
+                .put("route", known(run.cable().route()))
+                .put("bundled", known(run.cable().bundled()))
+                .put("joints", known(run.cable().joints()))
+                .put("torque", known(run.cable().torque()))
+                .put("allowed", words.word(run.allowed().stated()))
+                .map();
+    }
+
+    List<Map<String, Object>> charging() {
+        return job.charging().stream().map(this::charging).toList();
+    }
+
+    private Map<String, Object> charging(Charging charging) {
+        return new Rows()
+                .put("name", charging.name() == null ? words.term(charging.kind()) : charging.name())
+                .put("current", known(charging.current()))
+                .put("peak", known(charging.peak()))
+                .put("rated", known(charging.rated()))
+                .put("fedBy", known(charging.fedBy()))
+                .put("coldStop", known(charging.coldStop()))
+                .put("temperatureSensor", known(charging.temperatureSensor()))
+                .map();
+    }
+
+    Object generator() {
+        Generator generator = job.generator();
+        return generator == null
+                ? ""
+                : new Rows()
+                        .put("power", known(generator.power()))
+                        .put("neutralBond", known(generator.neutralBond()))
+                        .put("where", generator.where())
+                        .map();
+    }
+
+    List<Map<String, Object>> settings() {
+        return job.settings().stream().map(this::setting).toList();
+    }
+
+    private Map<String, Object> setting(Setting setting) {
+        return new Rows()
+                .put("device", setting.device())
+                .put("name", setting.name())
+                .put("value", setting.value())
+                .put("was", setting.was())
+                .put("on", setting.on() == null ? "" : words.date(setting.on()))
+                .put("season", setting.season())
+                .map();
+    }
+
+    /** A value of the job and how it is known; empty when the job leaves it out. */
+    private String known(@Nullable Given<?> given) {
+        if (given == null) {
+            return "";
+        }
+        if (given.provenance() == Provenance.NOT_SEEN) {
+            return words.term(Provenance.NOT_SEEN);
+        }
+        String value = given.value() instanceof Boolean yes
+                ? words.say(yes ? "record.yes" : "record.no")
+                : words.word(Objects.requireNonNull(given.value()));
+        if (given.provenance() == Provenance.STATED) {
+            return value;
+        }
+        String how = given.provenance().name().toLowerCase(Locale.ROOT);
+        return words.say("record.known", value, words.sentence("record.how." + how));
+    }
+}

@@ -1,0 +1,100 @@
+package org.quaybook.record;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.checks.Assessment;
+import org.quaybook.job.Deviation;
+import org.quaybook.job.Job;
+import org.quaybook.job.Owner;
+import org.quaybook.job.Setting;
+import org.quaybook.job.TestResult;
+
+/**
+ * Blanks the owner's details and everyone's name where a free text of the job repeats them. A net below the list of
+ * {@link Published}: it knows the names as they are written in the job's own fields, not every way to write them.
+ */
+final class Discretion {
+
+    /** A shorter text is no name: blanking berth "7" would blank every 7. */
+    private static final int SHORTEST = 4;
+
+    /** The installer chose to publish these; a name in them is a trade name. */
+    private static final String TRADE_DETAILS = "installer";
+
+    private final List<Pattern> mentions;
+    private final String blank;
+
+    /** @param blank what stands in the place of a name */
+    Discretion(Assessment assessment, String blank) {
+        this.blank = Matcher.quoteReplacement(blank);
+        this.mentions = Stream.of(owner(assessment.job().owner()), places(assessment), hands(assessment.job()))
+                .flatMap(names -> names)
+                .filter(Objects::nonNull)
+                .map(String::strip)
+                .filter(name -> name.codePointCount(0, name.length()) >= SHORTEST)
+                .distinct()
+                .sorted(Comparator.comparing(String::length).reversed())
+                .map(Discretion::mention)
+                .toList();
+    }
+
+    private static Stream<@Nullable String> owner(@Nullable Owner owner) {
+        return owner == null ? Stream.of() : Stream.of(owner.name(), owner.phone(), owner.email());
+    }
+
+    private static Stream<@Nullable String> places(Assessment assessment) {
+        Job job = assessment.job();
+        return Stream.of(
+                job.craft().berth(),
+                job.job().fitter(),
+                assessment.installer().contact(),
+                job.rehearsal() == null ? null : job.rehearsal().with());
+    }
+
+    private static Stream<@Nullable String> hands(Job job) {
+        return Stream.of(
+                        job.tests().stream().map(TestResult::by),
+                        job.settings().stream().map(Setting::by),
+                        job.deviations().stream().map(Deviation::by))
+                .flatMap(names -> names);
+    }
+
+    private static Pattern mention(String name) {
+        return Pattern.compile(
+                "(?<![\\p{L}\\p{N}])" + Pattern.quote(name) + "(?![\\p{L}\\p{N}])",
+                Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+    }
+
+    /** The same facts without mentions. */
+    Map<String, Object> blank(Map<String, Object> facts) {
+        Map<String, Object> left = new LinkedHashMap<>();
+        facts.forEach((subject, value) -> left.put(subject, subject.equals(TRADE_DETAILS) ? value : blank(value)));
+        return left;
+    }
+
+    private Object blank(Object value) {
+        if (value instanceof String text) {
+            String left = text;
+            for (Pattern mention : mentions) {
+                left = mention.matcher(left).replaceAll(blank);
+            }
+            return left;
+        }
+        if (value instanceof List<?> list) {
+            return list.stream().map(this::blank).toList();
+        }
+        if (value instanceof Map<?, ?> map) {
+            Map<Object, Object> left = new LinkedHashMap<>();
+            map.forEach((name, fact) -> left.put(name, blank(fact)));
+            return left;
+        }
+        return value;
+    }
+}

@@ -1,0 +1,65 @@
+package org.quaybook.record;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.quaybook.checks.Assessment;
+import org.quaybook.figures.ApplianceFigures;
+import org.quaybook.job.Appliance;
+import org.quaybook.job.LoadKind;
+import org.quaybook.text.Words;
+
+/** The facts of a job in words, with those that only the record needs. What of them is shown, {@link Published} decides. */
+final class RecordFacts {
+
+    private static final int HEAVIEST = 3;
+
+    private final Assessment it;
+    private final Words words;
+
+    RecordFacts(Assessment assessment, Words words) {
+        this.it = assessment;
+        this.words = words;
+    }
+
+    Map<String, Object> all() {
+        Map<String, Object> facts = new LinkedHashMap<>(new FactSheet(it, words).all());
+        AllOff allOff = new AllOff(it.job(), words);
+        facts.put("sources", allOff.sources());
+        facts.put("steps", allOff.steps());
+        facts.put("heating", heating());
+        facts.put("heaviest", heaviest());
+        AsFitted asFitted = new AsFitted(it, words);
+        facts.put("fittedBank", asFitted.bank());
+        facts.put("fittedInverter", asFitted.inverter());
+        facts.put("fittedCables", asFitted.cables());
+        facts.put("charging", asFitted.charging());
+        facts.put("generator", asFitted.generator());
+        facts.put("settings", asFitted.settings());
+        facts.put("tests", new TestSheet(it, words).rows());
+        return facts;
+    }
+
+    private List<String> heating() {
+        return it.job().appliances().stream()
+                .filter(appliance -> appliance.kind() == LoadKind.HEATING)
+                .map(Appliance::name)
+                .toList();
+    }
+
+    /** What to switch off first when the alarm sounds. */
+    private List<Map<String, Object>> heaviest() {
+        return it.figures().appliances().stream()
+                .filter(appliance -> appliance.time().value().seconds() > 0)
+                .sorted(Comparator.comparing((ApplianceFigures appliance) ->
+                                appliance.power().value())
+                        .reversed())
+                .limit(HEAVIEST)
+                .map(appliance -> new Rows()
+                        .put("name", appliance.appliance().name())
+                        .put("power", words.word(appliance.power().stated()))
+                        .map())
+                .toList();
+    }
+}

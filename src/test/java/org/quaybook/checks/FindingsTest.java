@@ -1,0 +1,369 @@
+package org.quaybook.checks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.quaybook.diag.Severity.DECIDE;
+import static org.quaybook.diag.Severity.FORBIDS;
+import static org.quaybook.diag.Severity.NOTE;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.quaybook.diag.Severity;
+import org.quaybook.figures.ChangedDemo;
+import org.quaybook.text.Words;
+
+/**
+ * Every check on a job that fails it and on one that passes it, one thing changed between the two. The limits are those of
+ * the source that the check names ({@link Check#citation()}).
+ */
+class FindingsTest {
+
+    private static final String LITHIUM = "lantern-moth";
+    private static final String GLASS_MAT = "second-biscuit";
+    private static final String VENTED = "persimmon-tug";
+
+    /** One check, a job that fails it and one that passes it. */
+    record Case(Check check, Severity severity, ChangedDemo fails, ChangedDemo passes) {}
+
+    private static List<Finding> findings(ChangedDemo demo) {
+        return Findings.of(demo.job(), demo.figures(), demo.tables());
+    }
+
+    private static Case change(Check check, Severity severity, String demo, String... replacements) {
+        return new Case(check, severity, ChangedDemo.of(demo, replacements), ChangedDemo.of(demo));
+    }
+
+    private static Case mend(Check check, Severity severity, String demo, String... replacements) {
+        return new Case(check, severity, ChangedDemo.of(demo), ChangedDemo.of(demo, replacements));
+    }
+
+    static Stream<Case> cases() {
+        return Stream.of(dc(), loads(), charging(), mains(), tests()).flatMap(List::stream);
+    }
+
+    private static List<Case> dc() {
+        return List.of(
+                change(Check.MAIN_FUSE_MISSING, FORBIDS, GLASS_MAT, "fuses:\n  - {", "fuses: []\n  # - {"),
+                change(Check.FUSE_DISTANCE, FORBIDS, LITHIUM, "distance: 150 mm", "distance: 210 mm"),
+                change(Check.FUSE_DISTANCE_UNKNOWN, DECIDE, LITHIUM, "distance: 150 mm (measured), ", ""),
+                change(Check.FUSE_INTERRUPTING, FORBIDS, LITHIUM, "family: class-t", "family: mrbf"),
+                new Case(
+                        Check.FUSE_VOLTAGE,
+                        FORBIDS,
+                        fortyEightVolts("family: class-t", "family: mega"),
+                        fortyEightVolts("family: class-t", "family: mrbf")),
+                change(Check.FUSE_OVER_CABLE, FORBIDS, VENTED, "rating: 150 A", "rating: 300 A"),
+                // The return is protected by the fuse of the feed: thinner than the feed, it decides.
+                change(
+                        Check.FUSE_OVER_CABLE,
+                        FORBIDS,
+                        VENTED,
+                        "2.3 m (measured), fitted: 70",
+                        "2.3 m (measured), fitted: 25"),
+                change(Check.FUSE_UNDER_LOAD, DECIDE, LITHIUM, "rating: 225 A", "rating: 200 A"),
+                change(
+                        Check.CABLE_AMPACITY,
+                        FORBIDS,
+                        VENTED,
+                        "2.2 m (measured), fitted: 70",
+                        "2.2 m (measured), fitted: 16"),
+                mend(Check.SUPPLY_DROP, DECIDE, GLASS_MAT, "fitted: 25", "fitted: 95", "fitted: 25", "fitted: 95"),
+                change(Check.SUPPLY_DROP, DECIDE, VENTED, "length: 2.2 m", "length: 30 m"),
+                change(Check.SUPPLY_DROP, FORBIDS, VENTED, "length: 2.2 m", "length: 80 m"),
+                change(Check.ISOLATOR_MISSING, FORBIDS, LITHIUM, "isolates: [B1]", "isolates: [shore]"),
+                change(Check.ISOLATOR_TOOL, FORBIDS, VENTED, "tool-free: yes", "tool-free: no"),
+                mend(Check.TAKE_OFF_UNEVEN, DECIDE, GLASS_MAT, "take-off: same-end", "take-off: opposite-ends"),
+                change(Check.STRINGS_MANY, NOTE, GLASS_MAT, "parallel: 3", "parallel: 4"),
+                change(Check.PROTECTION_CURRENT, DECIDE, LITHIUM, "discharge: 150 A", "discharge: 60 A"),
+                change(Check.PROTECTION_CUT_OUT, FORBIDS, LITHIUM, "cut-out: 20.0 V", "cut-out: 22.0 V"),
+                change(Check.PROTECTION_CASCADE, NOTE, LITHIUM, "discharge: 150 A", "discharge: 80 A"),
+                change(Check.VENTILATION, FORBIDS, VENTED, "inlet: 150 cm2", "inlet: 140 cm2"),
+                change(Check.VENTILATION, FORBIDS, GLASS_MAT, "outlet: 40 cm2", "outlet: 23 cm2"),
+                change(Check.VENTILATION_UNKNOWN, DECIDE, GLASS_MAT, "  vent: {", "  # vent: {"),
+                change(Check.VENTILATION_UNKNOWN, FORBIDS, VENTED, "  vent: {", "  # vent: {"),
+                change(Check.TORQUE_MISSING, DECIDE, LITHIUM, "  torque: 12 Nm (m", "  # torque: 12 Nm (m"),
+                change(Check.STACK_ORDER, FORBIDS, LITHIUM, "stack: lug, flat", "stack: flat washer, lug, flat"));
+    }
+
+    private static ChangedDemo fortyEightVolts(String fitted, String instead) {
+        return ChangedDemo.of(
+                LITHIUM,
+                "voltage: 25.6 V",
+                "voltage: 51.2 V",
+                "alarm: 23.0 V",
+                "alarm: 46.0 V",
+                "cut-out: 21.5 V",
+                "cut-out: 43.0 V",
+                "restart: 25.0 V",
+                "restart: 50.0 V",
+                fitted,
+                instead);
+    }
+
+    private static List<Case> loads() {
+        String slowCooker = "name: Slow cooker, power: 180 W (plate), average: 130 W (assumed), kind: heating";
+        return List.of(
+                mend(Check.ALARM_EARLY, DECIDE, GLASS_MAT, "alarm: 11.5 V", "alarm: 11.0 V"),
+                change(Check.CUT_OUT_EARLY, DECIDE, GLASS_MAT, "cut-out: 10.5 V", "cut-out: 11.4 V"),
+                change(Check.APPLIANCE_TOO_LARGE, DECIDE, GLASS_MAT, "power: 700 W", "power: 801 W"),
+                change(Check.START_TOO_LARGE, DECIDE, VENTED, "start: 3,", "start: 3.7,"),
+                change(Check.START_TOO_LONG, DECIDE, VENTED, "start-time: 300 ms", "start-time: 6 s"),
+                change(
+                        Check.CUTS_OUT_WHEN_FULL,
+                        DECIDE,
+                        GLASS_MAT,
+                        "alarm: 11.5 V",
+                        "alarm: 12.3 V",
+                        "cut-out: 10.5 V",
+                        "cut-out: 12.1 V"),
+                // It runs, but its start pulls a full bank below the cut-out.
+                change(
+                        Check.CUTS_OUT_WHEN_FULL,
+                        DECIDE,
+                        VENTED,
+                        "cut-out: 21.0 V",
+                        "cut-out: 21.9 V",
+                        "resistance: 0.56",
+                        "resistance: 1.7"),
+                change(
+                        Check.TOGETHER_TOO_LARGE,
+                        DECIDE,
+                        LITHIUM,
+                        "[Washing machine, Dehumidifier]",
+                        "[Washing machine, Induction ring]"),
+                mend(
+                        Check.LEFT_ON_TAKE_OVER,
+                        DECIDE,
+                        LITHIUM,
+                        "when-shore-fails: take-over",
+                        "when-shore-fails: stay-off"),
+                change(
+                        Check.HEATING_LEFT_ON,
+                        FORBIDS,
+                        LITHIUM,
+                        "power: 240 W (measured), kind: motor, start: 4",
+                        "power: 1.8 kW (measured), kind: heating, start: 1"),
+                change(Check.WAVE_MODIFIED, DECIDE, LITHIUM, "wave: sine", "wave: modified"),
+                change(Check.EFFICIENCIES_DISAGREE, NOTE, LITHIUM, "idle: 18 W", "idle: 300 W"),
+                new Case(
+                        Check.MICROWAVE_POWER,
+                        DECIDE,
+                        ChangedDemo.of(
+                                LITHIUM,
+                                slowCooker,
+                                "name: Microwave, power: 800 W (plate), output-power: 800 W (plate), kind: microwave"),
+                        ChangedDemo.of(
+                                LITHIUM,
+                                slowCooker,
+                                "name: Microwave, power: 1.2 kW (plate), output-power: 800 W (plate), kind: microwave")),
+                change(
+                        Check.MAINS_MISMATCH,
+                        DECIDE,
+                        LITHIUM,
+                        "kind: electronics",
+                        "kind: electronics, frequency: 60 Hz"),
+                change(
+                        Check.MAINS_MISMATCH,
+                        DECIDE,
+                        LITHIUM,
+                        "kind: electronics",
+                        "kind: electronics, voltage: 110 V"));
+    }
+
+    private static List<Case> charging() {
+        return List.of(
+                change(
+                        Check.COLD_CHARGE,
+                        FORBIDS,
+                        LITHIUM,
+                        "winter-sun: 0.7 h, cold-stop: yes",
+                        "winter-sun: 0.7 h, cold-stop: no"),
+                mend(Check.ALTERNATOR_HEAT, DECIDE, LITHIUM, "temperature-sensor: no", "temperature-sensor: yes"),
+                change(Check.CHARGE_CURRENT, DECIDE, VENTED, "current: 60 A", "current: 85 A"),
+                change(Check.CHARGE_CURRENT, DECIDE, VENTED, "current: 55 A", "current: 85 A"),
+                // Panels that state their peak only: 3 kW at 12 V are 250 A.
+                change(Check.CHARGE_CURRENT, DECIDE, GLASS_MAT, "peak: 160 W, current: 10 A", "peak: 3 kW"),
+                change(Check.SOURCE_LOOP, FORBIDS, LITHIUM, "fed-by: shore", "fed-by: inverter"),
+                change(Check.SHORE_OVERLOAD, DECIDE, LITHIUM, "  input-limit: 6 A", "  # input-limit: 6 A"));
+    }
+
+    private static List<Case> mains() {
+        return List.of(
+                change(
+                        Check.BREAKER_OVER_CABLE,
+                        FORBIDS,
+                        LITHIUM,
+                        "curve: B, cable: 2.5 mm2",
+                        "curve: B, cable: 1 mm2"),
+                change(Check.BREAKER_OVER_CABLE, FORBIDS, LITHIUM, "  cable: 2.5 mm2", "  cable: 1 mm2"),
+                change(Check.BREAKER_OVER_INLET, FORBIDS, LITHIUM, "  breaker: 16 A", "  breaker: 20 A"),
+                mend(
+                        Check.BREAKER_ON_BATTERY,
+                        NOTE,
+                        LITHIUM,
+                        "continuous: 3.2 kW",
+                        "continuous: 9.2 kW",
+                        "power: 6 kW",
+                        "power: 12 kW"),
+                change(Check.LEAKAGE_BUDGET, NOTE, LITHIUM, "kind: electronics", "kind: electronics, leakage: 9.1 mA"),
+                change(Check.RCD_MISSING, FORBIDS, GLASS_MAT, "source: inverter, rcd: R1 }", "source: inverter }"),
+                change(Check.RCD_RATING, FORBIDS, LITHIUM, "id: R2, rating: 30 mA", "id: R2, rating: 100 mA"),
+                change(Check.RCD_TYPE, DECIDE, GLASS_MAT, "type: A,", "type: AC,"),
+                change(
+                        Check.NEUTRAL_BOND_MISSING,
+                        FORBIDS,
+                        LITHIUM,
+                        "neutral-bond: inverter-only",
+                        "neutral-bond: none"),
+                change(
+                        Check.NEUTRAL_BOND_ALWAYS,
+                        FORBIDS,
+                        LITHIUM,
+                        "neutral-bond: inverter-only",
+                        "neutral-bond: always"),
+                change(
+                        Check.NEUTRAL_BOND_UNKNOWN,
+                        DECIDE,
+                        LITHIUM,
+                        "neutral-bond: inverter-only",
+                        "neutral-bond: not seen"),
+                change(Check.CHANGEOVER_INTERLOCK, FORBIDS, LITHIUM, "interlocked: yes", "interlocked: no"),
+                change(Check.CHANGEOVER_INTERLOCK, FORBIDS, LITHIUM, "switches-neutral: yes", "switches-neutral: no"),
+                change(Check.CHANGEOVER_UNKNOWN, DECIDE, LITHIUM, "interlocked: yes", "interlocked: not seen"),
+                change(
+                        Check.SHORE_BREAKER_DISTANCE,
+                        FORBIDS,
+                        LITHIUM,
+                        "breaker-distance: 1.2 m",
+                        "breaker-distance: 3.1 m"));
+    }
+
+    private static List<Case> tests() {
+        return List.of(
+                change(
+                        Check.RCD_NOT_TESTED,
+                        DECIDE,
+                        LITHIUM,
+                        "  - { test: rcd-trip, of: [R2]",
+                        "  # - { test: rcd-trip, of: [R2]"),
+                change(
+                        Check.RCD_NOT_TESTED,
+                        DECIDE,
+                        VENTED,
+                        "  - { test: rcd-trip, of: [R1], source: shore",
+                        "  # - { test: rcd-trip, of: [R1], source: shore"),
+                change(Check.RCD_SLOW, FORBIDS, LITHIUM, "result: 21 ms", "result: 301 ms"),
+                change(Check.RCD_SLOW, FORBIDS, LITHIUM, "at: 30 mA, result: 21 ms", "at: 150 mA, result: 41 ms"),
+                change(Check.INLET_NOT_TESTED, DECIDE, LITHIUM, "  - { test: inlet-dead", "  # - { test: inlet-dead"),
+                change(Check.INLET_LIVE, FORBIDS, LITHIUM, "result: 0 V", "result: 48 V"),
+                change(Check.INSULATION_LOW, FORBIDS, LITHIUM, "result: 48 Mohm", "result: 0.9 Mohm"),
+                change(Check.DROP_UNEXPECTED, DECIDE, LITHIUM, "result: 0.12 V", "result: 0.18 V"),
+                change(Check.DROP_UNEXPECTED, DECIDE, LITHIUM, "result: 0.12 V", "result: 0.05 V"),
+                change(Check.TEST_FAILED, FORBIDS, LITHIUM, "outcome: passed", "outcome: failed"),
+                change(Check.DEVIATION_UNKNOWN, NOTE, GLASS_MAT, "check: supply-drop", "check: rcd-slow"),
+                change(Check.DEVIATION_UNKNOWN, NOTE, GLASS_MAT, "check: supply-drop", "check: no-such-check"),
+                change(Check.DEVIATION_REFUSED, NOTE, GLASS_MAT, "length: 4.6 m", "length: 15 m"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void firesOnTheJobThatFailsAndNotOnTheOther(Case it) {
+        assertThat(findings(it.fails())).anySatisfy(finding -> {
+            assertThat(finding.check()).isEqualTo(it.check());
+            assertThat(finding.severity()).isEqualTo(it.severity());
+        });
+        assertThat(findings(it.passes())).extracting(Finding::check).doesNotContain(it.check());
+    }
+
+    /** Message and remedy are made from the arguments at hand; a place beyond them or a missing word throws. */
+    @ParameterizedTest
+    @MethodSource("cases")
+    void isSaidInWords(Case it) {
+        Words words = Words.of("en-GB");
+        for (Finding finding : findings(it.fails())) {
+            assertThat(words.say(finding.message())).doesNotContain("{", "null");
+            assertThat(words.say(finding.remedy())).doesNotContain("{", "null");
+            assertThat(finding.place().path()).isNotEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Check.class)
+    void everyCheckHasAFailingJobWordsAndASource(Check check) {
+        Words words = Words.of("en-GB");
+        assertThat(cases()).extracting(Case::check).contains(check);
+        assertThat(words.has(check.key())).isTrue();
+        assertThat(words.has(check.remedy().key())).isTrue();
+        assertThat(check.citation().source()).isNotBlank();
+    }
+
+    @Test
+    void noWordsWithoutACheck() {
+        List<String> keys = Arrays.stream(Check.values())
+                .flatMap(check -> Stream.of(check.key(), check.remedy().key()))
+                .toList();
+        assertThat(Words.of("en-GB").keys())
+                .filteredOn(key -> key.startsWith("check."))
+                .containsExactlyInAnyOrderElementsOf(keys);
+    }
+
+    /** What the three demos are there to show, and nothing besides. */
+    @ParameterizedTest
+    @CsvSource({
+        "lantern-moth, DECIDE left-on-take-over; DECIDE alternator-heat; NOTE breaker-on-battery; NOTE breaker-on-battery",
+        "second-biscuit, DECIDE take-off-uneven; DECIDE supply-drop; DECIDE alarm-early; NOTE breaker-on-battery",
+        "persimmon-tug, NOTE breaker-on-battery; NOTE breaker-on-battery"
+    })
+    void theDemosFindWhatTheyAreToShow(String demo, String expected) {
+        assertThat(findings(ChangedDemo.of(demo)))
+                .extracting(
+                        finding -> finding.severity() + " " + finding.check().id())
+                .containsExactly(expected.split("; "));
+    }
+
+    @Test
+    void aDeviationAcceptsWhatMayBeAcceptedOnly() {
+        List<Finding> accepted = findings(ChangedDemo.of(GLASS_MAT));
+        assertThat(accepted)
+                .filteredOn(finding -> finding.accepted().isPresent())
+                .extracting(Finding::check)
+                .containsExactly(Check.SUPPLY_DROP);
+
+        List<Finding> refused = findings(ChangedDemo.of(GLASS_MAT, "length: 4.6 m", "length: 15 m"));
+        assertThat(refused)
+                .filteredOn(Finding::forbids)
+                .isNotEmpty()
+                .allMatch(finding -> finding.accepted().isEmpty());
+    }
+
+    @Test
+    void worstComesFirst() {
+        List<Finding> findings = findings(
+                ChangedDemo.of(LITHIUM, "discharge: 150 A", "discharge: 80 A", "interlocked: yes", "interlocked: no"));
+        assertThat(findings).isSortedAccordingTo(java.util.Comparator.comparing(Finding::severity));
+        assertThat(findings.get(0).forbids()).isTrue();
+    }
+
+    /** ABYC knows no test at five times the rated current: such a reading is then held against the time at rated current. */
+    @Test
+    void aTripAtFiveTimesIsJudgedUnderEveryRulebook() {
+        ChangedDemo slow = ChangedDemo.of(LITHIUM, "at: 30 mA, result: 21 ms", "at: 150 mA, result: 301 ms");
+        assertThat(findings(slow)).extracting(Finding::check).contains(Check.RCD_SLOW);
+        ChangedDemo american = ChangedDemo.of(
+                LITHIUM,
+                "rulebook: iso-13297",
+                "rulebook: abyc-e11",
+                "fitted: 2 x 70 mm2",
+                "fitted: 2 x 2/0 AWG",
+                "fitted: 2 x 70 mm2",
+                "fitted: 2 x 2/0 AWG",
+                "at: 30 mA, result: 21 ms",
+                "at: 150 mA, result: 101 ms");
+        assertThat(findings(american)).extracting(Finding::check).contains(Check.RCD_SLOW);
+    }
+}

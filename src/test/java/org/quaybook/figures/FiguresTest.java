@@ -1,0 +1,372 @@
+package org.quaybook.figures;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.quaybook.diag.Diagnostic;
+import org.quaybook.job.FuseFamily;
+import org.quaybook.quantity.Power;
+import org.quaybook.quantity.Ratio;
+
+class FiguresTest {
+
+    private static final String LITHIUM = "lantern-moth";
+    private static final String GLASS_MAT = "second-biscuit";
+    private static final String VENTED = "persimmon-tug";
+
+    /** What every figure of every job must have, whatever it says. */
+    @ParameterizedTest
+    @ValueSource(strings = {LITHIUM, GLASS_MAT, VENTED})
+    void everyFigureIsNamedOnceFiniteAndWorkedFromWhatIsThere(String demo) {
+        Set<String> before = new HashSet<>();
+        for (Figure<?> figure : ChangedDemo.of(demo).figures().all()) {
+            assertThat(figure.key()).matches("[a-z0-9.A-Z-]+");
+            assertThat(figure.value().canonical()).isFinite();
+            Working working = figure.working();
+            assertThat(working.formula().citation().source()).isNotBlank();
+            boolean takenOver = working.formula() == Formula.AS_STATED || working.formula() == Formula.FROM_TABLE;
+            assertThat(working.formula().text().isEmpty()).as(figure.key()).isEqualTo(takenOver);
+            if (working.formula() != Formula.SUM) {
+                assertThat(working.inputs()).as(figure.key()).isNotEmpty();
+            }
+            for (Input input : working.inputs()) {
+                if (input.origin() instanceof Input.FromFigure from) {
+                    assertThat(before).as("reached before " + figure.key()).contains(from.key());
+                }
+            }
+            assertThat(before.add(figure.key())).as(figure.key()).isTrue();
+        }
+    }
+
+    /** A value that the job states is never said to be usual practice. */
+    @ParameterizedTest
+    @ValueSource(strings = {LITHIUM, GLASS_MAT, VENTED})
+    void whatTheJobStatesIsSaidToComeFromTheJob(String demo) {
+        for (Figure<?> figure : ChangedDemo.of(demo).figures().all()) {
+            for (Input input : figure.working().inputs()) {
+                if (List.of("t_use", "P_mean", "t", "L", "limit", "C").contains(input.symbol())) {
+                    assertThat(input.origin())
+                            .as(figure.key() + " " + input.symbol())
+                            .isNotInstanceOf(Input.Usual.class);
+                }
+            }
+        }
+    }
+
+    /** Every formula has a figure in one of the jobs here: what nothing uses would be dead. */
+    @Test
+    void everyFormulaIsUsed() {
+        Set<Formula> used = new HashSet<>();
+        for (ChangedDemo job : List.of(
+                ChangedDemo.of(LITHIUM),
+                ChangedDemo.of(GLASS_MAT, "    resistance: 11", "    # resistance: 11"),
+                ChangedDemo.of(LITHIUM, "  efficiency: { best: 94 % (plate), full: 90 % (plate) }\n", ""),
+                ChangedDemo.of(LITHIUM, "best: 94 % (plate), full: 90 % (plate)", "best: 88 %, full: not seen"),
+                ChangedDemo.of(LITHIUM, "best: 94 % (plate), full: 90 % (plate)", "best: not seen, full: 95 %"),
+                ChangedDemo.of(LITHIUM, "  short-time:", "  # short-time:"))) {
+            job.figures().all().forEach(figure -> used.add(figure.working().formula()));
+        }
+        assertThat(used).containsExactlyInAnyOrder(Formula.values());
+    }
+
+    /**
+     * The three demos against figures worked by hand with a calculator: flat efficiencies, mean voltages, no temperature.
+     * Where the two differ by more than a few per cent docs/demo-jobs.md says why.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "lantern-moth, bank.capacity, 690, 0",
+        "lantern-moth, bank.energy, 17700, 50",
+        "lantern-moth, bank.usable-energy, 14100, 50",
+        "lantern-moth, inverter.nominal-current, 139, 0.5",
+        "lantern-moth, inverter.worst-current, 165, 0.5",
+        "lantern-moth, supply.drop-at-20, 0.08, 0.005",
+        "lantern-moth, supply.joint-drop, 0.13, 0.005",
+        "lantern-moth, supply.bank-drop, 0.33, 0.06",
+        "lantern-moth, bank.short-circuit, 13300, 250",
+        "lantern-moth, absence.to-reserve, 180000, 20000",
+        "second-biscuit, bank.capacity, 345, 0",
+        "second-biscuit, bank.energy, 4200, 100",
+        "second-biscuit, bank.usable-energy, 2100, 50",
+        "second-biscuit, supply.drop-at-20, 0.64, 0.02",
+        "second-biscuit, inverter.worst-current, 87, 0.5",
+        "second-biscuit, supply.joint-drop, 0.07, 0.005",
+        "second-biscuit, appliance.heat-gun.alarm-below, 0.6, 0.05",
+        "second-biscuit, appliance.bread-machine.time, 32400, 1000",
+        "second-biscuit, appliance.laptop.time, 86400, 18000",
+        "persimmon-tug, bank.energy, 10000, 100",
+        "persimmon-tug, inverter.nominal-current, 93, 0.5",
+        "persimmon-tug, inverter.worst-current, 106, 0.5",
+        "persimmon-tug, bank.short-circuit, 3800, 50",
+        "persimmon-tug, appliance.navigation-computer.time, 82800, 12000",
+        "persimmon-tug, vent.boost-flow, 5.0, 0.05",
+        "persimmon-tug, vent.boost-opening, 14100, 20",
+        "persimmon-tug, vent.float-flow, 1.3, 0.05",
+        "persimmon-tug, vent.float-opening, 3500, 50"
+    })
+    void theDemosAsWorkedByHand(String demo, String key, double byHand, double tolerance) {
+        assertThat(ChangedDemo.of(demo).value(key)).isCloseTo(byHand, within(tolerance + 1e-9));
+    }
+
+    /** Series adds volts, parallel adds ampere-hours: four 6 V 225 Ah by three, 24 V and 675 Ah (a magazine, seen). */
+    @Test
+    void seriesAndParallel() {
+        ChangedDemo job = ChangedDemo.of(
+                VENTED,
+                "voltage: 2 V",
+                "voltage: 6 V",
+                "capacity: 420 Ah",
+                "capacity: 225 Ah",
+                "series: 12",
+                "series: 4",
+                "parallel: 1",
+                "parallel: 3\n  take-off: busbar");
+        assertThat(job.value("bank.nominal-voltage")).isEqualTo(24);
+        assertThat(job.value("bank.system-voltage")).isEqualTo(24);
+        assertThat(job.value("bank.capacity")).isEqualTo(675);
+    }
+
+    /** Capacity in the cold, IEC 60896 form (from memory): 1 - λ (25 °C - T), on 80 % of what it had when new. */
+    @Test
+    void wornAndCold() {
+        assertThat(ChangedDemo.of(VENTED).value("bank.capacity-worn"))
+                .isCloseTo(420 * 0.8 * (1 - 0.008 * 20), within(1e-9));
+        assertThat(ChangedDemo.of(VENTED, "reserve: 50 %", "reserve: 50 %\n  health: 60 %")
+                        .value("bank.capacity-worn"))
+                .isCloseTo(420 * 0.6 * (1 - 0.008 * 20), within(1e-9));
+    }
+
+    /** What the job leaves open is taken on the safe side. */
+    @Nested
+    class LeftOpen {
+
+        /** A short is worst at the least resistance of its usual span, a sag at the usual one. */
+        @Test
+        void aResistanceNobodyStated() {
+            ChangedDemo job = ChangedDemo.of(LITHIUM, "    resistance: 6", "    # resistance: 6");
+            double block = job.value("bank.block-resistance");
+            assertThat(job.value("bank.block-resistance-least")).isCloseTo(block * 2 / 5, within(1e-12));
+            assertThat(job.value("bank.short-circuit")).isCloseTo(27.0 * 3 / (block * 2 / 5), within(1e-6));
+        }
+
+        @Test
+        void aTakeOffNobodyHasSeen() {
+            assertThat(ChangedDemo.of(GLASS_MAT, "take-off: same-end", "take-off: not seen")
+                            .value("bank.worst-share"))
+                    .isEqualTo(ChangedDemo.of(GLASS_MAT).value("bank.worst-share"));
+        }
+
+        @Test
+        void linksNobodyWroteDownHaveTheirJoints() {
+            ChangedDemo job = ChangedDemo.of(GLASS_MAT, "  links:", "  # links:");
+            assertThat(job.value("bank.link-resistance")).isEqualTo(0.2e-3);
+            assertThat(job.value("bank.unevenness")).isGreaterThan(1);
+        }
+
+        @Test
+        void theBestEfficiencyOnly() {
+            ChangedDemo job =
+                    ChangedDemo.of(LITHIUM, "best: 94 % (plate), full: 90 % (plate)", "best: 88 %, full: not seen");
+            assertThat(job.value("inverter.full-efficiency")).isEqualTo(0.88);
+            assertThat(job.value("inverter.full-input")).isCloseTo(3200 / 0.88, within(1e-6));
+        }
+
+        @Test
+        void theFullLoadEfficiencyOnly() {
+            ChangedDemo job =
+                    ChangedDemo.of(LITHIUM, "best: 94 % (plate), full: 90 % (plate)", "best: not seen, full: 95 %");
+            assertThat(job.value("inverter.best-efficiency")).isEqualTo(0.95);
+        }
+
+        @Test
+        void noEfficiencyAndNoIdleDraw() {
+            ChangedDemo job =
+                    ChangedDemo.of(GLASS_MAT, "  efficiency:", "  # efficiency:", "  idle: 7 W", "  # idle: 7 W");
+            assertThat(job.value("inverter.idle")).isEqualTo(8);
+            assertThat(job.value("inverter.full-efficiency")).isEqualTo(0.919);
+        }
+
+        /** The table of idle draws ends at 5 kW; a larger inverter that states its own needs no table. */
+        @Test
+        void anInverterBeyondTheTable() {
+            String[] large = {"continuous: 3.2 kW", "continuous: 9.2 kW", "power: 6 kW", "power: 12 kW"};
+            assertThat(ChangedDemo.of(LITHIUM, large).value("inverter.idle")).isEqualTo(18);
+            assertThat(ChangedDemo.of(LITHIUM, large[0], large[1], large[2], large[3], "  idle:", "  # idle:")
+                            .outcome()
+                            .problems())
+                    .extracting(Diagnostic::rule)
+                    .containsExactly("figures.not-in-table");
+        }
+
+        /** Left out, the conductor is the least that does, and the fuse the least that suits it. */
+        @Test
+        void conductorAndFuse() {
+            ChangedDemo job = ChangedDemo.of(
+                    GLASS_MAT, "fitted: 25 mm2, ", "", "fitted: 25 mm2, ", "", "family: class-t, rating: 125 A, ", "");
+            Figures figures = job.figures();
+            assertThat(figures.supply().runs()).allSatisfy(run -> {
+                assertThat(run.fitted()).isFalse();
+                assertThat(run.rating().conductor()).hasToString("50 mm²");
+            });
+            assertThat(figures.supply().decidingDrop().value())
+                    .isLessThanOrEqualTo(figures.supply().allowedDrop().value());
+            FuseFigures fuse = figures.fuses().get(0);
+            assertThat(fuse.family()).contains(FuseFamily.CLASS_T);
+            assertThat(fuse.rating().orElseThrow().value().amperes()).isEqualTo(110);
+        }
+
+        /** The return that no fuse names carries the current of the feed and decides when it is thinner. */
+        @Test
+        void aReturnThatNoFuseNames() {
+            assertThat(ChangedDemo.of(VENTED, "2.3 m (measured), fitted: 70", "2.3 m (measured), fitted: 25")
+                            .value("fuse.F1.most"))
+                    .isEqualTo(140);
+        }
+    }
+
+    @Nested
+    class WithoutFigures {
+
+        private List<String> rules(ChangedDemo job) {
+            Figures.Outcome outcome = job.outcome();
+            assertThat(outcome.figures()).isNull();
+            return outcome.problems().stream().map(Diagnostic::rule).toList();
+        }
+
+        @Test
+        void everyValueNobodyHasSeenIsTold() {
+            assertThat(rules(ChangedDemo.of(
+                            LITHIUM,
+                            "capacity: 230 Ah (plate)",
+                            "capacity: not seen",
+                            "cut-out: 21.5 V",
+                            "cut-out: not seen")))
+                    .containsExactly("figures.needs-value", "figures.needs-value");
+        }
+
+        @Test
+        void aSizeThatTheRulebookDoesNotHold() {
+            assertThat(rules(ChangedDemo.of(LITHIUM, "fitted: 2 x 70 mm2", "fitted: 300 mm2")))
+                    .containsExactly("figures.not-in-table");
+        }
+
+        @Test
+        void noConductorDoes() {
+            assertThat(rules(ChangedDemo.of(GLASS_MAT, "4.6 m (measured), fitted: 25 mm2", "90 m (measured)")))
+                    .containsExactly("figures.no-conductor");
+        }
+
+        @Test
+        void noCables() {
+            String first = "cables:\n  - {";
+            assertThat(rules(ChangedDemo.of(
+                            GLASS_MAT,
+                            first,
+                            "cables: []\n  # - {",
+                            "  - { id: B2",
+                            "  # - { id: B2",
+                            "protects: [B1]",
+                            "protects: []",
+                            "isolates: [B1]",
+                            "isolates: []",
+                            "of: [B1, B2], ",
+                            "")))
+                    .containsExactly("figures.no-cables");
+        }
+    }
+
+    @Nested
+    class Absence {
+
+        /** Pulses are judged at their peak: what stays on by a thermostat cuts out where its full power does. */
+        @Test
+        void aThermostatIsJudgedWhileItHeats() {
+            String always = "kind: heating, per-use: 3 h, uses-per-day: 0.5";
+            ChangedDemo left =
+                    ChangedDemo.of(GLASS_MAT, always, always + ", left-on: yes", "cut-out: 10.5 V", "cut-out: 11.4 V");
+            Figures figures = left.figures();
+            ApplianceFigures alone = figures.appliances().get(1);
+            assertThat(figures.absence().toEmpty().value().seconds())
+                    .isLessThan(figures.absence().idleToReserve().value().seconds());
+            assertThat(figures.absence().toReserve().value().seconds())
+                    .isCloseTo(alone.time().value().seconds(), within(1.0));
+        }
+
+        @Test
+        void nothingLeftOnIsTheIdleDraw() {
+            AbsenceFigures absence = ChangedDemo.of(GLASS_MAT).figures().absence();
+            assertThat(absence.leftOn()).isEmpty();
+            assertThat(absence.toReserve().value())
+                    .isEqualTo(absence.idleToReserve().value());
+        }
+    }
+
+    @Nested
+    class Together {
+
+        /** Within the inverter's rating, but even a full bank far away cannot hold its voltage. */
+        @Test
+        void aPairThatTheBankCannotCarry() {
+            ChangedDemo job = ChangedDemo.of(
+                    GLASS_MAT,
+                    "alarm: 11.5 V",
+                    "alarm: 11.95 V",
+                    "cut-out: 10.5 V",
+                    "cut-out: 11.9 V",
+                    "resistance: 11 mΩ",
+                    "resistance: 12 mΩ");
+            TogetherFigures pair = job.figures().pairs().stream()
+                    .filter(it -> it.first().appliance().name().equals("Heat gun")
+                            && it.second().appliance().name().equals("Sewing machine"))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(pair.power()).isEqualTo(new Power(790));
+            assertThat(pair.allowed()).isFalse();
+        }
+
+        @Test
+        void theInvertersRatingHolds() {
+            assertThat(ChangedDemo.of(LITHIUM).figures().pairs())
+                    .filteredOn(pair -> !pair.allowed())
+                    .extracting(pair -> pair.first().appliance().name() + " + "
+                            + pair.second().appliance().name())
+                    .containsExactly("Induction ring + Washing machine");
+        }
+    }
+
+    /** Monotone as a whole: a change for the worse in the job never makes a running time longer. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "temperature: 10 °C | temperature: -10 °C",
+                "capacity: 115 Ah | capacity: 90 Ah",
+                "resistance: 11 mΩ | resistance: 15 mΩ",
+                "length: 4.6 m | length: 8 m",
+                "reserve: 50 % | reserve: 70 %",
+                "best: 91 % (assumed), full: 87.5 % | best: 88 % (assumed), full: 84 %",
+                "reserve: 50 % | reserve: 50 %\n  health: 70 %"
+            })
+    void worseNeverLastsLonger(String found, String instead) {
+        List<ApplianceFigures> before = ChangedDemo.of(GLASS_MAT).figures().appliances();
+        List<ApplianceFigures> after = ChangedDemo.of(GLASS_MAT, found, instead.replace("\\n", "\n"))
+                .figures()
+                .appliances();
+        for (int i = 0; i < before.size(); i++) {
+            assertThat(after.get(i).time().value())
+                    .isLessThanOrEqualTo(before.get(i).time().value());
+            assertThat(after.get(i).wornTime().value())
+                    .isLessThanOrEqualTo(before.get(i).wornTime().value());
+        }
+        assertThat(after.stream().map(it -> it.sharePerUse().map(Figure::value).orElse(Ratio.NONE)))
+                .allSatisfy(share -> assertThat(share.fraction()).isBetween(0.0, 1.0));
+    }
+}

@@ -1,0 +1,151 @@
+package org.quaybook.pack;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HexFormat;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The whole road on every demo. */
+class DemoPacksTest {
+
+    private static final Path DEMOS = Path.of("demo-jobs");
+
+    @TempDir
+    Path folder;
+
+    static Stream<Path> demos() throws IOException {
+        try (Stream<Path> list = Files.list(DEMOS)) {
+            return list.filter(Files::isDirectory).sorted().toList().stream();
+        }
+    }
+
+    private static Map<String, byte[]> pack(Path job) {
+        Road.Judged judged = Road.judge(job);
+        assertThat(judged.problems()).isEmpty();
+        return Road.documents(Objects.requireNonNull(judged.assessment()), judged.branding(), null, "test");
+    }
+
+    private static String text(Map<String, byte[]> pack, String document) {
+        byte[] pdf = Objects.requireNonNull(pack.get(document));
+        try (PDDocument read = Loader.loadPDF(pdf)) {
+            return new PDFTextStripper().getText(read).replaceAll("[\\s\u00A0]+", " ");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String record(Map<String, byte[]> pack) {
+        return pack.entrySet().stream()
+                .filter(file -> file.getKey().matches("record/[0-9A-Z]{21}/index.html"))
+                .map(file -> new String(file.getValue(), StandardCharsets.UTF_8))
+                .map(html ->
+                        html.replace("&nbsp;", " ").replaceAll("<[^>]*>", " ").replaceAll("[\\s\u00A0]+", " "))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void sameJobSameBytes(Path demo) {
+        Map<String, byte[]> first = pack(demo);
+        Map<String, byte[]> second = pack(demo);
+        assertThat(second.keySet()).isEqualTo(first.keySet());
+        first.forEach((path, content) -> assertThat(second.get(path)).as(path).isEqualTo(content));
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void issueHoldsTheDigestOfEveryOtherFile(Path demo) throws Exception {
+        Map<String, byte[]> pack = pack(demo);
+        JsonNode digests = new ObjectMapper().readTree(pack.get("issue.json")).get("sha256");
+        assertThat(digests.size()).isEqualTo(pack.size() - 1);
+        for (Map.Entry<String, byte[]> file : pack.entrySet()) {
+            if (!file.getKey().equals("issue.json")) {
+                byte[] digest =
+                        java.security.MessageDigest.getInstance("SHA-256").digest(file.getValue());
+                assertThat(digests.get(file.getKey()).asText())
+                        .isEqualTo(HexFormat.of().formatHex(digest));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void everyFigureIsTraceable(Path demo) throws Exception {
+        JsonNode figures =
+                new ObjectMapper().readTree(pack(demo).get("figures.json")).get("figures");
+        assertThat(figures.size()).isGreaterThan(60);
+        for (JsonNode figure : figures) {
+            assertThat(figure.get("value").isNumber()).as(figure.toString()).isTrue();
+            assertThat(figure.get("printed").asText()).isNotBlank();
+            assertThat(figure.get("source").asText()).isNotBlank();
+            assertThat(figure.get("rounding").asText()).isIn("up", "down", "nearest");
+        }
+    }
+
+    /** "the cut-out voltage changes the figures, the guide, the labels and the record consistently" */
+    @Test
+    void oneChangedNumberChangesEveryDocumentAlike() throws Exception {
+        Map<String, byte[]> before = pack(DEMOS.resolve("lantern-moth"));
+        Path changed = copy("lantern-moth", "cut-out: 21.5 V", "cut-out: 22.5 V");
+        Map<String, byte[]> after = pack(changed);
+        for (String document : new String[] {"guide.pdf", "labels.pdf"}) {
+            assertThat(text(before, document)).as(document).contains("21.5 V").doesNotContain("22.5 V");
+            assertThat(text(after, document)).as(document).contains("22.5 V").doesNotContain("21.5 V");
+        }
+        assertThat(record(before)).contains("21.5 V").doesNotContain("22.5 V");
+        assertThat(record(after)).contains("22.5 V").doesNotContain("21.5 V");
+        String current = printed(after, "inverter.worst-current");
+        assertThat(current).isNotEqualTo(printed(before, "inverter.worst-current"));
+        assertThat(text(after, "guide.pdf")).contains(current.replace('\u00A0', ' '));
+        assertThat(record(after)).contains(current.replace('\u00A0', ' '));
+    }
+
+    @Test
+    void aLongerCableDropsMoreInFiguresAndGuide() throws Exception {
+        Map<String, byte[]> before = pack(DEMOS.resolve("second-biscuit"));
+        Map<String, byte[]> after = pack(copy("second-biscuit", "length: 4.6 m", "length: 6.6 m"));
+        String drop = printed(after, "supply.drop");
+        assertThat(drop).isNotEqualTo(printed(before, "supply.drop"));
+        assertThat(text(after, "guide.pdf")).contains(drop.replace('\u00A0', ' '));
+    }
+
+    private static String printed(Map<String, byte[]> pack, String figure) throws IOException {
+        for (JsonNode node :
+                new ObjectMapper().readTree(pack.get("figures.json")).get("figures")) {
+            if (node.get("name").asText().equals(figure)) {
+                return node.get("printed").asText();
+            }
+        }
+        throw new AssertionError("no figure " + figure);
+    }
+
+    private Path copy(String demo, String find, String replace) throws IOException {
+        try (Stream<Path> files = Files.list(DEMOS.resolve(demo))) {
+            for (Path file : files.toList()) {
+                Files.copy(file, folder.resolve(file.getFileName().toString()));
+            }
+        }
+        Path job = folder.resolve("job.yaml");
+        String text = Files.readString(job);
+        assertThat(text).contains(find);
+        Files.writeString(job, text.replace(find, replace));
+        return folder;
+    }
+}

@@ -1,0 +1,84 @@
+package org.quaybook.pack.guide;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.Optional;
+import org.quaybook.checks.Assessment;
+import org.quaybook.figures.Figures;
+import org.quaybook.figures.Tables;
+import org.quaybook.job.Installer;
+import org.quaybook.job.Job;
+import org.quaybook.job.JobReader;
+import org.quaybook.job.JobReading;
+import org.quaybook.job.Vocabulary;
+import org.quaybook.record.Branding;
+import org.quaybook.reference.Rulebook;
+import org.quaybook.render.Templates;
+import org.quaybook.text.Words;
+
+/** One of the demo jobs, as it is or with a change in its text. */
+record DemoJob(Assessment assessment, Branding branding) {
+
+    static final Words WORDS = Words.of("en-GB");
+
+    static DemoJob of(String name) {
+        return changed(name, "", "");
+    }
+
+    /** @param find what the job's text is searched for; must occur unless it is empty */
+    static DemoJob changed(String name, String find, String replacement) {
+        Path folder = Path.of("demo-jobs", name);
+        String text = read(folder.resolve("job.yaml"));
+        if (!text.contains(find)) {
+            throw new IllegalArgumentException(name + " has no " + find);
+        }
+        return of(folder, find.isEmpty() ? text : text.replace(find, replacement));
+    }
+
+    /** A demo without one of its top-level sections. */
+    static DemoJob without(String name, String section) {
+        Path folder = Path.of("demo-jobs", name);
+        return of(
+                folder,
+                read(folder.resolve("job.yaml")).replaceFirst("(?m)^" + section + ":.*\n(^[ \t].*\n|^\n)*", ""));
+    }
+
+    private static DemoJob of(Path folder, String text) {
+        JobReading reading = JobReader.parse(text, "job.yaml", new Vocabulary(Rulebook.names(), Words.languages()));
+        if (!reading.problems().isEmpty()) {
+            throw new IllegalArgumentException(reading.problems().toString());
+        }
+        Job job = Objects.requireNonNull(reading.job());
+        Installer installer = Objects.requireNonNull(
+                JobReader.parseInstaller(read(folder.resolve("installer.yaml")), "installer.yaml")
+                        .installer());
+        Tables tables = Tables.standard(job.job().rulebook());
+        Figures.Outcome outcome = Figures.of(job, tables);
+        Figures figures = Objects.requireNonNull(outcome.figures(), outcome.problems()::toString);
+        Optional<byte[]> logo = Optional.ofNullable(installer.logo()).map(file -> bytes(folder.resolve(file)));
+        return new DemoJob(Assessment.of(job, installer, figures, tables), Branding.of(installer, logo));
+    }
+
+    byte[] guide() {
+        return Guide.pdf(assessment, WORDS, branding, Templates.builtIn());
+    }
+
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static byte[] bytes(Path file) {
+        try {
+            return Files.readAllBytes(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,101 @@
+package org.quaybook.pack.labels;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.quaybook.checks.Assessment;
+import org.quaybook.figures.Figures;
+import org.quaybook.figures.Tables;
+import org.quaybook.job.Job;
+import org.quaybook.job.JobReader;
+import org.quaybook.job.JobReading;
+import org.quaybook.job.Vocabulary;
+import org.quaybook.record.Branding;
+import org.quaybook.record.RecordLink;
+import org.quaybook.reference.Rulebook;
+import org.quaybook.text.Words;
+
+/** A job file, calculated and judged, with what its labels are made of; for the demo jobs and changed copies of them. */
+record DemoJob(Assessment assessment, Words words, Branding branding, RecordLink link) {
+
+    static DemoJob read(Path folder) {
+        JobReading reading =
+                JobReader.read(folder.resolve("job.yaml"), new Vocabulary(Rulebook.names(), Words.languages()));
+        Job job = Objects.requireNonNull(reading.job(), () -> reading.problems().toString());
+        var installer = Objects.requireNonNull(reading.installer());
+        Tables tables = Tables.standard(job.job().rulebook());
+        Figures figures = Objects.requireNonNull(Figures.of(job, tables).figures());
+        return new DemoJob(
+                Assessment.of(job, installer, figures, tables),
+                Words.of("en-GB"),
+                Branding.of(installer, Optional.ofNullable(installer.logo()).map(name -> bytes(folder.resolve(name)))),
+                new RecordLink(installer.records(), job.job().record()));
+    }
+
+    static DemoJob demo(String name) {
+        return read(Path.of("demo-jobs", name));
+    }
+
+    /**
+     * A demo job with some of its text replaced.
+     *
+     * @param changes what is replaced and by what, in turn; each must occur
+     */
+    static DemoJob changed(String name, Path folder, String... changes) {
+        Path demo = Path.of("demo-jobs", name);
+        String job = new String(bytes(demo.resolve("job.yaml")), StandardCharsets.UTF_8);
+        for (int i = 0; i < changes.length; i += 2) {
+            if (!job.contains(changes[i])) {
+                throw new IllegalArgumentException("not in the job: " + changes[i]);
+            }
+            job = job.replace(changes[i], changes[i + 1]);
+        }
+        try {
+            Files.writeString(folder.resolve("job.yaml"), job);
+            for (String other : List.of("installer.yaml", "logo.svg")) {
+                if (Files.exists(demo.resolve(other))) {
+                    Files.write(folder.resolve(other), bytes(demo.resolve(other)));
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return read(folder);
+    }
+
+    LabelsPrinted print() {
+        return Labels.sheet(assessment, words, branding, link);
+    }
+
+    List<LabelDesign> designs() {
+        return Labels.designs(assessment, words, branding, link);
+    }
+
+    LabelDesign design(String id) {
+        return designs().stream()
+                .filter(design -> design.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no label " + id));
+    }
+
+    List<String> ids() {
+        return designs().stream().map(LabelDesign::id).toList();
+    }
+
+    List<LabelSetter.Sized> sized() {
+        return Labels.size(designs(), assessment, words);
+    }
+
+    private static byte[] bytes(Path file) {
+        try {
+            return Files.readAllBytes(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,94 @@
+package org.quaybook.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.quaybook.checks.Assessment;
+import org.quaybook.figures.Figures;
+import org.quaybook.figures.Tables;
+import org.quaybook.job.Installer;
+import org.quaybook.job.Job;
+import org.quaybook.job.JobReader;
+import org.quaybook.job.JobReading;
+import org.quaybook.job.Vocabulary;
+import org.quaybook.reference.Rulebook;
+import org.quaybook.render.Templates;
+import org.quaybook.text.Words;
+
+/** A demo job, read and judged as the program does it, and its record page. */
+record Demos(Assessment assessment, Branding branding) {
+
+    static final List<String> NAMES = List.of("lantern-moth", "second-biscuit", "persimmon-tug");
+    static final List<String> DOWNLOADS = List.of("guide.pdf", "labels.pdf", "figures.json");
+
+    static Demos of(String name) {
+        return read(Path.of("demo-jobs", name));
+    }
+
+    /** A demo job with other words in its file. */
+    static Demos changed(String name, Path folder, Map<String, String> changes) throws IOException {
+        Path demo = Path.of("demo-jobs", name);
+        String job = Files.readString(demo.resolve("job.yaml"));
+        for (Map.Entry<String, String> change : changes.entrySet()) {
+            assertThat(job).contains(change.getKey());
+            job = job.replace(change.getKey(), change.getValue());
+        }
+        Files.writeString(folder.resolve("job.yaml"), job);
+        Files.copy(demo.resolve("installer.yaml"), folder.resolve("installer.yaml"));
+        if (Files.exists(demo.resolve("logo.svg"))) {
+            Files.copy(demo.resolve("logo.svg"), folder.resolve("logo.svg"));
+        }
+        return read(folder);
+    }
+
+    private static Demos read(Path folder) {
+        JobReading reading =
+                JobReader.read(folder.resolve("job.yaml"), new Vocabulary(Rulebook.names(), Words.languages()));
+        assertThat(reading.job()).as(() -> folder + ": " + reading.problems()).isNotNull();
+        Job job = Objects.requireNonNull(reading.job());
+        Installer installer = Objects.requireNonNull(reading.installer());
+        Tables tables = Tables.standard(job.job().rulebook());
+        Figures.Outcome outcome = Figures.of(job, tables);
+        assertThat(outcome.problems()).isEmpty();
+        return new Demos(
+                Assessment.of(job, installer, Objects.requireNonNull(outcome.figures()), tables),
+                Branding.of(installer, logo(folder, installer)));
+    }
+
+    private static Optional<byte[]> logo(Path folder, Installer installer) {
+        return Optional.ofNullable(installer.logo()).map(file -> {
+            try {
+                return Files.readAllBytes(folder.resolve(file));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
+    }
+
+    Job job() {
+        return assessment.job();
+    }
+
+    String code() {
+        return job().job().record().symbols();
+    }
+
+    Map<String, byte[]> site() {
+        return RecordSite.page(assessment, Words.of("en-GB"), branding, Templates.builtIn(), DOWNLOADS);
+    }
+
+    HtmlPage page() {
+        return HtmlPage.of(Objects.requireNonNull(site().get(code() + "/index.html")));
+    }
+
+    HtmlPage unknownCode() {
+        return HtmlPage.of(Objects.requireNonNull(site().get("404.html")));
+    }
+}

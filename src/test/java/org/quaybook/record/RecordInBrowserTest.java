@@ -1,0 +1,243 @@
+package org.quaybook.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The record pages in a real browser at phone size, from a folder and from a web server. */
+class RecordInBrowserTest {
+
+    static final List<String> DEMOS = Demos.NAMES;
+
+    /** Narrowest window that WCAG 2.2, 1.4.10 asks for, and a usual phone. */
+    private static final List<Integer> WIDTHS = List.of(320, 390);
+
+    /** The window of a usual phone is about 65 mm and 390 CSS pixels wide (common practice, no source). */
+    private static final double PIXELS_PER_MILLIMETRE = 6;
+
+    private static final int WINDOW_HEIGHT = 844;
+
+    private static Phone phone;
+
+    @TempDir
+    Path folder;
+
+    @BeforeAll
+    static void start() {
+        phone = new Phone();
+    }
+
+    @AfterAll
+    static void stop() {
+        if (phone != null) {
+            phone.close();
+        }
+    }
+
+    static Stream<Arguments> demosAndWidths() {
+        return DEMOS.stream().flatMap(demo -> WIDTHS.stream().map(width -> Arguments.of(demo, width)));
+    }
+
+    private String onDisk(Map<String, byte[]> site, String page) throws IOException {
+        for (Map.Entry<String, byte[]> file : site.entrySet()) {
+            Path path = folder.resolve(file.getKey());
+            Files.createDirectories(path.getParent());
+            Files.write(path, file.getValue());
+        }
+        return folder.resolve(page).toUri().toString();
+    }
+
+    private static String record(Demos demo) {
+        return demo.code() + "/index.html";
+    }
+
+    private static void fitsAndIsReadByEverybody(String address) {
+        assertThat(phone.wider()).as("reaches out of the window").isEmpty();
+        assertThat(phone.requests()).as("asked for").containsExactly(address);
+        assertThat(phone.barriers()).as("against WCAG 2.2 AA, by axe-core").isEmpty();
+        assertThat(phone.complaints()).as("of the browser").isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("demosAndWidths")
+    void fromAFolder(String name, int width) throws IOException {
+        Demos demo = Demos.of(name);
+        for (String page : List.of(record(demo), "404.html")) {
+            String address = onDisk(demo.site(), page);
+
+            phone.open(address, width);
+
+            fitsAndIsReadByEverybody(address);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("demosAndWidths")
+    void fromAServer(String name, int width) throws IOException {
+        Demos demo = Demos.of(name);
+        try (Host host = new Host(demo.site())) {
+            String address = host.address() + demo.code() + "/";
+
+            phone.open(address, width);
+
+            fitsAndIsReadByEverybody(address);
+            assertThat(host.asked).containsExactly("/" + demo.code() + "/");
+        }
+    }
+
+    @Test
+    void aMistypedCodeIsHelped() throws IOException {
+        Demos demo = Demos.of("lantern-moth");
+        try (Host host = new Host(demo.site())) {
+            phone.open(host.address() + demo.code().replace('8', '9') + "/", 390);
+
+            assertThat(phone.text()).contains("This code is not known here", "01632 960118");
+            assertThat(phone.wider()).isEmpty();
+        }
+    }
+
+    /** WCAG 2.2, 1.4.4: a reader who has set the text to twice its size. */
+    @Test
+    void twiceTheTextSize() throws IOException {
+        try (Phone large = new Phone(32)) {
+            for (String name : DEMOS) {
+                Demos demo = Demos.of(name);
+                large.open(onDisk(demo.site(), record(demo)), 390);
+
+                assertThat(large.textSize("main p")).isEqualTo(36);
+                assertThat(large.wider()).as(name).isEmpty();
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @FieldSource("DEMOS")
+    void allIsThereWithoutScripts(String name) throws IOException {
+        Demos demo = Demos.of(name);
+        String address = onDisk(demo.site(), record(demo));
+        phone.open(address, 390);
+        String with = phone.text();
+
+        phone.javaScript(false);
+        try {
+            phone.open(address, 390);
+            assertThat(phone.text()).isEqualTo(with).contains("In danger: all off", "For fire and rescue");
+        } finally {
+            phone.javaScript(true);
+        }
+    }
+
+    /** The steps stand in the first window, the doors can be hit with a wet thumb: 12 mm. */
+    @ParameterizedTest
+    @FieldSource("DEMOS")
+    void firstThingsFirst(String name) throws IOException {
+        Demos demo = Demos.of(name);
+        phone.open(onDisk(demo.site(), record(demo)), 390);
+
+        assertThat(phone.bottom("#all-off ol")).isLessThan(WINDOW_HEIGHT);
+        assertThat(phone.bottom(".doors")).isLessThan(2 * WINDOW_HEIGHT);
+        assertThat(phone.leastSide(".doors a, .button")).isGreaterThanOrEqualTo(12 * PIXELS_PER_MILLIMETRE);
+        assertThat(phone.textSize("main p")).isEqualTo(18);
+        assertThat(phone.firstStop()).isEqualTo("Skip to: all off");
+    }
+
+    @ParameterizedTest
+    @FieldSource("DEMOS")
+    void printedPagesNameTheRecord(String name) throws IOException {
+        Demos demo = Demos.of(name);
+        phone.open(onDisk(demo.site(), record(demo)), 390);
+
+        try (PDDocument print = Loader.loadPDF(phone.print())) {
+            for (int page = 1; page <= print.getNumberOfPages(); page++) {
+                PDFTextStripper text = new PDFTextStripper();
+                text.setStartPage(page);
+                text.setEndPage(page);
+                assertThat(text.getText(print))
+                        .contains(demo.job().job().record() + ", revision 1, page " + page + "/"
+                                + print.getNumberOfPages());
+            }
+        }
+    }
+
+    /** The instruments themselves: a bad page is found bad. */
+    @Test
+    void faultsAreSeen() throws IOException {
+        Path bad = folder.resolve("bad.html");
+        Files.writeString(bad, """
+                <!DOCTYPE html>
+                <html lang="en"><head><title>Bad</title>
+                <meta name="viewport" content="width=device-width, initial-scale=1">
+                <meta http-equiv="Content-Security-Policy" content="style-src 'none'">
+                <style>p { color: red }</style></head>
+                <body><main><h1>Bad</h1><div><img src="missing.png"></div>
+                <svg width="900" height="10" role="presentation"></svg></main></body></html>
+                """);
+
+        phone.open(bad.toUri().toString(), 320);
+
+        assertThat(phone.wider()).isNotEmpty();
+        assertThat(phone.requests()).hasSize(2);
+        assertThat(phone.barriers()).anyMatch(line -> line.startsWith("image-alt"));
+        assertThat(phone.complaints())
+                .anyMatch(line -> line.contains("style"))
+                .anyMatch(line -> line.contains("missing"));
+    }
+
+    /** A plain web host: files, index pages, and the page for what is not there. */
+    private static final class Host implements AutoCloseable {
+
+        private final Map<String, byte[]> site;
+        private final HttpServer server;
+        private final List<String> asked = new CopyOnWriteArrayList<>();
+
+        Host(Map<String, byte[]> site) throws IOException {
+            this.site = site;
+            this.server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
+            server.createContext("/", this::answer);
+            server.start();
+        }
+
+        String address() {
+            return "http://127.0.0.1:" + server.getAddress().getPort() + "/";
+        }
+
+        private void answer(HttpExchange exchange) throws IOException {
+            String path = exchange.getRequestURI().getPath();
+            asked.add(path);
+            byte[] found = site.get(path.substring(1) + (path.endsWith("/") ? "index.html" : ""));
+            byte[] content = found == null ? Objects.requireNonNull(site.get("404.html")) : found;
+            exchange.getResponseHeaders().set("Content-Type", "text/html; charset=" + StandardCharsets.UTF_8);
+            exchange.sendResponseHeaders(found == null ? 404 : 200, content.length);
+            exchange.getResponseBody().write(content);
+            exchange.close();
+        }
+
+        @Override
+        public void close() {
+            server.stop(0);
+        }
+    }
+}

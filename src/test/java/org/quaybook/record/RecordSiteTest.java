@@ -1,0 +1,292 @@
+package org.quaybook.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
+import org.quaybook.figures.ApplianceFigures;
+import org.quaybook.figures.Figure;
+import org.quaybook.figures.Figures;
+import org.quaybook.quantity.Rounding;
+import org.quaybook.render.Templates;
+import org.quaybook.text.Words;
+
+/** What the record page says, and how it is made. */
+class RecordSiteTest {
+
+    static final List<String> DEMOS = Demos.NAMES;
+
+    /** The project's own limit: it has to open where there is hardly any signal. */
+    private static final int LARGEST = 100_000;
+
+    private static final Words WORDS = Words.of("en-GB");
+
+    private static String say(Figure<?> figure) {
+        return WORDS.word(figure.stated());
+    }
+
+    @ParameterizedTest
+    @FieldSource("DEMOS")
+    void twoSmallFilesAlwaysTheSame(String name) {
+        Demos demo = Demos.of(name);
+        Map<String, byte[]> site = demo.site();
+
+        assertThat(site).containsOnlyKeys(demo.code() + "/index.html", "404.html");
+        assertThat(site.values()).allSatisfy(content -> assertThat(content).hasSizeLessThan(LARGEST));
+        Demos.of(name)
+                .site()
+                .forEach((path, content) -> assertThat(content).as(path).isEqualTo(site.get(path)));
+    }
+
+    /** Structure that WCAG 2.2 asks for: 1.3.1 headings, captions and scopes; 2.4.1; 2.4.2; 3.1.1. */
+    @ParameterizedTest
+    @FieldSource("DEMOS")
+    void structure(String name) {
+        for (HtmlPage page : List.of(Demos.of(name).page(), Demos.of(name).unknownCode())) {
+            assertThat(page.source()).startsWith("<!DOCTYPE html>");
+            assertThat(page.element("/html").getAttribute("lang")).isEqualTo("en-GB");
+            assertThat(page.texts("//title")).singleElement().asString().isNotBlank();
+            assertThat(page.elements("//table[not(caption)]")).isEmpty();
+            assertThat(page.elements("//th[not(@scope)]")).isEmpty();
+            assertThat(page.elements("//img[not(@alt)]")).isEmpty();
+            assertThat(page.elements(
+                            "//p[not(node())] | //ul[not(li)] | //ol[not(li)] | //dl[not(div)] | //dd[not(node())]"))
+                    .isEmpty();
+            assertThat(page.values("//*[@id]", "id")).doesNotHaveDuplicates();
+            assertThat(page.values("//*[@id]", "id"))
+                    .containsAll(page.values("//a[starts-with(@href, '#')]", "href").stream()
+                            .map(target -> target.substring(1))
+                            .toList());
+            noLevelIsSkipped(levels(page));
+        }
+    }
+
+    private static List<Integer> levels(HtmlPage page) {
+        return page.elements("//h1 | //h2 | //h3 | //h4 | //h5 | //h6").stream()
+                .map(heading -> heading.getTagName().charAt(1) - '0')
+                .toList();
+    }
+
+    private static void noLevelIsSkipped(List<Integer> levels) {
+        assertThat(levels).startsWith(1).containsOnlyOnce(1);
+        for (int at = 1; at < levels.size(); at++) {
+            assertThat(levels.get(at)).isLessThanOrEqualTo(levels.get(at - 1) + 1);
+        }
+    }
+
+    @ParameterizedTest
+    @FieldSource("DEMOS")
+    void nothingFromOutsideAndNothingToFind(String name) {
+        Demos demo = Demos.of(name);
+        for (HtmlPage page : List.of(demo.page(), demo.unknownCode())) {
+            assertThat(page.values("//meta[@name='robots']", "content")).containsExactly("noindex, nofollow");
+            assertThat(page.values("//meta[@name='referrer']", "content")).containsExactly("no-referrer");
+            assertThat(page.values("//meta[@http-equiv='Content-Security-Policy']", "content"))
+                    .containsExactly("default-src 'none'; img-src data:; style-src '" + hash(page)
+                            + "'; base-uri 'none'; form-action 'none'");
+            assertThat(page.elements("//script | //iframe | //object | //embed | //form | //@style/.. | //@onclick/.."))
+                    .isEmpty();
+            assertThat(page.values("//*[@src]", "src")).allMatch(source -> source.startsWith("data:"));
+            assertThat(page.values("//link", "href")).containsExactly("data:,");
+            assertThat(page.element("//style").getTextContent()).doesNotContain("url(", "@import");
+            assertThat(page.values("//a", "href")).allMatch(target -> expected(target, demo));
+        }
+    }
+
+    private static boolean expected(String target, Demos demo) {
+        return target.startsWith("#")
+                || target.startsWith("tel:")
+                || target.startsWith("mailto:")
+                || Demos.DOWNLOADS.contains(target)
+                || target.equals(demo.assessment().installer().website());
+    }
+
+    /** Content Security Policy Level 3, hash source: base64 of the SHA-256 of the style element's text. */
+    private static String hash(HtmlPage page) {
+        try {
+            String source = page.source();
+            String style = source.substring(source.indexOf("<style>") + 7, source.indexOf("</style>"));
+            return "sha256-"
+                    + Base64.getEncoder()
+                            .encodeToString(MessageDigest.getInstance("SHA-256")
+                                    .digest(style.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** The figures on the page are those of the calculation, in the words that all documents use. */
+    @ParameterizedTest
+    @FieldSource("DEMOS")
+    void figuresAreTheJobs(String name) {
+        Demos demo = Demos.of(name);
+        HtmlPage page = demo.page();
+        Figures figures = demo.assessment().figures();
+
+        for (ApplianceFigures appliance : figures.appliances()) {
+            String row = "//table[@class='runs']/tbody[starts-with(normalize-space(tr/th), '"
+                    + appliance.appliance().name() + "')]/tr[@class='times']/td";
+            assertThat(page.texts(row)).containsExactly(say(appliance.time()), say(appliance.wornTime()));
+        }
+        List<String> rest = figures.bank().restTable().stream()
+                .map(row -> WORDS.numbers().fixed(row.rest().value(), "V", 2, Rounding.NEAREST))
+                .toList();
+        assertThat(page.texts("//section[@id='owner']/table[last()]/tbody/tr/td"))
+                .isEqualTo(rest);
+        assertThat(page.text())
+                .contains(
+                        "Beep: " + say(figures.inverter().alarm()) + ". Cut-out: "
+                                + say(figures.inverter().cutOut()),
+                        say(figures.bank().energy()),
+                        say(figures.bank().shortCircuit()),
+                        say(figures.inverter().worstCurrent()),
+                        say(figures.supply().drop()),
+                        say(figures.absence().idleToReserve()));
+    }
+
+    /** A reserve of 20 % is no charge below the reserve, though 1 - 0.8 is a little less than 0.2 in binary. */
+    @Test
+    void theReserveItselfIsNotBelowTheReserve() {
+        assertThat(Demos.of("lantern-moth").page().texts("//tr[@class='mark']/th"))
+                .extracting(text -> text.replace('\u00A0', ' '))
+                .containsExactly("10 % below the reserve", "0 % below the reserve");
+    }
+
+    /** ISO 13297 job: 300 ms and 40 ms are IEC 61008-1 (seen), 1 MΩ is IEC 60364-6 Table 6.1 (seen). */
+    @Test
+    void testsStandBesideTheirLimits() {
+        HtmlPage page = Demos.of("second-biscuit").page();
+
+        assertThat(row(page, "RCD trip time: R1 on inverter at 30 mA"))
+                .containsExactly(
+                        "23 ms 8 June 2026 GQ-2",
+                        "at most 300 ms at the rated current, 40 ms at five times IEC 61008-1");
+        assertThat(row(page, "insulation resistance"))
+                .containsExactly("120 MΩ 8 June 2026 GQ-2", "at least 1 MΩ IEC 60364-6 Table 6.1");
+    }
+
+    private static List<String> row(HtmlPage page, String test) {
+        return page.elements("//section[@id='surveyor']//tr[td]").stream()
+                .map(row -> HtmlPage.text(row).replace('\u00A0', ' '))
+                .filter(row -> row.startsWith(test + " "))
+                .map(row -> row.substring(test.length() + 1))
+                .findFirst()
+                .map(cells -> List.of(cells.split(" (?=at most|at least)", 2)))
+                .orElseThrow();
+    }
+
+    /**
+     * The order of switching off: the engine before the battery (common practice, no source), the isolators as the job
+     * lists them, the shore lead at the post (marina and boat safety guidance).
+     */
+    @Test
+    void stepsOfAllOff() {
+        assertThat(Demos.of("lantern-moth").page().texts("//section[@id='all-off']/ol/li"))
+                .containsExactly(
+                        "Stop the engine if that is safe",
+                        "S1 Battery switch: off above the battery box",
+                        "S2 Shore breaker: off AC board",
+                        "Shore post: off, then pull the lead there inlet: stern rail, port side");
+        assertThat(Demos.of("lantern-moth").page().texts("//section[@id='all-off']/p"))
+                .anyMatch(line ->
+                        line.startsWith("4 sources: battery bank, shore power, Engine alternator and Roof panels.")
+                                && line.contains("Stays live: Roof panels (no switch recorded: live in daylight)."));
+    }
+
+    @Test
+    void generatorWithoutIsolatorIsStopped(@TempDir Path folder) throws IOException {
+        Demos demo = Demos.changed(
+                "persimmon-tug", folder, Map.of("rcds:", "generator: { power: 3 kW, where: fore deck }\n\nrcds:"));
+
+        assertThat(demo.page().texts("//section[@id='all-off']/ol/li"))
+                .containsSequence("Stop the generator fore deck", "S1 Battery switch: off deckhouse step");
+        assertThat(demo.page().text())
+                .contains("4 sources: battery bank, shore power, generator and Engine alternator");
+    }
+
+    @Test
+    void acceptedAndOpenPointsAreTold() {
+        HtmlPage page = Demos.of("second-biscuit").page();
+        String surveyor = HtmlPage.text(page.element("//section[@id='surveyor']"));
+
+        assertThat(surveyor)
+                .contains("ISO 13297", "Reason: owner renews the cable in 50 mm² at the next lay-up")
+                .contains("Accepted on 8 June 2026.")
+                .contains("Engine starting circuit, not touched");
+    }
+
+    @Test
+    void whatNobodyHasSeenIsPrinted(@TempDir Path folder) throws IOException {
+        Demos demo = Demos.changed("lantern-moth", folder, Map.of("lug-hole: 8 mm", "lug-hole: not seen"));
+
+        assertThat(demo.page().texts("//dl/div[dt='Lug hole']/dd")).containsExactly("not seen");
+        assertThat(demo.page().texts("//dl/div[dt='Torque']/dd")).contains("12\u00A0Nm (measured)");
+    }
+
+    @Test
+    void textOfTheJobCannotBecomeMarkup(@TempDir Path folder) throws IOException {
+        Demos demo = Demos.changed(
+                "lantern-moth",
+                folder,
+                Map.of(
+                        "where: stern locker",
+                        "where: '</dd><script>alert(1)</script>'",
+                        "name: Lantern Moth",
+                        "name: '\"<b>Moth'"));
+
+        assertThat(demo.page().elements("//script | //b[text()='Moth']")).isEmpty();
+        assertThat(demo.page().text()).contains("</dd><script>alert(1)</script>");
+        assertThat(demo.page().texts("//h1")).containsExactly("\"<b>Moth");
+    }
+
+    @Test
+    void codeRevisionAndDate() {
+        HtmlPage page = Demos.of("persimmon-tug").page();
+
+        assertThat(page.texts("//footer//dd[@class='code']")).containsExactly("NEG8-KHQN-YXPW-TE8S-T5FB-9");
+        assertThat(page.values("//time", "datetime")).containsExactly("2026-07-02");
+        assertThat(page.text())
+                .contains("the code printed on the label must be the same as NEG8-KHQN-YXPW-TE8S-T5FB-9");
+        assertThat(page.values("//a[@download]", "href")).isEqualTo(Demos.DOWNLOADS);
+        assertThat(page.values("//a[starts-with(@href, 'tel:')]", "href")).containsOnly("tel:01632960140");
+    }
+
+    /** Crockford's base 32 leaves out I, L, O and U (crockford.com/base32, from memory). */
+    @Test
+    void unknownCodePageKnowsNoRecord() {
+        Demos demo = Demos.of("lantern-moth");
+        HtmlPage page = demo.unknownCode();
+
+        assertThat(page.text()).contains("I, L, O and U never occur", "01632 960118", "21 letters and digits");
+        assertThat(page.source().toUpperCase(Locale.ROOT))
+                .doesNotContain(
+                        "LANTERN", demo.code(), demo.job().job().record().toString(), "ISO 13297");
+    }
+
+    @Test
+    void onlyKnownFilesAreOffered() {
+        Demos demo = Demos.of("lantern-moth");
+
+        assertThatThrownBy(() -> RecordSite.page(
+                        demo.assessment(), WORDS, demo.branding(), Templates.builtIn(), List.of("../job.yaml")))
+                .isInstanceOf(IllegalArgumentException.class);
+        Map<String, byte[]> without =
+                RecordSite.page(demo.assessment(), WORDS, demo.branding(), Templates.builtIn(), List.of());
+        assertThat(HtmlPage.of(Objects.requireNonNull(without.get(demo.code() + "/index.html")))
+                        .elements("//a[@download]"))
+                .isEmpty();
+    }
+}
