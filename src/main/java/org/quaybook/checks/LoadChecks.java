@@ -134,7 +134,7 @@ final class LoadChecks {
     }
 
     private void early(ApplianceFigures it) {
-        if (it.verdict() != Verdict.RUNS && it.verdict() != Verdict.NOT_WHEN_WORN) {
+        if (!it.runs()) {
             return;
         }
         Ratio reserve = figures.bank().reserve().value();

@@ -67,6 +67,11 @@ public record ApplianceFigures(
         Optional<Figure<Ratio>> cutOutBelow,
         Optional<Figure<Voltage>> runningVoltage) {
 
+    /** Whether it runs on the bank as it is. */
+    public boolean runs() {
+        return verdict == Verdict.RUNS || verdict == Verdict.NOT_WHEN_WORN;
+    }
+
     /** Whether an appliance can run. */
     public enum Verdict {
         /** It can. */

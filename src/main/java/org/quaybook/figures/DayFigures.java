@@ -67,7 +67,11 @@ public record DayFigures(
                 appliances.stream().map(it -> Input.of("P_mean", it.average())).toList());
     }
 
+    /** What cannot run on battery takes nothing from it. */
     private static double hoursPerDay(ApplianceFigures it) {
+        if (!it.runs()) {
+            return 0;
+        }
         if (Given.isYes(it.appliance().leftOn())) {
             return DAY.hours();
         }

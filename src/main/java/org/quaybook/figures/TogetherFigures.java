@@ -23,10 +23,8 @@ public record TogetherFigures(
     static List<TogetherFigures> pairs(
             List<ApplianceFigures> appliances, BankFigures bank, InverterFigures inverter, SupplyFigures supply) {
         Discharge full = new Discharge(bank.asItIs(), supply.resistance().value());
-        List<ApplianceFigures> able = appliances.stream()
-                .filter(one -> one.verdict() == ApplianceFigures.Verdict.RUNS
-                        || one.verdict() == ApplianceFigures.Verdict.NOT_WHEN_WORN)
-                .toList();
+        List<ApplianceFigures> able =
+                appliances.stream().filter(ApplianceFigures::runs).toList();
         List<TogetherFigures> pairs = new ArrayList<>();
         for (int i = 0; i < able.size(); i++) {
             for (int j = i + 1; j < able.size(); j++) {

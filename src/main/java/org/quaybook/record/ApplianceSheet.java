@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.quaybook.calc.Ending;
 import org.quaybook.checks.Assessment;
 import org.quaybook.figures.ApplianceFigures;
-import org.quaybook.figures.ApplianceFigures.Verdict;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.TogetherFigures;
 import org.quaybook.job.Given;
@@ -40,7 +39,7 @@ final class ApplianceSheet {
                         "verdict",
                         appliance.verdict().name().toLowerCase(Locale.ROOT).replace('_', '-'))
                 .put("verdictWords", words.term(appliance.verdict()))
-                .put("runs", appliance.verdict() == Verdict.RUNS || appliance.verdict() == Verdict.NOT_WHEN_WORN)
+                .put("runs", appliance.runs())
                 .put("power", say(appliance.power()))
                 .put("average", say(appliance.average()))
                 .put("startPower", say(appliance.startPower()))

@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import org.quaybook.checks.Assessment;
 import org.quaybook.job.Header;
 import org.quaybook.render.Colour;
+import org.quaybook.render.Contrast;
 import org.quaybook.render.TemplateFunction;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;

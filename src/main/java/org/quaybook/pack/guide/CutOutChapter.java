@@ -46,8 +46,7 @@ final class CutOutChapter {
         Lines lines = brief.lines("cutout.full");
         boolean any = false;
         for (ApplianceFigures appliance : brief.figures().appliances()) {
-            if (Equipment.runs(appliance)
-                    && alarmsAbove(appliance, bank.reserve().value())) {
+            if (appliance.runs() && alarmsAbove(appliance, bank.reserve().value())) {
                 any = true;
                 tell(appliance, lines);
             }

@@ -2,8 +2,6 @@ package org.quaybook.pack.guide;
 
 import java.util.Optional;
 import org.quaybook.checks.Assessment;
-import org.quaybook.figures.ApplianceFigures;
-import org.quaybook.figures.ApplianceFigures.Verdict;
 import org.quaybook.job.Changeover;
 import org.quaybook.job.ChangeoverKind;
 import org.quaybook.job.ChargeKind;
@@ -125,9 +123,5 @@ final class Equipment {
 
     private boolean has(LoadKind kind) {
         return job.appliances().stream().anyMatch(appliance -> appliance.kind() == kind);
-    }
-
-    static boolean runs(ApplianceFigures appliance) {
-        return appliance.verdict() == Verdict.RUNS || appliance.verdict() == Verdict.NOT_WHEN_WORN;
     }
 }

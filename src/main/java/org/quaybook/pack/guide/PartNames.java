@@ -114,7 +114,7 @@ final class PartNames {
     /** Of those that run, the appliance that takes most; empty if none runs. */
     static String largest(List<ApplianceFigures> appliances) {
         return appliances.stream()
-                .filter(Equipment::runs)
+                .filter(ApplianceFigures::runs)
                 .max((a, b) -> a.power().value().compareTo(b.power().value()))
                 .map(appliance -> appliance.appliance().name())
                 .orElse("");

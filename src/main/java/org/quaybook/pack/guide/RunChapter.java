@@ -55,7 +55,7 @@ final class RunChapter {
                 .say("cut-out", brief.say(brief.figures().inverter().cutOut()));
         for (ApplianceFigures appliance : brief.figures().appliances()) {
             String name = appliance.appliance().name();
-            boolean runs = Equipment.runs(appliance);
+            boolean runs = appliance.runs();
             lines.sayIf(runs && appliance.ending() != Ending.RESERVE, "other", name, appliance.ending());
             lines.sayIf(
                     runs && appliance.ending() == Ending.RESERVE && appliance.wornEnding() != Ending.RESERVE,
@@ -68,7 +68,7 @@ final class RunChapter {
 
     private List<Map<String, Object>> cannot() {
         return brief.figures().appliances().stream()
-                .filter(appliance -> !Equipment.runs(appliance))
+                .filter(appliance -> !appliance.runs())
                 .map(appliance -> new Rows()
                         .put("name", appliance.appliance().name())
                         .put("why", why(appliance))

@@ -78,7 +78,7 @@ final class WorkingsChapter {
     /** The appliance whose working is shown: the one that takes most, because it shows all effects best. */
     private Optional<ApplianceFigures> example() {
         return brief.figures().appliances().stream()
-                .filter(Equipment::runs)
+                .filter(ApplianceFigures::runs)
                 .max((a, b) -> a.power().value().compareTo(b.power().value()));
     }
 

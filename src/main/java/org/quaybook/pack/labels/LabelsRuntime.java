@@ -37,12 +37,10 @@ final class LabelsRuntime {
         return LabelDesign.of(id, reason, LabelSpot.BOARD, board, reading, title);
     }
 
-    private static boolean runs(ApplianceFigures appliance) {
-        return appliance.verdict() == Verdict.RUNS || appliance.verdict() == Verdict.NOT_WHEN_WORN;
-    }
-
     private List<ApplianceFigures> runnable() {
-        return facts.figures().appliances().stream().filter(LabelsRuntime::runs).toList();
+        return facts.figures().appliances().stream()
+                .filter(ApplianceFigures::runs)
+                .toList();
     }
 
     /** What takes most comes first: it is what empties the bank and sounds the alarm. */
@@ -64,7 +62,7 @@ final class LabelsRuntime {
                 rows,
                 0,
                 true));
-        List<String> never = names(Predicate.not(LabelsRuntime::runs));
+        List<String> never = names(Predicate.not(ApplianceFigures::runs));
         if (!never.isEmpty()) {
             parts.add(LabelPart.strong(facts.say("runtime.never", facts.words().list(never))));
         }

@@ -58,7 +58,7 @@ final class LabelsUse {
                 figures.appliance().name(),
                 LabelReading.HAND,
                 figures.appliance().name());
-        boolean runs = figures.verdict() == Verdict.RUNS || figures.verdict() == Verdict.NOT_WHEN_WORN;
+        boolean runs = figures.runs();
         if (!runs) {
             return Optional.of(design.with(LabelPart.strong(
                     facts.say(facts.job().shore() == null ? "appliance.never" : "appliance.shore-only"))));

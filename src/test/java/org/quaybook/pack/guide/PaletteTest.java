@@ -13,6 +13,7 @@ import org.quaybook.job.Colours;
 import org.quaybook.job.Installer;
 import org.quaybook.record.Branding;
 import org.quaybook.render.Colour;
+import org.quaybook.render.Contrast;
 
 class PaletteTest {
 
@@ -27,8 +28,8 @@ class PaletteTest {
         "#9b2423, #ffffff, 7.86", "#d05d29, #000000, 5.28", "#f9a800, #000000, 10.63", "#005387, #ffffff, 8.12"
     })
     void contrastIsThatOfTheDefinition(String a, String b, double ratio) {
-        assertThat(Palette.contrast(Colour.of(a), Colour.of(b))).isCloseTo(ratio, within(0.01));
-        assertThat(Palette.contrast(Colour.of(b), Colour.of(a))).isCloseTo(ratio, within(0.01));
+        assertThat(Contrast.ratio(Colour.of(a), Colour.of(b))).isCloseTo(ratio, within(0.01));
+        assertThat(Contrast.ratio(Colour.of(b), Colour.of(a))).isCloseTo(ratio, within(0.01));
     }
 
     /** WCAG 2.2, 1.4.3: 4.5 to 1 at least. */
@@ -49,8 +50,8 @@ class PaletteTest {
                 Place.NOWHERE);
         Colour printed = Colour.of(String.valueOf(
                 new Palette(Branding.of(installer, Optional.empty())).facts().get("main")));
-        assertThat(Palette.contrast(printed, Colour.WHITE)).isGreaterThanOrEqualTo(4.5);
-        if (Palette.contrast(Colour.of(main), Colour.WHITE) >= 4.5) {
+        assertThat(Contrast.ratio(printed, Colour.WHITE)).isGreaterThanOrEqualTo(4.5);
+        if (Contrast.ratio(Colour.of(main), Colour.WHITE) >= 4.5) {
             assertThat(printed).isEqualTo(Colour.of(main));
         }
     }

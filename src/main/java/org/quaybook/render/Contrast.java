@@ -1,24 +1,22 @@
-package org.quaybook.record;
-
-import org.quaybook.render.Colour;
+package org.quaybook.render;
 
 /** How well one colour is read on another: relative luminance and contrast ratio of WCAG 2.2. */
-final class Contrast {
+public final class Contrast {
 
     /** Least ratio for text (WCAG 2.2, 1.4.3). */
-    static final double TEXT = 4.5;
+    public static final double TEXT = 4.5;
 
     private Contrast() {}
 
     /** From 1 for two equal colours to 21 for black on white. */
-    static double ratio(Colour one, Colour other) {
+    public static double ratio(Colour one, Colour other) {
         double a = luminance(one);
         double b = luminance(other);
         return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
     }
 
     /** Black or white, whichever is read better on a colour. */
-    static String inkOn(Colour ground) {
+    public static String inkOn(Colour ground) {
         return ratio(Colour.WHITE, ground) >= ratio(Colour.BLACK, ground) ? "#ffffff" : "#000000";
     }
 

@@ -1,4 +1,4 @@
-package org.quaybook.record;
+package org.quaybook.render;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.quaybook.render.Colour;
 
 /** Contrast by the definition of WCAG 2.2, "contrast ratio" and "relative luminance". */
 class ContrastTest {
