@@ -9,6 +9,7 @@ import picocli.CommandLine.Command;
 @Command(
         name = "check",
         mixinStandardHelpOptions = true,
+        header = "Prints what is wrong with jobs, worst first; writes nothing.",
         description = {
             "",
             "Reads and calculates jobs and prints what it finds, worst first, each with the numbers that clash, what to "

@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "explain",
         mixinStandardHelpOptions = true,
+        header = "Lists the figures of a job, or says how one was reached.",
         description = {
             "",
             "Lists the figures of a job by name, or says how one was reached: formula, every input with where it came "

@@ -16,6 +16,7 @@ import picocli.CommandLine.ParameterException;
 @Command(
         name = "pack",
         mixinStandardHelpOptions = true,
+        header = "Makes the handover pack of each job.",
         description = {
             "",
             "Makes the handover pack of each job: guide.pdf, labels.pdf, record/ (for any web host), figures.json and "

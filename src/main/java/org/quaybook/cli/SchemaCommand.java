@@ -13,6 +13,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "schema",
         mixinStandardHelpOptions = true,
+        header = "Prints the JSON Schema of the job file for editors.",
         description = {
             "",
             "Prints the JSON Schema of the job file or of the installer profile, for editors that complete and check "

@@ -127,6 +127,7 @@ class MainTest {
         assertThat(run("--help")).isZero();
         assertThat(out.toString())
                 .contains("Exit codes:")
+                .contains("Makes the handover pack of each job.")
                 .contains("pack")
                 .contains("check")
                 .contains("schema");
