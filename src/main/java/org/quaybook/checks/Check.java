@@ -65,7 +65,9 @@ public enum Check implements MessageKey {
             Standing.COMMON_PRACTICE),
     NEUTRAL_BOND_UNKNOWN("neutral-bond-unknown", "ISO 13297:2020 6.8", Standing.SEEN),
     BREAKER_OVER_CABLE(
-            "breaker-over-cable", "ISO 13297:2020 13.1.5; ampacity of the rulebook at 70 °C insulation", Standing.SEEN),
+            "breaker-over-cable",
+            "ISO 13297:2020 13.1.5; ampacity of the rulebook at 70 °C insulation",
+            Standing.FROM_MEMORY),
     BREAKER_OVER_INLET("breaker-over-inlet", "IEC 60309-2: rating of the inlet", Standing.COMMON_PRACTICE),
     BREAKER_ON_BATTERY(
             "breaker-on-battery",

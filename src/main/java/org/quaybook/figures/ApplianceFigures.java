@@ -272,7 +272,10 @@ public record ApplianceFigures(
                     Input.of("P₀", inverter.idle()),
                     Input.of("C", capacity),
                     Input.usual("H", TimeSpan.ofHours(Practice.RATED_HOURS), Practice.RATED_HOURS_SOURCE),
-                    Input.usual("k", now.bank().peukert(), bank.battery().citation()),
+                    Input.usual(
+                            "k",
+                            now.bank().peukert(),
+                            bank.battery().leadAcid() ? bank.battery().citation() : Practice.NO_PEUKERT_SOURCE),
                     Input.of("R", resistance),
                     Input.of("R", supply.resistance()),
                     Input.of("s", bank.reserve()),

@@ -60,6 +60,9 @@ final class Practice {
     static final Citation WORST_TAKE_OFF =
             new Citation("nobody has seen it: the take-off that shares worst is taken", Standing.COMMON_PRACTICE);
 
+    static final Citation NO_PEUKERT_SOURCE =
+            new Citation("common practice, no source: Peukert's law is left to lead-acid", Standing.COMMON_PRACTICE);
+
     static final Citation NOT_WRITTEN =
             new Citation("not written in the job: the usual case is taken", Standing.COMMON_PRACTICE);
 

@@ -171,7 +171,8 @@ public record SupplyFigures(
                     tables.conductors());
             Optional<Conductor> fitted = Given.maybe(cable.fitted());
             Conductor conductor = fitted.orElseGet(() -> least.map(RunRating::conductor)
-                    .orElseThrow(() -> new Unanswerable(cable.place(), FiguresMessage.NO_CONDUCTOR, cable.id())));
+                    .orElseThrow(() -> new Unanswerable(
+                            cable.place(), FiguresMessage.NO_CONDUCTOR, FiguresMessage.NO_CONDUCTOR_HINT, cable.id())));
             RunRating rating = RunRating.of(
                     conductor, conditions, worst.value(), bank.system().value(), tables.rules(), tables.conductors());
             String key = "cable." + cable.id();

@@ -13,10 +13,15 @@ final class Unanswerable extends RuntimeException {
 
     private final transient Diagnostic diagnostic;
 
-    Unanswerable(Place place, FiguresMessage message, Object... arguments) {
+    Unanswerable(Place place, FiguresMessage message, FiguresMessage hint, Object... arguments) {
         super(message.key(), null, false, false);
         this.diagnostic = new Diagnostic(
-                Severity.ERROR, message.key(), place, "", new Message(message, List.of(arguments)), List.of());
+                Severity.ERROR,
+                message.key(),
+                place,
+                "",
+                new Message(message, List.of(arguments)),
+                List.of(Message.of(hint)));
     }
 
     Diagnostic diagnostic() {
