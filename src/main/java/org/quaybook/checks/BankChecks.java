@@ -55,7 +55,8 @@ final class BankChecks {
                     Check.TAKE_OFF_UNEVEN,
                     bank.takeOff() == null ? bank.place() : bank.takeOff().place(),
                     it.worstShare().stated(),
-                    Stated.asGiven(new Ratio(1.0 / it.sharing().shares().size())));
+                    Stated.asGiven(new Ratio(1.0 / it.sharing().shares().size())),
+                    it.worstShareOppositeEnds().orElse(it.worstShare()).stated());
         }
         if (it.battery().leadAcid() && it.sharing().shares().size() > MANY_STRINGS) {
             findings.add(

@@ -27,9 +27,11 @@ import org.quaybook.reference.Battery;
  * @param usableCharge charge above the reserve as it is
  * @param usableEnergy energy above the reserve as it is, at nominal voltage
  * @param blockResistance resistance of one block
- * @param resistance resistance between the take-off points, links included
+ * @param resistance resistance between the take-off points as the bank is, links and their joints included
  * @param worstShare part of the load that the hardest worked string takes
  * @param unevenness that part against a fair one, 100 % being fair
+ * @param worstShareOppositeEnds that share if plus and minus were taken off at opposite ends; empty where that would
+ *     change nothing
  * @param restFull rest voltage when full
  * @param restAtReserve rest voltage at the reserve
  * @param shortCircuit current of a bolted short; links are left out, and a resistance that the job does not state is
@@ -55,6 +57,7 @@ public record BankFigures(
         Figure<Resistance> resistance,
         Figure<Ratio> worstShare,
         Figure<Ratio> unevenness,
+        Optional<Figure<Ratio>> worstShareOppositeEnds,
         Figure<Voltage> restFull,
         Figure<Voltage> restAtReserve,
         Figure<Current> shortCircuit,

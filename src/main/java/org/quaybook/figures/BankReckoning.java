@@ -3,8 +3,10 @@ package org.quaybook.figures;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.quaybook.calc.DcRun;
 import org.quaybook.calc.RestVoltage;
 import org.quaybook.calc.Sharing;
@@ -14,6 +16,7 @@ import org.quaybook.calc.TakeOffPoint;
 import org.quaybook.job.Bank;
 import org.quaybook.job.Given;
 import org.quaybook.job.Link;
+import org.quaybook.job.Provenance;
 import org.quaybook.job.TakeOff;
 import org.quaybook.quantity.Charge;
 import org.quaybook.quantity.Conductor;
@@ -22,7 +25,6 @@ import org.quaybook.quantity.Energy;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Rounding;
-import org.quaybook.quantity.Temperature;
 import org.quaybook.quantity.Voltage;
 import org.quaybook.reference.Battery;
 import org.quaybook.reference.Found;
@@ -82,12 +84,11 @@ final class BankReckoning {
                 Input.of("U", nominal),
                 Input.of("C", usable));
         Figure<Resistance> block = blockResistance();
-        Optional<Figure<Resistance>> link = parallel > 1 ? Optional.of(linkResistance()) : Optional.empty();
-        Sharing sharing = Sharing.of(
-                Collections.nCopies(parallel, block.value().times(series)),
-                link.map(Figure::value).orElse(new Resistance(0)),
-                takeOff());
-        List<Input> ladder = ladderInputs(block, link);
+        Figure<Resistance> string = stringResistance(blockResistanceNow(block));
+        Optional<Figure<Resistance>> link =
+                parallel > 1 ? Optional.of(linkResistance("bank.link-resistance", bank.links())) : Optional.empty();
+        Sharing sharing = share(string, link, takeOff());
+        List<Input> ladder = ladderInputs(string, link);
         RestVoltage rest = restVoltage();
         List<BankFigures.RestRow> table = restTable(rest);
         Figure<Voltage> restFull = table.get(0).rest();
@@ -110,6 +111,7 @@ final class BankReckoning {
                 book.enter("bank.worst-share", sharing.worst(), Rounding.UP, Formula.LADDER, ladder),
                 book.enter(
                         "bank.unevenness", new Ratio(sharing.worstOverMean()), Rounding.UP, Formula.UNEVENNESS, ladder),
+                withOppositeEnds(string, link),
                 restFull,
                 book.enter(
                         "bank.rest-at-reserve",
@@ -174,24 +176,82 @@ final class BankReckoning {
                 "bank.block-resistance", usual.value(), Rounding.UP, Formula.FROM_TABLE, Input.of("r", usual));
     }
 
+    /** What was measured is as it is; a plate or a table speaks of a new block. */
+    private Figure<Resistance> blockResistanceNow(Figure<Resistance> block) {
+        double missing = 1 - Given.maybe(bank.health()).orElse(Ratio.WHOLE).fraction();
+        Given<Resistance> stated = bank.block().resistance();
+        boolean measured = stated != null && stated.value() != null && stated.provenance() == Provenance.MEASURED;
+        if (measured || missing <= 0) {
+            return block;
+        }
+        double rise = 1 + (Practice.WORN_RESISTANCE - 1) * missing / (1 - Practice.WORN_HEALTH.fraction());
+        return book.enter(
+                "bank.block-resistance-now",
+                block.value().times(rise),
+                Rounding.UP,
+                Formula.AGED_RESISTANCE,
+                Input.of("r₀", block),
+                Input.of("h", Objects.requireNonNull(bank.health())),
+                Input.usual("a", Practice.WORN_RESISTANCE, Practice.WORN_RESISTANCE_SOURCE));
+    }
+
+    /** Blocks in series with the links between them. */
+    private Figure<Resistance> stringResistance(Figure<Resistance> block) {
+        if (series == 1) {
+            return block;
+        }
+        Figure<Resistance> link = linkResistance("bank.series-link-resistance", bank.seriesLinks());
+        return book.enter(
+                "bank.string-resistance",
+                block.value().times(series).plus(link.value().times(series - 1)),
+                Rounding.UP,
+                Formula.STRING,
+                Input.of("r", block),
+                Input.of("n", bank.series()),
+                Input.of("l", link));
+    }
+
+    private Sharing share(Figure<Resistance> string, Optional<Figure<Resistance>> link, TakeOffPoint takeOff) {
+        return Sharing.of(
+                Collections.nCopies(parallel, string.value()),
+                link.map(Figure::value).orElse(new Resistance(0)),
+                takeOff);
+    }
+
+    /** What moving the take-off would gain: the hardest worked string's share with plus and minus at opposite ends. */
+    private Optional<Figure<Ratio>> withOppositeEnds(Figure<Resistance> string, Optional<Figure<Resistance>> link) {
+        if (link.isEmpty() || takeOff() != TakeOffPoint.SAME_END) {
+            return Optional.empty();
+        }
+        return Optional.of(book.enter(
+                "bank.worst-share-opposite-ends",
+                share(string, link, TakeOffPoint.OPPOSITE_ENDS).worst(),
+                Rounding.UP,
+                Formula.LADDER,
+                Input.of("r", string),
+                Input.of("m", bank.parallel()),
+                Input.of("l", link.get()),
+                Input.usual("t₁", TakeOff.OPPOSITE_ENDS, Practice.BETTER_TAKE_OFF)));
+    }
+
     /** A link whose cable nobody has written has its two joints at least. */
-    private Figure<Resistance> linkResistance() {
+    private Figure<Resistance> linkResistance(String key, @Nullable Link links) {
         Resistance joints = Practice.JOINT.times(Practice.JOINTS_PER_LINK);
         List<Input> inputs = new ArrayList<>(List.of(
                 Input.usual("j", Practice.JOINTS_PER_LINK, Practice.JOINTS_PER_LINK_SOURCE),
                 Input.usual("r_j", Practice.JOINT, Practice.JOINT_SOURCE)));
-        Link links = bank.links();
         if (links == null || links.size().value() == null || links.length().value() == null) {
-            return book.enter("bank.link-resistance", joints, Rounding.UP, Formula.LINK, inputs);
+            return book.enter(key, joints, Rounding.UP, Formula.JOINTS_OF_LINK, inputs);
         }
         Conductor conductor = BankFigures.seen(links.size());
         Found<Resistance> perMetre = tables.conductors().perMetreAt20(conductor.size(), true);
-        Resistance copper =
-                DcRun.resistance(perMetre.value(), conductor, BankFigures.seen(links.length()), new Temperature(20));
+        Resistance copper = DcRun.resistance(
+                perMetre.value(), conductor, BankFigures.seen(links.length()), Practice.LINK_TEMPERATURE);
         inputs.add(Input.of("r", perMetre));
         inputs.add(Input.of("S", links.size()));
         inputs.add(Input.of("L", links.length()));
-        return book.enter("bank.link-resistance", copper.plus(joints), Rounding.UP, Formula.LINK, inputs);
+        inputs.add(Input.usual("T", Practice.LINK_TEMPERATURE, Practice.LINK_TEMPERATURE_SOURCE));
+        return book.enter(key, copper.plus(joints), Rounding.UP, Formula.LINK, inputs);
     }
 
     /** One that nobody has seen is taken at its worst; with one string it does not matter. */
@@ -203,9 +263,8 @@ final class BankReckoning {
         };
     }
 
-    private List<Input> ladderInputs(Figure<Resistance> block, Optional<Figure<Resistance>> link) {
-        List<Input> inputs = new ArrayList<>(
-                List.of(Input.of("r", block), Input.of("n", bank.series()), Input.of("m", bank.parallel())));
+    private List<Input> ladderInputs(Figure<Resistance> string, Optional<Figure<Resistance>> link) {
+        List<Input> inputs = new ArrayList<>(List.of(Input.of("r", string), Input.of("m", bank.parallel())));
         link.ifPresent(one -> {
             inputs.add(Input.of("l", one));
             inputs.add(
@@ -316,7 +375,10 @@ final class BankReckoning {
     }
 
     private Figure<Resistance> resistanceWorn(Figure<Resistance> resistance) {
-        double cold = battery.leadAcid() ? 1 + Practice.COLD_RESISTANCE_PER_KELVIN * kelvinBelowRated() : 1;
+        boolean leadAcid = battery.leadAcid();
+        double perKelvin =
+                leadAcid ? Practice.COLD_RESISTANCE_PER_KELVIN : Practice.COLD_RESISTANCE_PER_KELVIN_OF_LITHIUM;
+        double cold = 1 + perKelvin * kelvinBelowRated();
         return book.enter(
                 "bank.resistance-worn",
                 resistance.value().times(Practice.WORN_RESISTANCE * cold),
@@ -324,7 +386,10 @@ final class BankReckoning {
                 Formula.WORN_RESISTANCE,
                 Input.of("R₀", resistance),
                 Input.usual("a", Practice.WORN_RESISTANCE, Practice.WORN_RESISTANCE_SOURCE),
-                Input.usual("k", cold, Practice.COLD_RESISTANCE_SOURCE),
+                Input.usual(
+                        "k",
+                        cold,
+                        leadAcid ? Practice.COLD_RESISTANCE_SOURCE : Practice.COLD_RESISTANCE_OF_LITHIUM_SOURCE),
                 Input.of("T", bank.temperature()));
     }
 }

@@ -13,8 +13,16 @@ public enum Formula {
     HEALTH("C = h · C₀", "definition of state of health", Standing.SEEN),
     ENERGY("E = U · C", "definition of energy", Standing.SEEN),
     USABLE("C = C₀ · (1 − s)", "definition of state of charge", Standing.SEEN),
-    LADDER("Σ I = 0 at each post, strings r · n and links l in a ladder", "Kirchhoff's laws", Standing.SEEN),
-    LINK("l = r · L / number + j · r_j", "Ohm's law, IEC 60228 resistances", Standing.SEEN),
+    AGED_RESISTANCE(
+            "r = r₀ · (1 + (a − 1) · (1 − h) / 20 %)",
+            "common practice, no source: the rise of a worn block, in proportion", Standing.COMMON_PRACTICE),
+    STRING("r = n · r + (n − 1) · l", "Kirchhoff's voltage law", Standing.SEEN),
+    LADDER("Σ I = 0 at each post, m strings r and links l in a ladder", "Kirchhoff's laws", Standing.SEEN),
+    LINK(
+            "l = r · L · (1 + 0.00393 · (T − 20 °C)) / number + j · r_j",
+            "Ohm's law, IEC 60228 resistances",
+            Standing.SEEN),
+    JOINTS_OF_LINK("l = j · r_j", "sum of joints in series", Standing.SEEN),
     UNEVENNESS("share of the hardest worked string · m", "Kirchhoff's laws", Standing.SEEN),
     REST_VOLTAGE("E = n · E₁(s)", "table of rest voltages", Standing.SEEN),
     LEAST_RESISTANCE("r = r₀ · a / b", "table of batteries, ends of the usual span", Standing.FROM_MEMORY),

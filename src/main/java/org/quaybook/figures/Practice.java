@@ -36,6 +36,12 @@ final class Practice {
     static final Citation COLD_RESISTANCE_SOURCE =
             new Citation("lead-acid resistance about 1.3 times at 0 °C, battery handbooks", Standing.FROM_MEMORY);
 
+    /** Rise of a lithium iron phosphate battery's resistance per kelvin below 25 °C: twice at 0 °C. */
+    static final double COLD_RESISTANCE_PER_KELVIN_OF_LITHIUM = 1.0 / 25;
+
+    static final Citation COLD_RESISTANCE_OF_LITHIUM_SOURCE = new Citation(
+            "lithium iron phosphate resistance about twice at 0 °C, literature on cells", Standing.FROM_MEMORY);
+
     /** One sound bolted or crimped joint. */
     static final Resistance JOINT = new Resistance(0.1e-3);
 
@@ -56,6 +62,15 @@ final class Practice {
 
     static final Citation JOINTS_PER_LINK_SOURCE =
             new Citation("one joint at each end of a link", Standing.COMMON_PRACTICE);
+
+    /** Copper of links, as warm as the usual insulation may become. */
+    static final Temperature LINK_TEMPERATURE = new Temperature(70);
+
+    static final Citation LINK_TEMPERATURE_SOURCE = new Citation(
+            "common practice, no source: links as warm as 70 °C insulation may become", Standing.COMMON_PRACTICE);
+
+    static final Citation BETTER_TAKE_OFF =
+            new Citation("plus off the first string, minus off the last", Standing.COMPUTED);
 
     static final Citation WORST_TAKE_OFF =
             new Citation("nobody has seen it: the take-off that shares worst is taken", Standing.COMMON_PRACTICE);

@@ -22,6 +22,9 @@ public record Bank(
 
         @Means("the cable between neighbouring strings, each side") @Nullable Link links,
 
+        @Means("the cable between neighbouring blocks of one string; its joints alone are counted when not written")
+        @Nullable Link seriesLinks,
+
         @Means("where the load is connected; needed when strings are in parallel") @Nullable Given<TakeOff> takeOff,
 
         @Means(value = "lowest usual temperature of the bank in use", example = "12 °C")

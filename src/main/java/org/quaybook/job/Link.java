@@ -3,8 +3,8 @@ package org.quaybook.job;
 import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.Length;
 
-/** The cable between neighbouring strings. */
-@Means("The cable between neighbouring strings.")
+/** The cable between neighbouring strings or blocks. */
+@Means("The cable between neighbouring strings or blocks.")
 public record Link(
         @Means(value = "conductor", example = "70 mm2") Given<Conductor> size,
 

@@ -68,6 +68,7 @@ class FiguresTest {
         for (ChangedDemo job : List.of(
                 ChangedDemo.of(LITHIUM),
                 ChangedDemo.of(GLASS_MAT, "    resistance: 11", "    # resistance: 11"),
+                ChangedDemo.of(VENTED, "  series: 12", "  health: 90 %\n  series: 12"),
                 ChangedDemo.of(LITHIUM, "  efficiency: { best: 94 % (plate), full: 90 % (plate) }\n", ""),
                 ChangedDemo.of(LITHIUM, "best: 94 % (plate), full: 90 % (plate)", "best: 88 %, full: not seen"),
                 ChangedDemo.of(LITHIUM, "best: 94 % (plate), full: 90 % (plate)", "best: not seen, full: 95 %"),
@@ -142,6 +143,47 @@ class FiguresTest {
         assertThat(ChangedDemo.of(VENTED, "reserve: 50 %", "reserve: 50 %\n  health: 60 %")
                         .value("bank.capacity-worn"))
                 .isCloseTo(420 * 0.6 * (1 - 0.008 * 20), within(1e-9));
+    }
+
+    /** What a plate or a table says holds for a new block; what was measured is as it is. */
+    @Test
+    void aUsedBlockResistsMoreUnlessItWasMeasured() {
+        ChangedDemo told =
+                ChangedDemo.of(GLASS_MAT, "  series: 1", "  health: 90 %\n  series: 1", "(measured", "(told");
+        assertThat(told.value("bank.block-resistance-now")).isCloseTo(11e-3 * 1.25, within(1e-12));
+        ChangedDemo measured = ChangedDemo.of(GLASS_MAT, "  series: 1", "  health: 90 %\n  series: 1");
+        assertThat(measured.figures().all()).noneMatch(figure -> figure.key().equals("bank.block-resistance-now"));
+        assertThat(measured.value("bank.resistance"))
+                .isEqualTo(ChangedDemo.of(GLASS_MAT).value("bank.resistance"));
+    }
+
+    /** Kirchhoff's voltage law: twelve blocks have eleven links between them, each with its two joints at least. */
+    @Test
+    void linksBetweenBlocksInSeriesCount() {
+        ChangedDemo job = ChangedDemo.of(VENTED);
+        double blocks = 12 * job.value("bank.block-resistance");
+        assertThat(job.value("bank.string-resistance")).isCloseTo(blocks + 11 * 0.2e-3, within(1e-12));
+        assertThat(job.value("bank.resistance")).isCloseTo(blocks + 11 * 0.2e-3, within(1e-12));
+        assertThat(ChangedDemo.of(
+                                VENTED,
+                                "  series: 12",
+                                "  series-links: { size: 70 mm2, length: 200 mm }\n  series: 12")
+                        .value("bank.series-link-resistance"))
+                .isCloseTo(0.2e-3 + 0.277e-3 * 0.2 * (1 + 0.00393 * 50), within(1e-12));
+    }
+
+    /**
+     * Taken off at opposite ends, the first of three equal strings gives (r + l) / (3 r + 2 l): the closed form of the
+     * ladder by Kirchhoff's laws.
+     */
+    @Test
+    void whatMovingTheTakeOffWouldGain() {
+        ChangedDemo job = ChangedDemo.of(GLASS_MAT);
+        double r = job.value("bank.block-resistance");
+        double l = job.value("bank.link-resistance");
+        assertThat(job.value("bank.worst-share-opposite-ends"))
+                .isCloseTo((r + l) / (3 * r + 2 * l), within(1e-12))
+                .isLessThan(job.value("bank.worst-share"));
     }
 
     /** What the job leaves open is taken on the safe side. */
