@@ -25,7 +25,8 @@ import org.quaybook.text.Words;
 /** A demo job, read and judged as the program does it, and its record page. */
 record Demos(Assessment assessment, Branding branding) {
 
-    static final List<String> NAMES = List.of("lantern-moth", "second-biscuit", "persimmon-tug");
+    static final List<String> NAMES = List.of(
+            "lantern-moth", "second-biscuit", "persimmon-tug", "long-way-round", "hut-seventeen", "marmalade-meridian");
     static final List<String> DOWNLOADS = List.of("guide.pdf", "labels.pdf", "figures.json");
 
     static Demos of(String name) {

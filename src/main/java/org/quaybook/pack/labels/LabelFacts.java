@@ -31,6 +31,11 @@ record LabelFacts(Assessment it, Words words) {
         return words.say("labels." + key, arguments);
     }
 
+    /** The same sentence for a job without shore power has a key of its own. */
+    String sayByShore(String key, Object... arguments) {
+        return say(job().shore() == null ? key + ".no-shore" : key, arguments);
+    }
+
     String say(Figure<?> figure) {
         return words.word(figure.stated());
     }
@@ -76,17 +81,18 @@ record LabelFacts(Assessment it, Words words) {
         return words.list(sources.stream().map(this::name).toList());
     }
 
-    /** Whether the inverter starts by itself when shore power fails. */
+    /** Whether the inverter starts by itself when shore power fails or the generator stops. */
     boolean takesOver() {
-        return job().inverter().changeover() != null
+        return (job().shore() != null || job().generator() != null)
+                && job().inverter().changeover() != null
                 && Given.maybe(job().inverter().changeover().whenShoreFails())
                         .map(WhenShoreFails.TAKE_OVER::equals)
                         .orElse(false);
     }
 
-    /** Whether sockets change between shore and inverter. */
+    /** Whether circuits change between the inverter and another source, shore power or a generator. */
     boolean changesOver() {
-        return job().shore() != null
+        return (job().shore() != null || job().generator() != null)
                 && job().inverter().changeover() != null
                 && job().inverter().changeover().kind().known().orElse(ChangeoverKind.NONE) != ChangeoverKind.NONE;
     }

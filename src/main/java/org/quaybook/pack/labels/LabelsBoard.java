@@ -61,7 +61,7 @@ final class LabelsBoard {
         List<LabelPart> parts = new ArrayList<>();
         parts.add(LabelPart.plain(facts.say("sources.consequence")));
         if (facts.takesOver()) {
-            parts.add(LabelPart.plain(facts.say("sources.takes-over")));
+            parts.add(LabelPart.plain(facts.sayByShore("sources.takes-over")));
         }
         parts.add(LabelPart.strong(facts.say("sources.before-work")));
         parts.add(LabelPart.numbered(steps));
@@ -135,7 +135,7 @@ final class LabelsBoard {
     private String source(AcCircuit circuit) {
         return Given.maybe(circuit.source())
                 .map(source -> source == Source.INVERTER && facts.changesOver()
-                        ? facts.say("circuits.shore-or-inverter")
+                        ? facts.sayByShore("circuits.shore-or-inverter")
                         : facts.words().term(source))
                 .orElse("");
     }

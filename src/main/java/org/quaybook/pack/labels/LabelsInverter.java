@@ -42,7 +42,7 @@ final class LabelsInverter {
         List<LabelPart> parts = new ArrayList<>();
         parts.add(LabelPart.plain(facts.say("live.consequence")));
         if (facts.takesOver()) {
-            parts.add(LabelPart.plain(facts.say("live.takes-over")));
+            parts.add(LabelPart.plain(facts.sayByShore("live.takes-over")));
         }
         if (facts.searches()) {
             parts.add(LabelPart.plain(facts.say("live.searches")));
@@ -94,7 +94,7 @@ final class LabelsInverter {
         List<String> lines = new ArrayList<>();
         lines.add(
                 switch (bond) {
-                    case INVERTER_ONLY -> facts.say("neutral.inverter-only");
+                    case INVERTER_ONLY -> facts.sayByShore("neutral.inverter-only");
                     case ALWAYS -> facts.say("neutral.always");
                     case NONE -> facts.say("neutral.none");
                 });

@@ -27,7 +27,8 @@ final class LabelsRuntime {
         if (!runnable().isEmpty()) {
             designs.add(runtime());
         }
-        if (facts.takesOver() && !facts.figures().absence().leftOn().isEmpty()) {
+        if ((facts.takesOver() || facts.job().shore() == null)
+                && !facts.figures().absence().leftOn().isEmpty()) {
             designs.add(leftOn());
         }
         return designs;
@@ -107,7 +108,7 @@ final class LabelsRuntime {
                 .warning(SignalWord.NOTICE)
                 .with(
                         LabelPart.plain(
-                                facts.say("left-on.hazard", facts.words().list(absence.leftOn()))),
+                                facts.sayByShore("left-on.hazard", facts.words().list(absence.leftOn()))),
                         LabelPart.facts(List.of(
                                 List.of(facts.say(absence.toReserve()), facts.say("left-on.now")),
                                 List.of(facts.say(absence.toReserveWorn()), facts.say("left-on.worn")))),

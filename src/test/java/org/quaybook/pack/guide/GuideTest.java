@@ -59,7 +59,15 @@ class GuideTest {
 
     /** ISO 216: A5 is 148 x 210 mm, with 1.5 mm of tolerance. */
     @ParameterizedTest
-    @ValueSource(strings = {"lantern-moth", "second-biscuit", "persimmon-tug"})
+    @ValueSource(
+            strings = {
+                "lantern-moth",
+                "second-biscuit",
+                "persimmon-tug",
+                "long-way-round",
+                "hut-seventeen",
+                "marmalade-meridian"
+            })
     void everyPageIsA5(String demo) {
         assertThat(printed(demo).pages()).isGreaterThan(10);
         for (PDPage page : printed(demo).document().getPages()) {
@@ -70,7 +78,15 @@ class GuideTest {
 
     /** ISO 10240 asks for a table of contents in more than four pages. */
     @ParameterizedTest
-    @ValueSource(strings = {"lantern-moth", "second-biscuit", "persimmon-tug"})
+    @ValueSource(
+            strings = {
+                "lantern-moth",
+                "second-biscuit",
+                "persimmon-tug",
+                "long-way-round",
+                "hut-seventeen",
+                "marmalade-meridian"
+            })
     void contentsAndBookmarksLeadToTheChapters(String demo) throws IOException {
         PrintedGuide guide = printed(demo);
         Map<String, Integer> contents = contents(guide);
@@ -112,7 +128,15 @@ class GuideTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"lantern-moth", "second-biscuit", "persimmon-tug"})
+    @ValueSource(
+            strings = {
+                "lantern-moth",
+                "second-biscuit",
+                "persimmon-tug",
+                "long-way-round",
+                "hut-seventeen",
+                "marmalade-meridian"
+            })
     void theQuickCardIsOnePage(String demo) {
         List<Integer> pages = List.copyOf(contents(printed(demo)).values());
         assertThat(pages.get(1) - pages.get(0)).isEqualTo(1);
@@ -120,7 +144,15 @@ class GuideTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"lantern-moth", "second-biscuit", "persimmon-tug"})
+    @ValueSource(
+            strings = {
+                "lantern-moth",
+                "second-biscuit",
+                "persimmon-tug",
+                "long-way-round",
+                "hut-seventeen",
+                "marmalade-meridian"
+            })
     void everyFontIsEmbedded(String demo) throws IOException {
         assertThat(printed(demo).fonts()).isNotEmpty();
         assertThat(printed(demo).fonts().values()).containsOnly(true);
@@ -128,7 +160,15 @@ class GuideTest {
 
     /** Smallest print 7 points; running text 10 points or more asked by ISO/IEC Guide 37 (from memory). */
     @ParameterizedTest
-    @ValueSource(strings = {"lantern-moth", "second-biscuit", "persimmon-tug"})
+    @ValueSource(
+            strings = {
+                "lantern-moth",
+                "second-biscuit",
+                "persimmon-tug",
+                "long-way-round",
+                "hut-seventeen",
+                "marmalade-meridian"
+            })
     void textIsLargeEnoughAndInsideThePage(String demo) {
         PrintedGuide guide = printed(demo);
         for (int page = 1; page <= guide.pages(); page++) {
@@ -148,7 +188,15 @@ class GuideTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"lantern-moth", "second-biscuit", "persimmon-tug"})
+    @ValueSource(
+            strings = {
+                "lantern-moth",
+                "second-biscuit",
+                "persimmon-tug",
+                "long-way-round",
+                "hut-seventeen",
+                "marmalade-meridian"
+            })
     void noHeadingIsTheLastLineOfAPageAndNoPageIsEmpty(String demo) {
         PrintedGuide guide = printed(demo);
         for (int page = 2; page <= guide.pages(); page++) {
@@ -166,7 +214,15 @@ class GuideTest {
 
     /** The layout engine may write letters where nobody sees them; whoever searches or listens would meet them. */
     @ParameterizedTest
-    @ValueSource(strings = {"lantern-moth", "second-biscuit", "persimmon-tug"})
+    @ValueSource(
+            strings = {
+                "lantern-moth",
+                "second-biscuit",
+                "persimmon-tug",
+                "long-way-round",
+                "hut-seventeen",
+                "marmalade-meridian"
+            })
     void nothingIsHiddenInTheMargins(String demo) {
         PrintedGuide guide = printed(demo);
         var job = DemoJob.of(demo).assessment().job().job();
@@ -188,7 +244,15 @@ class GuideTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"lantern-moth", "second-biscuit", "persimmon-tug"})
+    @ValueSource(
+            strings = {
+                "lantern-moth",
+                "second-biscuit",
+                "persimmon-tug",
+                "long-way-round",
+                "hut-seventeen",
+                "marmalade-meridian"
+            })
     void leavesNothingUnfilled(String demo) {
         assertThat(printed(demo).text())
                 .doesNotContain("null", "NaN", "Infinity", "${", "{0}", "{1}", "\ufffd", "[]")
@@ -197,7 +261,15 @@ class GuideTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"lantern-moth", "second-biscuit", "persimmon-tug"})
+    @ValueSource(
+            strings = {
+                "lantern-moth",
+                "second-biscuit",
+                "persimmon-tug",
+                "long-way-round",
+                "hut-seventeen",
+                "marmalade-meridian"
+            })
     void tellsForEachApplianceHowLongItRuns(String demo) {
         String text = printed(demo).text();
         for (ApplianceFigures appliance : figures(demo).appliances()) {
@@ -209,7 +281,15 @@ class GuideTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"lantern-moth", "second-biscuit", "persimmon-tug"})
+    @ValueSource(
+            strings = {
+                "lantern-moth",
+                "second-biscuit",
+                "persimmon-tug",
+                "long-way-round",
+                "hut-seventeen",
+                "marmalade-meridian"
+            })
     void everyFigureIsTheCalculatedOne(String demo) {
         Figures figures = figures(demo);
         String text = printed(demo).flowing();
@@ -309,7 +389,15 @@ class GuideTest {
 
     /** The guide may lie beside a published record: nothing of the owner, no tester's name, no berth. */
     @ParameterizedTest
-    @ValueSource(strings = {"lantern-moth", "second-biscuit", "persimmon-tug"})
+    @ValueSource(
+            strings = {
+                "lantern-moth",
+                "second-biscuit",
+                "persimmon-tug",
+                "long-way-round",
+                "hut-seventeen",
+                "marmalade-meridian"
+            })
     void saysNothingPersonal(String demo) {
         Job job = DemoJob.of(demo).assessment().job();
         String text = printed(demo).flowing();

@@ -102,7 +102,15 @@ class LabelsPrintTest {
 
     /** Read by two programs that know nothing of each other, from pictures of 150 and 300 dots an inch. */
     @ParameterizedTest
-    @ValueSource(strings = {"lantern-moth", "second-biscuit", "persimmon-tug"})
+    @ValueSource(
+            strings = {
+                "lantern-moth",
+                "second-biscuit",
+                "persimmon-tug",
+                "long-way-round",
+                "hut-seventeen",
+                "marmalade-meridian"
+            })
     void everyCodeIsReadBack(String name) throws IOException, NotFoundException, InterruptedException {
         DemoJob job = DemoJob.demo(name);
         LabelsPrinted printed = job.print();
@@ -160,7 +168,15 @@ class LabelsPrintTest {
 
     /** A QR symbol is at least as wide as a tenth of the distance (common practice), its modules whole dots at 300 dpi. */
     @ParameterizedTest
-    @ValueSource(strings = {"lantern-moth", "second-biscuit", "persimmon-tug"})
+    @ValueSource(
+            strings = {
+                "lantern-moth",
+                "second-biscuit",
+                "persimmon-tug",
+                "long-way-round",
+                "hut-seventeen",
+                "marmalade-meridian"
+            })
     void codesAreLargeEnoughToScan(String name) {
         for (LabelSetter.Sized sized : DemoJob.demo(name).sized()) {
             sized.label().marks().stream()

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -183,6 +184,16 @@ class LabelsTest {
         assertThat(lid.spot()).isEqualTo(LabelSpot.BATTERY_LID);
         assertThat(lid.word()).isEqualTo(SignalWord.WARNING);
         assertThat(DemoJob.demo(name).words().sentence(lid.spot().key())).contains("OUTSIDE");
+    }
+
+    /** A cabin without mains has no shore power to speak of. */
+    @Test
+    void withoutShorePowerNoLabelSpeaksOfIt() {
+        DemoJob cabin = DemoJob.demo("hut-seventeen");
+        assertThat(cabin.ids()).contains("sources", "inverter-live", "left-on", "neutral", "circuits");
+        for (String id : cabin.ids()) {
+            assertThat(text(cabin.design(id)).toLowerCase(Locale.ROOT)).as(id).doesNotContain("shore");
+        }
     }
 
     @Test
