@@ -1,13 +1,14 @@
 package org.quaybook.calc;
 
+import java.util.List;
 import java.util.Optional;
-import org.quaybook.quantity.Area;
 import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Temperature;
 import org.quaybook.quantity.Voltage;
+import org.quaybook.reference.AmpacityTable;
 import org.quaybook.reference.Conductors;
 import org.quaybook.reference.Found;
 import org.quaybook.reference.NotInTable;
@@ -45,10 +46,6 @@ public record RunRating(
 
     private static final int MOST_PARALLEL = 3;
     private static final Temperature ROOM = new Temperature(20);
-    private static final Temperature AMBIENT = new Temperature(30);
-
-    /** The engine-space factors of both rulebooks equal sqrt((T - 50) / (T - 30)): an ambient of 50 °C. */
-    private static final Temperature ENGINE_SPACE_AMBIENT = new Temperature(50);
 
     /**
      * Rates a run.
@@ -63,15 +60,12 @@ public record RunRating(
             Rulebook rules,
             Conductors copper) {
         Found<Current> base = rules.ampacity().base(conductor.size(), conditions.insulation());
-        Found<Double> space = rules.ampacity().spaceFactor(conditions.insulation(), conditions.engineSpace());
+        Found<Double> space = space(conditions, rules.ampacity());
         Found<Double> bundle = rules.ampacity().bundleFactor(conditions.bundled(), nominal);
         Current unfactored = base.value().times(conductor.parallel());
         Found<Resistance> perMetre = copper.perMetreAt20(conductor.size(), conditions.tinned());
         Temperature working = DcRun.workingTemperature(
-                current,
-                unfactored.times(bundle.value()),
-                conditions.engineSpace() ? ENGINE_SPACE_AMBIENT : AMBIENT,
-                conditions.insulation());
+                current, unfactored.times(bundle.value()), conditions.air(), conditions.insulation());
         Resistance at20 = DcRun.resistance(perMetre.value(), conductor, conditions.length(), ROOM);
         Resistance atWorking = DcRun.resistance(perMetre.value(), conductor, conditions.length(), working);
         return new RunRating(
@@ -88,16 +82,19 @@ public record RunRating(
                         rules.drop(),
                         current.dividedBy(conductor.parallel()),
                         conditions.length(),
-                        area(conductor.size(), copper)),
+                        copper.copper(conductor.size())),
                 current.through(at20),
                 current.through(atWorking));
     }
 
-    /** Cable sold by an AWG number may be as thin as the SAE size; 3 AWG has none and counts as the gauge says. */
-    private static Area area(ConductorSize size, Conductors copper) {
-        boolean hasSaeSize =
-                size.system() == ConductorSize.Series.AWG && !size.designation().equals("3");
-        return hasSaeSize ? copper.smallestArea(size).value() : size.area();
+    /** Where the air is known, its factor; in an engine space never more than the rulebook's own. */
+    private static Found<Double> space(RunConditions conditions, AmpacityTable table) {
+        Found<Double> bySpace = table.spaceFactor(conditions.insulation(), conditions.engineSpace());
+        return conditions
+                .ambient()
+                .map(air -> table.airFactor(conditions.insulation(), air))
+                .filter(byAir -> !conditions.engineSpace() || byAir.value() < bySpace.value())
+                .orElse(bySpace);
     }
 
     /** The larger of the rulebook's drop and the predicted one: the one that decides. */
@@ -112,7 +109,7 @@ public record RunRating(
 
     /**
      * The least conductor of the rulebook's sizes that bears a current within an allowed drop: single first, then two and
-     * three in parallel.
+     * three in parallel of sizes that the rulebook lets share.
      *
      * @return empty if even three of the largest size do not
      */
@@ -124,7 +121,7 @@ public record RunRating(
             Rulebook rules,
             Conductors copper) {
         for (int parallel = 1; parallel <= MOST_PARALLEL; parallel++) {
-            for (ConductorSize size : rules.ampacity().sizes()) {
+            for (ConductorSize size : sizes(rules, parallel)) {
                 RunRating rating = of(new Conductor(parallel, size), conditions, current, nominal, rules, copper);
                 if (rating.does(current, allowedDrop)) {
                     return Optional.of(rating);
@@ -132,5 +129,12 @@ public record RunRating(
             }
         }
         return Optional.empty();
+    }
+
+    private static List<ConductorSize> sizes(Rulebook rules, int parallel) {
+        return rules.ampacity().sizes().stream()
+                .filter(size ->
+                        parallel == 1 || size.compareTo(rules.parallelLeast().value()) >= 0)
+                .toList();
     }
 }

@@ -20,7 +20,19 @@ public enum Check implements MessageKey {
     FUSE_VOLTAGE("fuse-voltage", "table of fuses: the family is not made for this voltage", Standing.FROM_MEMORY),
     FUSE_OVER_CABLE("fuse-over-cable", "ISO 13297:2020 13.1.5; 33 CFR 183.455(c)", Standing.SEEN),
     FUSE_UNDER_LOAD("fuse-under-load", "80 % loading rule", Standing.SEEN),
+    FUSE_SELECTIVITY(
+            "fuse-selectivity", "IEC 60269-1 for gG; twice the rating is common practice", Standing.FROM_MEMORY),
+    STRING_FUSES("string-fuses", "common practice: a fuse in each string of a bank", Standing.COMMON_PRACTICE),
     CABLE_AMPACITY("cable-ampacity", "rulebook: ampacity table", Standing.FROM_MEMORY),
+    PARALLEL_UNEVEN(
+            "parallel-uneven",
+            "IEC 60364-5-52 523.7: of one length, size and kind; else they do not share evenly",
+            Standing.FROM_MEMORY),
+    PARALLEL_UNPROVED(
+            "parallel-unproved",
+            "IEC 60364-5-52 523.7: of one length, size and kind; else they do not share evenly",
+            Standing.FROM_MEMORY),
+    PARALLEL_THIN("parallel-thin", "rulebook: least size of conductors in parallel", Standing.FROM_MEMORY),
     SUPPLY_DROP("supply-drop", "ISO 10133 4.7, ABYC E-11: 3 % where safety hangs on it, 10 % at most", Standing.SEEN),
     ALARM_EARLY("alarm-early", "constant-power working point", Standing.COMPUTED),
     CUT_OUT_EARLY("cut-out-early", "constant-power working point", Standing.COMPUTED),
@@ -80,7 +92,7 @@ public enum Check implements MessageKey {
     ISOLATOR_TOOL("isolator-tool", "common practice: reachable without tools", Standing.COMMON_PRACTICE),
     SOURCE_LOOP("source-loop", "an inverter cannot charge its own battery", Standing.COMPUTED),
     SHORE_OVERLOAD("shore-overload", "Ohm's law", Standing.COMPUTED),
-    SHORE_BREAKER_DISTANCE("shore-breaker-distance", "ISO 13297:2020 13.2.2", Standing.SEEN),
+    SHORE_BREAKER_DISTANCE("shore-breaker-distance", "ISO 13297:2020 13.2.2; ABYC E-11 from memory", Standing.SEEN),
     RCD_NOT_TESTED("rcd-not-tested", "IEC 60364-6; on each source, common practice", Standing.COMMON_PRACTICE),
     RCD_SLOW("rcd-slow", "IEC 61008-1", Standing.SEEN),
     INLET_NOT_TESTED("inlet-not-tested", "IEC 60364-5-55 551", Standing.FROM_MEMORY),

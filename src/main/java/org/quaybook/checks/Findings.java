@@ -23,7 +23,7 @@ public final class Findings {
     public static List<Finding> of(Job job, Figures figures, Tables tables) {
         Findings findings = new Findings();
         SupplyChecks.run(job, figures, tables, findings);
-        FuseChecks.run(figures, tables, findings);
+        FuseChecks.run(job, figures, findings);
         BankChecks.run(job, figures, findings);
         LoadChecks.run(job, figures, findings);
         ChargeChecks.run(job, figures, findings);

@@ -1,5 +1,6 @@
 package org.quaybook.checks;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -7,47 +8,85 @@ import org.quaybook.diag.Severity;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
 import org.quaybook.figures.FuseFigures;
-import org.quaybook.figures.Tables;
-import org.quaybook.job.Cable;
+import org.quaybook.figures.SelectivityFigures;
+import org.quaybook.figures.SupplyFigures.RunFigures;
+import org.quaybook.job.Bank;
 import org.quaybook.job.Fuse;
+import org.quaybook.job.FuseRole;
 import org.quaybook.job.Given;
+import org.quaybook.job.Job;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Length;
 import org.quaybook.quantity.Stated;
-import org.quaybook.reference.Found;
 
 /** The fuses on the DC path. */
 final class FuseChecks {
 
     private final Figures figures;
-    private final Tables tables;
+    private final Bank bank;
     private final Findings findings;
 
-    private FuseChecks(Figures figures, Tables tables, Findings findings) {
+    private FuseChecks(Job job, Figures figures, Findings findings) {
         this.figures = figures;
-        this.tables = tables;
+        this.bank = job.bank();
         this.findings = findings;
     }
 
-    static void run(Figures figures, Tables tables, Findings findings) {
-        FuseChecks checks = new FuseChecks(figures, tables, findings);
+    static void run(Job job, Figures figures, Findings findings) {
+        FuseChecks checks = new FuseChecks(job, figures, findings);
         for (FuseFigures fuse : figures.fuses()) {
             Fuse fitted = fuse.fuse();
             if (fitted == null) {
                 findings.add(
                         Severity.FORBIDS,
                         Check.MAIN_FUSE_MISSING,
-                        figures.supply().runs().get(0).cable().place(),
+                        feed(figures).cable().place(),
                         fuse.mustInterrupt().stated(),
                         proposal(fuse));
             } else {
                 checks.rating(fuse, fitted);
                 checks.interrupting(fuse, fitted);
-                if (checks.isNearest(fitted)) {
-                    checks.distance(fitted);
+                if (checks.isFirst(fuse, fitted)) {
+                    checks.distance(fuse, fitted);
                 }
             }
         }
+        figures.selectivity().forEach(checks::selectivity);
+        checks.strings();
+    }
+
+    private void selectivity(SelectivityFigures pair) {
+        Fuse upstream = pair.upstream().fuse();
+        if (pair.downstreamFirst() || upstream == null) {
+            return;
+        }
+        findings.add(
+                Severity.NOTE,
+                Check.FUSE_SELECTIVITY,
+                upstream.place(),
+                pair.upstream().id(),
+                pair.downstream().id(),
+                pair.ratio().stated(),
+                pair.needed().stated());
+    }
+
+    /** A failed block is fed by all the other strings; a battery's own protection opens that way too. */
+    private void strings() {
+        boolean several = figures.bank().sharing().shares().size() > 1;
+        boolean fused = figures.fuses().stream().anyMatch(fuse -> fuse.role() == FuseRole.STRING);
+        if (several && !fused && bank.protection() == null) {
+            findings.add(
+                    Severity.NOTE,
+                    Check.STRING_FUSES,
+                    bank.parallel().place(),
+                    figures.bank().sharing().shares().size(),
+                    figures.bank().shortCircuit().stated());
+        }
+    }
+
+    private static RunFigures feed(Figures figures) {
+        List<RunFigures> runs = figures.supply().runs();
+        return runs.stream().filter(RunFigures::positive).findFirst().orElse(runs.get(0));
     }
 
     private static Object proposal(FuseFigures fuse) {
@@ -73,7 +112,7 @@ final class FuseChecks {
                     fitted.place(),
                     fitted.id(),
                     Stated.asGiven(rating.get()),
-                    figures.inverter().worstCurrent().stated(),
+                    fuse.load().stated(),
                     fuse.least().stated(),
                     proposal(fuse));
         }
@@ -90,7 +129,7 @@ final class FuseChecks {
                     fitted.place(),
                     fitted.id(),
                     fuse.family().get(),
-                    figures.bank().restFull().stated());
+                    figures.fault().highestVoltage().stated());
         } else if (fuse.interrupts()
                         .get()
                         .value()
@@ -107,13 +146,20 @@ final class FuseChecks {
         }
     }
 
-    /** Of fuses in one cable only the one nearest to the battery protects it from there on. */
-    private boolean isNearest(Fuse fitted) {
+    /** Whether nothing protects the conductor up to it: only the nearest main fuse of a cable does that for the others. */
+    private boolean isFirst(FuseFigures fuse, Fuse fitted) {
+        return fuse.role() != FuseRole.MAIN
+                || fitted.protects().isEmpty()
+                || fitted.protects().stream().anyMatch(cable -> isNearest(fitted, cable));
+    }
+
+    private boolean isNearest(Fuse fitted, String cable) {
         return figures.fuses().stream()
+                .filter(other -> other.role() == FuseRole.MAIN)
                 .map(FuseFigures::fuse)
                 .flatMap(Stream::ofNullable)
-                .filter(other -> !other.id().equals(fitted.id()))
-                .filter(other -> other.protects().stream().anyMatch(fitted.protects()::contains))
+                .filter(other ->
+                        !other.id().equals(fitted.id()) && other.protects().contains(cable))
                 .noneMatch(other -> nearer(other.distance(), fitted.distance()));
     }
 
@@ -123,29 +169,21 @@ final class FuseChecks {
                 && Given.maybe(other).map(far -> known.get().compareTo(far) < 0).orElse(true);
     }
 
-    private void distance(Fuse fitted) {
+    private void distance(FuseFigures fuse, Fuse fitted) {
         Given<Length> given = fitted.distance();
         if (given == null || given.value() == null) {
             findings.add(Severity.DECIDE, Check.FUSE_DISTANCE_UNKNOWN, fitted.place(), fitted.id());
             return;
         }
-        boolean sheathed = figures.supply().runs().stream()
-                .map(run -> run.cable())
-                .filter(cable -> fitted.protects().contains(cable.id()))
-                .map(Cable::sheathed)
-                .anyMatch(Given::isYes);
         Length length = given.value();
-        tables.rules()
-                .unfused()
-                .longest(sheathed, true)
-                .map(Found::value)
-                .filter(longest -> length.compareTo(longest) > 0)
+        fuse.mostDistance()
+                .filter(longest -> length.compareTo(longest.value()) > 0)
                 .ifPresent(longest -> findings.add(
                         Severity.FORBIDS,
                         Check.FUSE_DISTANCE,
                         given.place(),
                         fitted.id(),
                         Stated.up(length),
-                        Stated.down(longest)));
+                        longest.stated()));
     }
 }

@@ -1,6 +1,5 @@
 package org.quaybook.checks;
 
-import java.util.Objects;
 import java.util.Optional;
 import org.quaybook.diag.Place;
 import org.quaybook.diag.Severity;
@@ -18,12 +17,10 @@ import org.quaybook.job.Source;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Length;
 import org.quaybook.quantity.Stated;
+import org.quaybook.reference.Found;
 
 /** The AC side: residual current devices, neutral bond, changeover, shore inlet. */
 final class MainsChecks {
-
-    /** Conductor from the inlet to its breaker without further protection (ISO 13297:2020 13.2.2, seen). */
-    private static final Length INLET_TO_BREAKER = new Length(3);
 
     private final Job job;
     private final Tables tables;
@@ -121,13 +118,20 @@ final class MainsChecks {
         if (shore == null) {
             return;
         }
-        Given.maybe(shore.breakerDistance())
-                .filter(distance -> distance.compareTo(INLET_TO_BREAKER) > 0)
-                .ifPresent(distance -> findings.add(
+        Given<Length> distance = shore.breakerDistance();
+        if (distance == null || distance.value() == null) {
+            return;
+        }
+        Length length = distance.value();
+        tables.rules()
+                .inletToBreaker()
+                .map(Found::value)
+                .filter(most -> length.compareTo(most) > 0)
+                .ifPresent(most -> findings.add(
                         Severity.FORBIDS,
                         Check.SHORE_BREAKER_DISTANCE,
-                        Objects.requireNonNull(shore.breakerDistance()).place(),
-                        Stated.up(distance),
-                        Stated.asGiven(INLET_TO_BREAKER)));
+                        distance.place(),
+                        Stated.up(length),
+                        Stated.asGiven(most)));
     }
 }

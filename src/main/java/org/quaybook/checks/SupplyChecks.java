@@ -10,7 +10,9 @@ import org.quaybook.figures.Tables;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
 import org.quaybook.job.Job;
+import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.Ratio;
+import org.quaybook.reference.Rulebook;
 
 /** The DC path: what the conductors bear and drop, and whether it can be made dead. */
 final class SupplyChecks {
@@ -35,6 +37,7 @@ final class SupplyChecks {
                         figures.inverter().worstCurrent().stated(),
                         least(run));
             }
+            parallel(run, tables.rules(), findings);
         }
         if (supply.decidingDrop().value().compareTo(supply.allowedDrop().value()) > 0) {
             findings.add(
@@ -52,8 +55,43 @@ final class SupplyChecks {
         isolators(job, findings);
     }
 
+    /** The least conductor that does, and in brackets that of the other series of sizes. */
     private static String least(RunFigures run) {
-        return run.least().map(Object::toString).orElse("—");
+        return run.least().map(Object::toString).orElse("—")
+                + run.leastElsewhere().map(other -> " (" + other + ")").orElse("");
+    }
+
+    /** What conductors must have in common to share a current. */
+    private static void parallel(RunFigures run, Rulebook rules, Findings findings) {
+        Conductor conductor = run.rating().conductor();
+        if (!run.fitted() || conductor.parallel() == 1) {
+            return;
+        }
+        if (Given.isNo(run.cable().alike())) {
+            findings.add(
+                    Severity.FORBIDS,
+                    Check.PARALLEL_UNEVEN,
+                    run.cable().place(),
+                    run.cable().id(),
+                    conductor);
+        } else if (!Given.isYes(run.cable().alike())) {
+            findings.add(
+                    Severity.NOTE,
+                    Check.PARALLEL_UNPROVED,
+                    run.cable().place(),
+                    run.cable().id(),
+                    conductor);
+        }
+        if (conductor.size().compareTo(rules.parallelLeast().value()) < 0) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.PARALLEL_THIN,
+                    run.cable().place(),
+                    run.cable().id(),
+                    conductor,
+                    rules.parallelLeast().value(),
+                    least(run));
+        }
     }
 
     private static void isolators(Job job, Findings findings) {

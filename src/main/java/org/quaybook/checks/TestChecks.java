@@ -20,12 +20,12 @@ import org.quaybook.quantity.Stated;
 import org.quaybook.quantity.TimeSpan;
 import org.quaybook.quantity.Voltage;
 import org.quaybook.reference.Found;
+import org.quaybook.reference.TestLimits;
 
 /** Tests that are missing, failed or do not fit the figures. */
 final class TestChecks {
 
-    private static final Resistance LEAST_INSULATION = new Resistance(1e6);
-    private static final Voltage DEAD = new Voltage(5);
+    private static final double OHMS_PER_MEGOHM = 1e6;
     private static final double DROP_HIGH = 1.5;
     private static final double DROP_LOW = 0.5;
 
@@ -33,12 +33,17 @@ final class TestChecks {
     private final Figures figures;
     private final Tables tables;
     private final Findings findings;
+    private final Resistance leastInsulation;
+    private final Voltage dead;
 
     private TestChecks(Job job, Figures figures, Tables tables, Findings findings) {
         this.job = job;
         this.figures = figures;
         this.tables = tables;
         this.findings = findings;
+        TestLimits limits = TestLimits.standard();
+        this.leastInsulation = new Resistance(limits.of("insulation").least().orElseThrow() * OHMS_PER_MEGOHM);
+        this.dead = new Voltage(limits.of("inlet-dead").most().orElseThrow());
     }
 
     static void run(Job job, Figures figures, Tables tables, Findings findings) {
@@ -92,18 +97,18 @@ final class TestChecks {
         if (result instanceof TimeSpan time && test.test() == TestKind.RCD_TRIP) {
             rcdTime(test, time);
         }
-        if (result instanceof Voltage volts && test.test() == TestKind.INLET_DEAD && volts.compareTo(DEAD) > 0) {
-            findings.add(Severity.FORBIDS, Check.INLET_LIVE, test.place(), Stated.up(volts), Stated.asGiven(DEAD));
+        if (result instanceof Voltage volts && test.test() == TestKind.INLET_DEAD && volts.compareTo(dead) > 0) {
+            findings.add(Severity.FORBIDS, Check.INLET_LIVE, test.place(), Stated.up(volts), Stated.asGiven(dead));
         }
         if (result instanceof Resistance ohms
                 && test.test() == TestKind.INSULATION
-                && ohms.compareTo(LEAST_INSULATION) < 0) {
+                && ohms.compareTo(leastInsulation) < 0) {
             findings.add(
                     Severity.FORBIDS,
                     Check.INSULATION_LOW,
                     test.place(),
                     Stated.down(ohms),
-                    Stated.asGiven(LEAST_INSULATION));
+                    Stated.asGiven(leastInsulation));
         }
         if (result instanceof Voltage volts && test.test() == TestKind.VOLTAGE_DROP) {
             drop(test, volts);

@@ -20,7 +20,9 @@ public record Figures(
         BankFigures bank,
         InverterFigures inverter,
         SupplyFigures supply,
+        FaultFigures fault,
         List<FuseFigures> fuses,
+        List<SelectivityFigures> selectivity,
         List<ApplianceFigures> appliances,
         List<TogetherFigures> pairs,
         AbsenceFigures absence,
@@ -31,6 +33,7 @@ public record Figures(
 
     public Figures {
         fuses = List.copyOf(fuses);
+        selectivity = List.copyOf(selectivity);
         appliances = List.copyOf(appliances);
         pairs = List.copyOf(pairs);
         charging = List.copyOf(charging);
@@ -68,7 +71,9 @@ public record Figures(
         BankFigures bank = BankFigures.of(job.bank(), tables, book);
         InverterFigures inverter = InverterFigures.of(job.inverter(), bank, tables, book);
         SupplyFigures supply = SupplyFigures.of(job.cables(), bank, inverter, tables, book);
-        List<FuseFigures> fuses = FuseFigures.of(job.fuses(), bank, inverter, supply, tables, book);
+        FaultFigures fault = FaultFigures.of(job.bank(), bank, tables, book);
+        List<FuseFigures> fuses = FuseFigures.of(job.fuses(), bank, fault, inverter, supply, tables, book);
+        List<SelectivityFigures> selectivity = SelectivityFigures.of(fuses, bank, tables, book);
         Limits limits = new Limits(bank.reserve().value(), inverter.cutOut().value(), protectionCutOut(job));
         List<ApplianceFigures> appliances = ApplianceFigures.of(job.appliances(), bank, inverter, supply, limits, book);
         List<ChargeFigures> charging = ChargeFigures.of(job.charging(), bank, book);
@@ -76,7 +81,9 @@ public record Figures(
                 bank,
                 inverter,
                 supply,
+                fault,
                 fuses,
+                selectivity,
                 appliances,
                 TogetherFigures.pairs(appliances, bank, inverter, supply),
                 AbsenceFigures.of(appliances, bank, inverter, supply, limits, book),

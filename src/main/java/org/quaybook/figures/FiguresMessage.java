@@ -12,6 +12,9 @@ public enum FiguresMessage implements MessageKey {
     NO_CONDUCTOR_HINT("figures.no-conductor.hint"),
     /** {0} path, {1} what was looked up, {2} what the table holds. */
     NOT_IN_TABLE("figures.not-in-table"),
+    /** {0} id of a string or branch fuse, {1} key that it cannot be judged without. */
+    FUSE_OPEN("figures.fuse-open"),
+    FUSE_OPEN_HINT("figures.fuse-open.hint"),
     /** {0} where it must stand. */
     NO_CABLES("figures.no-cables");
 

@@ -54,8 +54,24 @@ final class Practice {
     static final Citation JOINTS_PER_RUN_SOURCE =
             new Citation("one joint at each end of a run", Standing.COMMON_PRACTICE);
 
+    static final Citation AIR_SOURCE = new Citation(
+            "air of the ampacity tables, 50 °C in engine spaces: what their factors fit", Standing.COMPUTED);
+
     static final Citation LEAST_CONDUCTOR = new Citation(
             "least size of the rulebook that bears the current within the allowed drop", Standing.COMPUTED);
+
+    static final Citation WHOLE_CURRENT =
+            new Citation("one fuse carries what the other does: Kirchhoff's current law", Standing.SEEN);
+
+    static final Citation STRINGS_OF_JOB = new Citation("strings in parallel by the job", Standing.COMPUTED);
+
+    static final Citation AT_THE_TERMINAL =
+            new Citation("nobody has measured it: as if at the battery terminal", Standing.COMMON_PRACTICE);
+
+    /** Insulation of a conductor whose kind nobody has written. */
+    static final Temperature PVC = new Temperature(70);
+
+    static final Citation PVC_SOURCE = new Citation("common practice: PVC of 70 °C", Standing.COMMON_PRACTICE);
 
     /** Joints of one link between neighbouring strings. */
     static final int JOINTS_PER_LINK = 2;

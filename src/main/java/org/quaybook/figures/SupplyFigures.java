@@ -8,6 +8,7 @@ import org.quaybook.calc.RunConditions;
 import org.quaybook.calc.RunRating;
 import org.quaybook.job.Cable;
 import org.quaybook.job.Given;
+import org.quaybook.job.Pole;
 import org.quaybook.job.Route;
 import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.Current;
@@ -55,7 +56,9 @@ public record SupplyFigures(
      * @param fitted whether the job states its conductor; otherwise it is a proposal
      * @param rating what it bears and drops at the worst current
      * @param least the least conductor that would do; empty if none of the rulebook's does
+     * @param leastElsewhere that conductor in the other series of sizes; empty if that ends before it
      * @param allowed what it may carry
+     * @param margin that over the worst current
      * @param temperature what it reaches at the worst current
      * @param joints joints counted in this run
      */
@@ -64,10 +67,19 @@ public record SupplyFigures(
             boolean fitted,
             RunRating rating,
             Optional<Conductor> least,
+            Optional<Conductor> leastElsewhere,
             Figure<Current> allowed,
+            Figure<Ratio> margin,
             Figure<Temperature> temperature,
             Figure<Voltage> drop,
             int joints) {
+
+        /** Whether it belongs to the positive pole: as stated, else by a + in the names of its ends. */
+        public boolean positive() {
+            return Given.maybe(cable.pole())
+                    .map(pole -> pole == Pole.POSITIVE)
+                    .orElseGet(() -> (cable.from() + cable.to()).contains("+"));
+        }
 
         /** Resistance of the run with its joints, conductor at 20 °C: what a drop test shows. */
         public Resistance cold() {
@@ -160,6 +172,7 @@ public record SupplyFigures(
                     BankFigures.seen(cable.length()),
                     BankFigures.seen(cable.insulation()),
                     BankFigures.seen(cable.route()) == Route.ENGINE_SPACE,
+                    Given.maybe(cable.ambient()),
                     Given.maybe(cable.bundled()).orElse(1),
                     !Given.isNo(cable.tinned()));
             Optional<RunRating> least = RunRating.least(
@@ -190,6 +203,7 @@ public record SupplyFigures(
                     rating.working(),
                     Rounding.UP,
                     Formula.CONDUCTOR_TEMPERATURE,
+                    air(cable.ambient(), conditions),
                     Input.of("I", worst),
                     Input.of("I₁", rating.base()),
                     Input.of("k₂", rating.bundle()),
@@ -204,12 +218,21 @@ public record SupplyFigures(
                     Input.of("r", rating.perMetre()),
                     Input.of("T", temperature),
                     conductorInput(cable.fitted(), conductor));
+            Figure<Ratio> margin = book.enter(
+                    key + ".margin",
+                    new Ratio(allowed.value().ratioTo(worst.value())),
+                    Rounding.DOWN,
+                    Formula.SHARE,
+                    Input.of("a", allowed),
+                    Input.of("b", worst));
             return new RunFigures(
                     cable,
                     fitted.isPresent(),
                     rating,
                     least.map(RunRating::conductor),
+                    least.map(RunRating::conductor).flatMap(this::elsewhere),
                     allowed,
+                    margin,
                     temperature,
                     drop,
                     Given.maybe(cable.joints()).orElse(Practice.JOINTS_PER_RUN));
@@ -218,6 +241,18 @@ public record SupplyFigures(
         /** A run's fair part of the allowed drop: by its length. */
         private Voltage partOfDrop(Length length) {
             return allowedDrop.value().times(length.metres() / wholeLength);
+        }
+
+        private Optional<Conductor> elsewhere(Conductor conductor) {
+            return tables.conductors()
+                    .inOtherSeries(conductor.size())
+                    .map(size -> new Conductor(conductor.parallel(), size));
+        }
+
+        private static Input air(@Nullable Given<Temperature> stated, RunConditions conditions) {
+            return stated != null && stated.value() != null
+                    ? Input.of("T₀", stated)
+                    : Input.usual("T₀", conditions.air(), Practice.AIR_SOURCE);
         }
 
         private static Input conductorInput(@Nullable Given<Conductor> fitted, Conductor conductor) {

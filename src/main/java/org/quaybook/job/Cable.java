@@ -34,6 +34,10 @@ public record Cable(
 
         @Means("warmest space it runs through") Given<Route> route,
 
+        @Means(value = "hottest usual air along it; that of the route when not written", example = "55 °C")
+        @Within(least = "-20 °C", most = "120 °C")
+        @Nullable Given<Temperature> ambient,
+
         @Means("current-carrying conductors bundled together, this one included; 1 when not written")
         @Within(least = "1", most = "60")
         @Nullable Given<Integer> bundled,
@@ -41,6 +45,11 @@ public record Cable(
         @Means("bolted or crimped joints in this run, ends, fuse and switch included")
         @Within(least = "0", most = "40")
         @Nullable Given<Integer> joints,
+
+        @Means("whether its conductors in parallel are alike: length, size and kind, each with lugs of its own")
+        @Nullable Given<Boolean> alike,
+
+        @Means("its pole; read off a + or - in from and to when not written") @Nullable Given<Pole> pole,
 
         @Means("whether the strands are tinned; yes when not written") @Nullable Given<Boolean> tinned,
 

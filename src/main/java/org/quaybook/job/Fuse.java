@@ -3,6 +3,7 @@ package org.quaybook.job;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
+import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Length;
 
@@ -19,6 +20,12 @@ public record Fuse(
         @Means(value = "ids of the cables it protects", example = "[B1]") @RefersTo(Thing.CABLE)
         List<String> protects,
 
+        @Means("what it is there for; the main fuse when not written") @Nullable Given<FuseRole> role,
+
+        @Means("conductor behind it, where that is none of the cables: of a string or a branch") @Nullable Given<ConductorSize> conductor,
+
+        @Means("largest lasting current of a branch") @Within(least = "0 A", most = "1000 A") @Nullable Given<Current> load,
+
         @Means("family; left out, one is proposed") @Nullable Given<FuseFamily> family,
 
         @Means(value = "rated current; left out, one is proposed", example = "250 A")
@@ -30,7 +37,10 @@ public record Fuse(
         @Within(least = "100 A", most = "200 kA")
         @Nullable Given<Current> interrupting,
 
-        @Means(value = "length of conductor between battery terminal and fuse", example = "180 mm")
+        @Means(
+                value =
+                        "length of conductor between battery terminal and fuse; of a branch, from where it branches off",
+                example = "180 mm")
         @Within(least = "0 mm", most = "10 m")
         @Nullable Given<Length> distance,
 

@@ -14,6 +14,12 @@ import org.quaybook.quantity.Voltage;
  */
 public final class AmpacityTable {
 
+    /** Air that the tables are made for, in °C. */
+    private static final double TABLE_AIR = 30;
+
+    private static final Citation AIR_FACTOR =
+            new Citation("Joule's law: the root of (T - Ta) / (T - 30 °C)", Citation.Standing.COMPUTED);
+
     private final Series series;
     private final Table amperes;
     private final Table spaces;
@@ -58,10 +64,7 @@ public final class AmpacityTable {
         if (size.system() != series) {
             throw new NotInTable(amperes.name(), size.toString(), amperes.keys());
         }
-        int column = insulations.stream()
-                .filter(rating -> rating <= insulation.celsius())
-                .reduce((lower, higher) -> higher)
-                .orElseThrow(() -> tooCool(amperes, insulation, insulations.get(0)));
+        int column = column(insulation);
         TableRow row = amperes.row(size.designation());
         return row.foundAt(new Current(row.number("t" + column)), size + ", " + column + " °C");
     }
@@ -89,6 +92,25 @@ public final class AmpacityTable {
     }
 
     /**
+     * Factor for air of a known temperature, the root of (T - Ta) / (T - 30 °C) for a rating T: what warms a conductor
+     * from the air to its rating goes with the square of the current (Joule's law). Never above 1; 0 in air as hot as
+     * the rating.
+     *
+     * @param insulation temperature rating of the insulation; as in {@link #base}, the column not above it counts
+     * @param air temperature of the air
+     * @throws NotInTable if the insulation is rated below the lowest column
+     */
+    public Found<Double> airFactor(Temperature insulation, Temperature air) {
+        double rating = column(insulation);
+        double share = (rating - air.celsius()) / (rating - TABLE_AIR);
+        return new Found<>(
+                Math.sqrt(Math.max(0, Math.min(1, share))),
+                amperes.name(),
+                (int) rating + " °C in air of " + air.celsius() + " °C",
+                AIR_FACTOR);
+    }
+
+    /**
      * Factor for conductors bundled together.
      *
      * @param bundled current-carrying conductors in the bundle, this one included, at least 1
@@ -105,6 +127,13 @@ public final class AmpacityTable {
         return nominal.volts() < fromVoltage
                 ? row.foundAt(1.0, "below " + (int) fromVoltage + " V")
                 : row.foundAt(row.number("factor"), bundle(row));
+    }
+
+    private int column(Temperature insulation) {
+        return insulations.stream()
+                .filter(rating -> rating <= insulation.celsius())
+                .reduce((lower, higher) -> higher)
+                .orElseThrow(() -> tooCool(amperes, insulation, insulations.get(0)));
     }
 
     private static String bundle(TableRow row) {

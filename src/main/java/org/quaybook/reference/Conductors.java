@@ -1,6 +1,7 @@
 package org.quaybook.reference;
 
 import java.util.List;
+import java.util.Optional;
 import org.quaybook.quantity.Area;
 import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.ConductorSize.Series;
@@ -75,6 +76,26 @@ public final class Conductors {
         }
         TableRow row = smallestAreas.row(size.designation());
         return row.foundAt(CircularMils.toArea(row.number("circular-mils")), size.toString());
+    }
+
+    /**
+     * The least size of the other series that holds at least as much copper; an AWG number counts with the smallest area
+     * it may have (3 AWG with its gauge's own).
+     *
+     * @return empty if the other series ends before it
+     */
+    public Optional<ConductorSize> inOtherSeries(ConductorSize size) {
+        Series other = size.system() == Series.METRIC ? Series.AWG : Series.METRIC;
+        Area copper = copper(size);
+        return sizes(other).stream()
+                .filter(candidate -> copper(candidate).compareTo(copper) >= 0)
+                .findFirst();
+    }
+
+    /** Copper that a conductor of this size surely has; nominal for metric sizes, whose resistance is what is laid down. */
+    public Area copper(ConductorSize size) {
+        boolean hasSaeSize = size.system() == Series.AWG && !size.designation().equals("3");
+        return hasSaeSize ? smallestArea(size).value() : size.area();
     }
 
     private Table table(Series series) {

@@ -11,13 +11,17 @@ import org.quaybook.quantity.Voltage;
 public final class Fuses {
 
     static final String INTERRUPTING = "fuse-interrupting";
-    private static final Fuses STANDARD = new Fuses(Table.load("fuses"), Table.load(INTERRUPTING));
+    private static final String GG = "nh-gg";
+    private static final Fuses STANDARD =
+            new Fuses(Table.load("fuses"), Table.load(INTERRUPTING), Table.load("fuse-selectivity"));
 
     private final Table table;
+    private final Table selectivity;
     private final Map<String, FuseFamilyRow> byFamily;
 
-    Fuses(Table table, Table interrupting) {
+    Fuses(Table table, Table interrupting, Table selectivity) {
         this.table = table;
+        this.selectivity = selectivity;
         this.byFamily = table.rows().stream()
                 .map(row -> family(row, interrupting))
                 .collect(Collectors.toUnmodifiableMap(FuseFamilyRow::family, Function.identity()));
@@ -44,6 +48,13 @@ public final class Fuses {
             throw new NotInTable(table.name(), family, table.keys());
         }
         return row;
+    }
+
+    /** Ratio of two ratings from which the fuse nearer to the fault surely opens first, whatever the order given. */
+    public Found<Double> selectiveFrom(String oneFamily, String otherFamily) {
+        boolean bothGg = oneFamily.equals(GG) && otherFamily.equals(GG);
+        TableRow row = selectivity.row(bothGg ? "both-" + GG : "others");
+        return row.found(row.number("ratio"));
     }
 
     private static FuseFamilyRow family(TableRow row, Table interrupting) {

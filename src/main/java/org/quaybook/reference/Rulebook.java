@@ -1,8 +1,10 @@
 package org.quaybook.reference;
 
 import java.util.List;
+import java.util.Optional;
 import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.Frequency;
+import org.quaybook.quantity.Length;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Voltage;
 
@@ -23,6 +25,8 @@ import org.quaybook.quantity.Voltage;
  * @param fuseOverAmpacityLow largest fuse rating as a multiple of what the conductor may carry, below 50 V
  * @param fuseOverAmpacityHigh the same from 50 V on
  * @param unfused how long a conductor may be before its first fuse
+ * @param parallelLeast thinnest conductor that may share its current with others in parallel
+ * @param inletToBreaker longest conductor from shore inlet to the first breaker; empty when the rulebook names none
  * @param rcd what a residual-current device must do
  */
 public record Rulebook(
@@ -40,6 +44,8 @@ public record Rulebook(
         Found<Ratio> fuseOverAmpacityLow,
         Found<Ratio> fuseOverAmpacityHigh,
         UnfusedLengths unfused,
+        Found<ConductorSize> parallelLeast,
+        Optional<Found<Length>> inletToBreaker,
         RcdLimits rcd) {
 
     private static final Voltage LOW_BELOW = new Voltage(50);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.ConductorSize.Series;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Frequency;
@@ -63,6 +64,8 @@ final class Rulebooks {
                         found(name, "unfused-bare", Length.KIND),
                         maybe(name, "unfused-sheathed", Length.KIND),
                         maybe(name, "unfused-sheathed-at-battery", Length.KIND)),
+                size(row(name, "parallel-least")),
+                maybe(name, "inlet-to-breaker", Length.KIND),
                 new RcdLimits(
                         found(name, "rcd-residual", Current.KIND),
                         found(name, "rcd-time-rated", TimeSpan.KIND),
@@ -94,6 +97,11 @@ final class Rulebooks {
             }
         }
         throw new TableFault(row.table(), row.line(), "no series of conductor sizes: " + row.text("value"));
+    }
+
+    private static Found<ConductorSize> size(TableRow row) {
+        return row.found(ConductorSize.parse(row.text("value") + " " + row.text("unit"))
+                .orElseThrow(() -> new TableFault(row.table(), row.line(), "no size of a conductor")));
     }
 
     private static DropFormula drop(TableRow row) {

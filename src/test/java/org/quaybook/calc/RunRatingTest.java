@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.Current;
@@ -135,6 +136,36 @@ class RunRatingTest {
         assertThat(two.working().celsius()).isLessThan(one.working().celsius());
     }
 
+    /**
+     * 33 CFR 183.425 prints 0.85 for 105 °C insulation in an engine space of 50 °C (seen); the root of (105 - 50)/(105 -
+     * 30) is 0.856 (Joule's law). Where both hold the smaller decides.
+     */
+    @Test
+    void theAirThatIsWrittenGoesBeforeThatOfTheSpace() {
+        RunConditions air = new RunConditions(
+                new Length(1), new Temperature(105), false, Optional.of(new Temperature(50)), 1, true);
+        assertThat(rate("2/0 AWG", air, 100, "abyc-e11").space().value()).isCloseTo(0.85, within(0.01));
+        RunConditions engine =
+                new RunConditions(new Length(1), new Temperature(105), true, Optional.of(new Temperature(50)), 1, true);
+        assertThat(rate("2/0 AWG", engine, 100, "abyc-e11").space().value()).isEqualTo(0.85);
+    }
+
+    /** Joule's law: hotter air never lets more through, air below 30 °C gains nothing, air as hot as the rating ends all. */
+    @ParameterizedTest
+    @ValueSource(strings = {"iso-13297", "cabin"})
+    void hotterAirNeverCarriesMore(String rules) {
+        double cooler =
+                rate("70 mm2", laid(2, 90, false, 1), 10, rules).allowed().amperes();
+        for (double air = -20; air <= 120; air += 5) {
+            RunConditions conditions = new RunConditions(
+                    new Length(2), new Temperature(90), false, Optional.of(new Temperature(air)), 1, true);
+            double here = rate("70 mm2", conditions, 10, rules).allowed().amperes();
+            assertThat(here).isLessThanOrEqualTo(cooler);
+            cooler = here;
+        }
+        assertThat(cooler).isZero();
+    }
+
     @Test
     void coolInsulationHasNoPlaceInAnEngineSpace() {
         assertThatThrownBy(() -> rate("70 mm2", laid(1, 60, true, 1), 10, "iso-13297"))
@@ -193,7 +224,10 @@ class RunRatingTest {
             assertThat(chosen.decidingDrop().volts()).isLessThanOrEqualTo(drop);
             List<ConductorSize> sizes = rules.ampacity().sizes();
             int at = sizes.indexOf(chosen.conductor().size());
-            if (at > 0) {
+            boolean mayBeThinner = at > 0
+                    && (chosen.conductor().parallel() == 1
+                            || sizes.get(at - 1).compareTo(rules.parallelLeast().value()) >= 0);
+            if (mayBeThinner) {
                 Conductor thinner = new Conductor(chosen.conductor().parallel(), sizes.get(at - 1));
                 assertThat(RunRating.of(thinner, conditions, new Current(amperes), TWELVE, rules, COPPER)
                                 .does(new Current(amperes), new Voltage(drop)))

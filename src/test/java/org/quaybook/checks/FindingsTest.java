@@ -49,6 +49,27 @@ class FindingsTest {
     private static List<Case> dc() {
         return List.of(
                 change(Check.MAIN_FUSE_MISSING, FORBIDS, GLASS_MAT, "fuses:\n  - {", "fuses: []\n  # - {"),
+                // A fuse in the return protects nothing of the feed.
+                change(Check.MAIN_FUSE_MISSING, FORBIDS, GLASS_MAT, "protects: [B1]", "protects: [B2]"),
+                new Case(
+                        Check.FUSE_SELECTIVITY,
+                        NOTE,
+                        secondFuse(LITHIUM, "role: branch, conductor: 50 mm2, load: 60 A, rating: 150 A"),
+                        secondFuse(LITHIUM, "role: branch, conductor: 50 mm2, load: 60 A, rating: 110 A")),
+                new Case(
+                        Check.STRING_FUSES,
+                        NOTE,
+                        ChangedDemo.of(GLASS_MAT),
+                        secondFuse(GLASS_MAT, "role: string, conductor: 25 mm2, rating: 110 A")),
+                // Two fuses in one cable: the one near the battery is far enough, so the other may sit anywhere.
+                new Case(
+                        Check.FUSE_DISTANCE,
+                        FORBIDS,
+                        secondFuse(LITHIUM, "role: branch, conductor: 50 mm2, load: 60 A, distance: 250 mm"),
+                        ChangedDemo.of(
+                                LITHIUM,
+                                "fuses:\n",
+                                "fuses:\n  - { id: F2, protects: [B1], family: class-t, rating: 225 A, distance: 900 mm }\n")),
                 change(Check.FUSE_DISTANCE, FORBIDS, LITHIUM, "distance: 150 mm", "distance: 210 mm"),
                 change(Check.FUSE_DISTANCE_UNKNOWN, DECIDE, LITHIUM, "distance: 150 mm (measured), ", ""),
                 change(Check.FUSE_INTERRUPTING, FORBIDS, LITHIUM, "family: class-t", "family: mrbf"),
@@ -72,6 +93,11 @@ class FindingsTest {
                         VENTED,
                         "2.2 m (measured), fitted: 70",
                         "2.2 m (measured), fitted: 16"),
+                // 84 °C of air leave 90 °C insulation a third of its current (Joule's law).
+                change(Check.CABLE_AMPACITY, FORBIDS, VENTED, "fitted: 70 mm2", "fitted: 70 mm2, ambient: 84 °C"),
+                change(Check.PARALLEL_UNEVEN, FORBIDS, LITHIUM, "alike: yes", "alike: no"),
+                change(Check.PARALLEL_UNPROVED, NOTE, LITHIUM, "alike: yes", "alike: not seen"),
+                change(Check.PARALLEL_THIN, DECIDE, VENTED, "fitted: 70 mm2", "fitted: 4 x 6 mm2, alike: yes"),
                 mend(Check.SUPPLY_DROP, DECIDE, GLASS_MAT, "fitted: 25", "fitted: 95", "fitted: 25", "fitted: 95"),
                 change(Check.SUPPLY_DROP, DECIDE, VENTED, "length: 2.2 m", "length: 30 m"),
                 change(Check.SUPPLY_DROP, FORBIDS, VENTED, "length: 2.2 m", "length: 80 m"),
@@ -88,6 +114,12 @@ class FindingsTest {
                 change(Check.VENTILATION_UNKNOWN, FORBIDS, VENTED, "  vent: {", "  # vent: {"),
                 change(Check.TORQUE_MISSING, DECIDE, LITHIUM, "  torque: 12 Nm (m", "  # torque: 12 Nm (m"),
                 change(Check.STACK_ORDER, FORBIDS, LITHIUM, "stack: lug, flat", "stack: flat washer, lug, flat"));
+    }
+
+    private static ChangedDemo secondFuse(String demo, String keys) {
+        String distance = keys.contains("distance") ? "" : ", distance: 100 mm";
+        return ChangedDemo.of(
+                demo, "fuses:\n", "fuses:\n  - { id: F2, protects: [], family: class-t, " + keys + distance + " }\n");
     }
 
     private static ChangedDemo fortyEightVolts(String fitted, String instead) {
@@ -322,7 +354,7 @@ class FindingsTest {
     @ParameterizedTest
     @CsvSource({
         "lantern-moth, DECIDE left-on-take-over; DECIDE alternator-heat; NOTE breaker-on-battery; NOTE breaker-on-battery",
-        "second-biscuit, DECIDE take-off-uneven; DECIDE supply-drop; DECIDE alarm-early; NOTE breaker-on-battery",
+        "second-biscuit, DECIDE take-off-uneven; DECIDE supply-drop; DECIDE alarm-early; NOTE string-fuses; NOTE breaker-on-battery",
         "persimmon-tug, NOTE breaker-on-battery; NOTE breaker-on-battery"
     })
     void theDemosFindWhatTheyAreToShow(String demo, String expected) {

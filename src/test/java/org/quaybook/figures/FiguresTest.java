@@ -70,7 +70,12 @@ class FiguresTest {
         Set<Formula> used = new HashSet<>();
         for (ChangedDemo job : List.of(
                 ChangedDemo.of(LITHIUM),
-                ChangedDemo.of(GLASS_MAT, "    resistance: 11", "    # resistance: 11"),
+                ChangedDemo.of(
+                        GLASS_MAT,
+                        "    resistance: 11",
+                        "    # resistance: 11",
+                        "fuses:\n",
+                        "fuses:\n  - { id: F2, protects: [], role: string, conductor: 25 mm2, rating: 110 A }\n"),
                 ChangedDemo.of(VENTED, "  series: 12", "  health: 90 %\n  series: 12"),
                 ChangedDemo.of(LITHIUM, "  efficiency: { best: 94 % (plate), full: 90 % (plate) }\n", ""),
                 ChangedDemo.of(LITHIUM, "best: 94 % (plate), full: 90 % (plate)", "best: 88 %, full: not seen"),
@@ -211,6 +216,54 @@ class FiguresTest {
         assertThat(job.value("bank.worst-share-opposite-ends"))
                 .isCloseTo((r + l) / (3 * r + 2 * l), within(1e-12))
                 .isLessThan(job.value("bank.worst-share"));
+    }
+
+    /**
+     * Ohm's law: four blocks of 5 mΩ in parallel at 12.6 V give 10 080 A at their posts and 5600 A behind 1 mΩ (worked
+     * here). The fuse of this job sits behind 170 mm of 25 mm²; IEC 60228 class 5 has 0.780 Ω/km for it (from memory).
+     */
+    @Test
+    void theShortBehindAFuse() {
+        ChangedDemo job = ChangedDemo.of(GLASS_MAT);
+        double bank = job.value("bank.fault-resistance");
+        double cable = 0.780e-3 * 0.170;
+        assertThat(job.value("fuse.F1.must-interrupt"))
+                .isCloseTo(job.value("bank.rest-at-100") / (bank + cable), within(1e-6))
+                .isLessThan(job.value("bank.short-circuit"));
+        assertThat(ChangedDemo.of(GLASS_MAT, "  links:", "  # links:").value("bank.fault-resistance"))
+                .isCloseTo(11e-3 / 3, within(1e-12));
+    }
+
+    /** A fuse must break at the voltage of charging, table of batteries (from memory): 14.6 V for six cells. */
+    @Test
+    void theVoltageThatAFuseMustBreak() {
+        assertThat(ChangedDemo.of(GLASS_MAT).value("bank.highest-voltage")).isCloseTo(14.6, within(1e-12));
+        assertThat(ChangedDemo.of(VENTED).value("bank.highest-voltage")).isCloseTo(29.2, within(1e-12));
+    }
+
+    /** Margins are shares: what may flow over what does. */
+    @Test
+    void marginsOfCableAndFuse() {
+        ChangedDemo job = ChangedDemo.of(VENTED);
+        assertThat(job.value("cable.B1.margin") * job.value("inverter.worst-current"))
+                .isCloseTo(job.value("cable.B1.allowed"), within(1e-9));
+        assertThat(job.value("fuse.F1.margin") * 150).isCloseTo(job.value("fuse.F1.most"), within(1e-9));
+        assertThat(job.value("fuse.F1.loading") * 150).isCloseTo(job.value("inverter.worst-current"), within(1e-9));
+    }
+
+    /** A string fuse carries the string's share; a block that fails is fed by the others (Kirchhoff's current law). */
+    @Test
+    void fusesOfStrings() {
+        ChangedDemo job = ChangedDemo.of(
+                GLASS_MAT,
+                "fuses:\n",
+                "fuses:\n  - { id: F2, protects: [], role: string, conductor: 25 mm2, family: class-t, rating: 110 A }\n");
+        assertThat(job.value("fuse.F2.load"))
+                .isCloseTo(job.value("inverter.worst-current") * job.value("bank.worst-share"), within(1e-9));
+        assertThat(job.value("fuse.F2.must-interrupt"))
+                .isCloseTo(job.value("bank.short-circuit") * 2 / 3, within(1e-9));
+        assertThat(job.value("selectivity.F2-F1.ratio"))
+                .isCloseTo(110 / job.value("bank.worst-share") / 125, within(1e-9));
     }
 
     /** What the job leaves open is taken on the safe side. */

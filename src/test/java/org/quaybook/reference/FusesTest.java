@@ -119,7 +119,9 @@ class FusesTest {
                         + "family,form,use,ratings-a,max-v,highest-version-v\nprobe,a form,a use,10;20,32,58\n");
         for (String rows : bad) {
             Table interrupting = TableTest.table("size,family,at-v,least-ka,typical-ka\n" + rows);
-            assertThatThrownBy(() -> new Fuses(families, interrupting)).as(rows).isInstanceOf(TableFault.class);
+            assertThatThrownBy(() -> new Fuses(families, interrupting, Table.load("fuse-selectivity")))
+                    .as(rows)
+                    .isInstanceOf(TableFault.class);
         }
     }
 }

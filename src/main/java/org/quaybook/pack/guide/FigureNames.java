@@ -12,7 +12,7 @@ import org.quaybook.text.Words;
  */
 final class FigureNames {
 
-    private static final Set<String> FAMILIES = Set.of("cable", "fuse", "appliance", "charging");
+    private static final Set<String> FAMILIES = Set.of("cable", "fuse", "selectivity", "appliance", "charging");
     private static final String REST_AT = "bank.rest-at-";
 
     private final Words words;

@@ -1,0 +1,289 @@
+package org.quaybook.figures;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.calc.DcRun;
+import org.quaybook.calc.FuseRange;
+import org.quaybook.calc.ShortCircuit;
+import org.quaybook.figures.SupplyFigures.RunFigures;
+import org.quaybook.job.Fuse;
+import org.quaybook.job.FuseFamily;
+import org.quaybook.job.FuseRole;
+import org.quaybook.job.Given;
+import org.quaybook.quantity.Conductor;
+import org.quaybook.quantity.ConductorSize;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Length;
+import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Resistance;
+import org.quaybook.quantity.Rounding;
+import org.quaybook.quantity.Temperature;
+import org.quaybook.reference.Found;
+import org.quaybook.reference.FuseFamilyRow;
+
+/** Works out the figures of one fuse. */
+final class FuseReckoning {
+
+    /** Families in the order they are proposed: the most able to interrupt first. */
+    private static final List<FuseFamily> PREFERENCE =
+            List.of(FuseFamily.CLASS_T, FuseFamily.NH_GG, FuseFamily.MRBF, FuseFamily.ANL, FuseFamily.MEGA);
+
+    private static final Temperature COLD = new Temperature(20);
+
+    private final @Nullable Fuse fuse;
+    private final FuseRole role;
+    private final Set<String> guarded;
+    private final String key;
+    private final BankFigures bank;
+    private final FaultFigures fault;
+    private final InverterFigures inverter;
+    private final SupplyFigures supply;
+    private final Tables tables;
+    private final FigureBook book;
+
+    FuseReckoning(
+            @Nullable Fuse fuse,
+            Set<String> guarded,
+            BankFigures bank,
+            FaultFigures fault,
+            InverterFigures inverter,
+            SupplyFigures supply,
+            Tables tables,
+            FigureBook book) {
+        this.fuse = fuse;
+        this.role = FuseFigures.roleOf(fuse);
+        this.guarded = guarded;
+        this.key = "fuse." + (fuse == null ? FuseFigures.MISSING : fuse.id());
+        this.bank = bank;
+        this.fault = fault;
+        this.inverter = inverter;
+        this.supply = supply;
+        this.tables = tables;
+        this.book = book;
+    }
+
+    FuseFigures figures() {
+        Figure<Current> load = load();
+        Figure<Current> conductor = weakestConductor();
+        var share = tables.rules().fuseLoad();
+        var over = tables.rules().fuseOverAmpacity(bank.system().value());
+        FuseRange range = FuseRange.of(
+                load.value(),
+                share.value().fraction(),
+                conductor.value(),
+                over.value().fraction());
+        Figure<Current> least = book.enter(
+                key + ".least",
+                range.least(),
+                Rounding.UP,
+                Formula.FUSE_LEAST,
+                Input.of("I_load", load),
+                Input.of("f", share));
+        Figure<Current> most = book.enter(
+                key + ".most",
+                range.most(),
+                Rounding.DOWN,
+                Formula.FUSE_MOST,
+                Input.of("I_cable", conductor),
+                Input.of("q", over));
+        Figure<Current> mustInterrupt = mustInterrupt();
+        Optional<FuseFamily> fittedFamily = Optional.ofNullable(fuse).flatMap(f -> Given.maybe(f.family()));
+        Optional<FuseFamily> family = fittedFamily.or(() -> propose(range, mustInterrupt.value()));
+        Optional<Current> proposal = family.flatMap(f -> range.choose(row(f).ratings()));
+        Optional<Given<Current>> fittedRating =
+                Optional.ofNullable(fuse).map(Fuse::rating).filter(given -> given.value() != null);
+        Optional<Figure<Current>> rating = fittedRating
+                .map(given -> book.stated(key + ".rating", given))
+                .or(() -> proposal.map(proposed -> book.enter(
+                        key + ".rating",
+                        proposed,
+                        Rounding.NEAREST,
+                        Formula.FUSE_LEAST,
+                        Input.of("I_load", load),
+                        Input.of("f", share))));
+        return new FuseFigures(
+                fuse,
+                role,
+                load,
+                least,
+                most,
+                mustInterrupt,
+                family,
+                fittedFamily.isPresent(),
+                rating,
+                fittedRating.isPresent(),
+                interrupts(family),
+                rating.map(it -> share("loading", load, it, Rounding.UP)),
+                rating.map(it -> share("margin", most, it, Rounding.DOWN)),
+                mostDistance(),
+                proposal);
+    }
+
+    private Figure<Ratio> share(String name, Figure<Current> a, Figure<Current> b, Rounding rounding) {
+        return book.enter(
+                key + "." + name,
+                new Ratio(a.value().ratioTo(b.value())),
+                rounding,
+                Formula.SHARE,
+                Input.of("a", a),
+                Input.of("b", b));
+    }
+
+    private Figure<Current> load() {
+        Figure<Current> worst = inverter.worstCurrent();
+        if (role == FuseRole.STRING) {
+            return book.enter(
+                    key + ".load",
+                    worst.value().times(bank.worstShare().value().fraction()),
+                    Rounding.UP,
+                    Formula.STRING_LOAD,
+                    Input.of("I_load", worst),
+                    Input.of("share", bank.worstShare()));
+        }
+        return role == FuseRole.BRANCH ? book.stated(key + ".load", stated("load", fuse().load())) : worst;
+    }
+
+    /**
+     * The conductor that the fuse must protect. Of its cables, and for a main fuse of those that no fuse names, the one
+     * that bears least: the return carries the same current as the feed, so a thinner one counts though no fuse sits in
+     * it. For a string or a branch its own conductor.
+     */
+    private Figure<Current> weakestConductor() {
+        if (role != FuseRole.MAIN) {
+            return runs().min(Comparator.comparing(RunFigures::allowed, Comparator.comparing(Figure::value)))
+                    .map(RunFigures::allowed)
+                    .orElseGet(this::ownConductor);
+        }
+        List<String> ids = fuse == null ? List.of() : fuse.protects();
+        return supply.runs().stream()
+                .filter(run -> ids.contains(run.cable().id())
+                        || !guarded.contains(run.cable().id()))
+                .map(RunFigures::allowed)
+                .min(Comparator.comparing(Figure::value))
+                .orElseGet(() -> supply.runs().get(0).allowed());
+    }
+
+    private java.util.stream.Stream<RunFigures> runs() {
+        return fuse == null
+                ? java.util.stream.Stream.empty()
+                : supply.runs().stream()
+                        .filter(run -> fuse.protects().contains(run.cable().id()));
+    }
+
+    private Figure<Current> ownConductor() {
+        Given<ConductorSize> size = stated("conductor", fuse().conductor());
+        Found<Current> base = tables.rules().ampacity().base(BankFigures.seen(size), Practice.PVC);
+        return book.enter(
+                key + ".conductor-allowed",
+                base.value(),
+                Rounding.DOWN,
+                Formula.FROM_TABLE,
+                Input.of("S", size),
+                Input.usual("T₁", Practice.PVC, Practice.PVC_SOURCE),
+                Input.of("I₁", base));
+    }
+
+    private Fuse fuse() {
+        return Optional.ofNullable(fuse).orElseThrow();
+    }
+
+    /** What a string or branch fuse cannot be judged without. */
+    private <T> Given<T> stated(String name, @Nullable Given<T> given) {
+        if (given == null || given.value() == null) {
+            throw new Unanswerable(
+                    fuse().place(), FiguresMessage.FUSE_OPEN, FiguresMessage.FUSE_OPEN_HINT, fuse().id(), name);
+        }
+        return given;
+    }
+
+    private Figure<Current> mustInterrupt() {
+        if (role == FuseRole.STRING) {
+            int strings = bank.sharing().shares().size();
+            return book.enter(
+                    key + ".must-interrupt",
+                    bank.shortCircuit().value().times(Math.max(1, strings - 1) / (double) strings),
+                    Rounding.UP,
+                    Formula.STRING_FAULT,
+                    Input.of("I_k", bank.shortCircuit()),
+                    Input.usual("m", strings, Practice.STRINGS_OF_JOB));
+        }
+        Optional<Given<Length>> distance =
+                Optional.ofNullable(fuse).map(Fuse::distance).filter(given -> given.value() != null);
+        Conductor conductor = feed();
+        Found<Resistance> perMetre = tables.conductors().perMetreAt20(conductor.size(), false);
+        Resistance cable = DcRun.resistance(
+                perMetre.value(), conductor, distance.map(BankFigures::seen).orElse(new Length(0)), COLD);
+        return book.enter(
+                key + ".must-interrupt",
+                ShortCircuit.prospective(
+                        bank.restFull().value(), fault.resistance().value().plus(cable)),
+                Rounding.UP,
+                Formula.MUST_INTERRUPT,
+                Input.of("E", bank.restFull()),
+                Input.of("R", fault.resistance()),
+                Input.of("r", perMetre),
+                distance.map(given -> Input.of("L", given))
+                        .orElseGet(() -> Input.usual("L", new Length(0), Practice.AT_THE_TERMINAL)));
+    }
+
+    /** The conductor between battery and fuse: that of its first cable, for a branch the thickest of the feed. */
+    private Conductor feed() {
+        return runs().findFirst()
+                .or(() -> supply.runs().stream()
+                        .max(Comparator.comparing(
+                                run -> run.rating().conductor().size().area().squareMillimetres()
+                                        * run.rating().conductor().parallel())))
+                .orElseThrow()
+                .rating()
+                .conductor();
+    }
+
+    private FuseFamilyRow row(FuseFamily family) {
+        return tables.fuses().of(Ids.of(family));
+    }
+
+    private Optional<FuseFamily> propose(FuseRange range, Current mustInterrupt) {
+        return PREFERENCE.stream()
+                .filter(family -> canInterrupt(family, mustInterrupt)
+                        && range.choose(row(family).ratings()).isPresent())
+                .findFirst();
+    }
+
+    private boolean canInterrupt(FuseFamily family, Current current) {
+        return row(family)
+                .interruptingAt(fault.highestVoltage().value())
+                .map(found -> found.value().compareTo(current) >= 0)
+                .orElse(false);
+    }
+
+    private Optional<Figure<Current>> interrupts(Optional<FuseFamily> family) {
+        Given<Current> stated = fuse == null ? null : fuse.interrupting();
+        if (stated != null && stated.value() != null) {
+            return Optional.of(book.stated(key + ".interrupts", stated));
+        }
+        return family.flatMap(f -> row(f).interruptingAt(fault.highestVoltage().value()))
+                .map(found -> book.enter(
+                        key + ".interrupts",
+                        found.value(),
+                        Rounding.DOWN,
+                        Formula.INTERRUPTING,
+                        Input.of("U", fault.highestVoltage()),
+                        Input.of("I", found)));
+    }
+
+    private Optional<Figure<Length>> mostDistance() {
+        boolean sheathed = runs().anyMatch(run -> Given.isYes(run.cable().sheathed()));
+        return tables.rules()
+                .unfused()
+                .longest(sheathed, role != FuseRole.BRANCH)
+                .map(found -> book.enter(
+                        key + ".most-distance",
+                        found.value(),
+                        Rounding.DOWN,
+                        Formula.FROM_TABLE,
+                        Input.of("L", found)));
+    }
+}
