@@ -102,6 +102,16 @@ public enum Check implements MessageKey {
             "drop-unexpected",
             "common practice: half to one and a half times the prediction",
             Standing.COMMON_PRACTICE),
+    DROP_NOT_TESTED(
+            "drop-not-tested",
+            "common practice: measured at a stated load at handover, so that a later visit can compare",
+            Standing.COMMON_PRACTICE),
+    JOINT_HIGH("joint-high", "common practice: some 0.1 mΩ a joint; table of tests", Standing.FROM_MEMORY),
+    JOINT_HOT("joint-hot", "IEC 60947-1 Table 2, of which 50 K is common practice", Standing.FROM_MEMORY),
+    BASELINE_MOVED(
+            "baseline-moved",
+            "common practice, no source: half as much again, and more than the meter blurs",
+            Standing.COMMON_PRACTICE),
     TEST_FAILED("test-failed", "the test itself", Standing.COMMON_PRACTICE),
     TORQUE_MISSING("torque-missing", "common practice", Standing.COMMON_PRACTICE),
     STACK_ORDER("stack-order", "common practice: the lug lies on the terminal face", Standing.COMMON_PRACTICE),

@@ -1,10 +1,12 @@
 package org.quaybook.checks;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.quaybook.diag.Severity;
+import org.quaybook.figures.BaselineFigures;
+import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
-import org.quaybook.figures.SupplyFigures.RunFigures;
 import org.quaybook.figures.Tables;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
@@ -17,6 +19,7 @@ import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Quantity;
 import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Stated;
+import org.quaybook.quantity.Temperature;
 import org.quaybook.quantity.TimeSpan;
 import org.quaybook.quantity.Voltage;
 import org.quaybook.reference.Found;
@@ -26,6 +29,8 @@ import org.quaybook.reference.TestLimits;
 final class TestChecks {
 
     private static final double OHMS_PER_MEGOHM = 1e6;
+    private static final Voltage JOINT_MOST = new Voltage(most("joint-drop") / 1000);
+    private static final double JOINT_RISE_MOST = most("joint-rise");
     private static final double DROP_HIGH = 1.5;
     private static final double DROP_LOW = 0.5;
 
@@ -46,6 +51,10 @@ final class TestChecks {
         this.dead = new Voltage(limits.of("inlet-dead").most().orElseThrow());
     }
 
+    private static double most(String measurement) {
+        return TestLimits.standard().of(measurement).most().orElseThrow();
+    }
+
     static void run(Job job, Figures figures, Tables tables, Findings findings) {
         TestChecks checks = new TestChecks(job, figures, tables, findings);
         job.rcds().forEach(checks::rcdTested);
@@ -53,6 +62,73 @@ final class TestChecks {
         for (TestResult test : job.tests()) {
             checks.judge(test);
         }
+        checks.dropTested();
+        figures.baseline().items().forEach(checks::joint);
+        figures.baseline().items().forEach(checks::moved);
+    }
+
+    private void dropTested() {
+        if (job.tests().stream().noneMatch(test -> test.test() == TestKind.VOLTAGE_DROP)) {
+            findings.add(
+                    Severity.NOTE,
+                    Check.DROP_NOT_TESTED,
+                    job.inverter().place(),
+                    figures.baseline().current().stated());
+        }
+    }
+
+    /** A joint as it would be at full load, against what a sound one shows. */
+    private void joint(BaselineFigures.Item item) {
+        if (item.fullLoad().isEmpty() || item.last().isEmpty()) {
+            return;
+        }
+        BaselineFigures.Reading last = item.last().get();
+        Quantity full = item.fullLoad().get().value();
+        if (full instanceof Voltage drop && drop.compareTo(JOINT_MOST) > 0) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.JOINT_HIGH,
+                    last.test().place(),
+                    item.of(),
+                    Stated.asGiven(last.reading()),
+                    item.fullLoad().get().stated(),
+                    Stated.asGiven(JOINT_MOST));
+        }
+        if (full instanceof Temperature warm
+                && Given.maybe(last.test().ambient())
+                        .filter(air -> warm.kelvinAbove(air) > JOINT_RISE_MOST)
+                        .isPresent()) {
+            findings.add(
+                    Severity.FORBIDS,
+                    Check.JOINT_HOT,
+                    last.test().place(),
+                    item.of(),
+                    Stated.asGiven(last.reading()),
+                    item.fullLoad().get().stated(),
+                    JOINT_RISE_MOST);
+        }
+    }
+
+    private void moved(BaselineFigures.Item item) {
+        if (!item.moved()) {
+            return;
+        }
+        BaselineFigures.Reading first = item.first().orElseThrow();
+        BaselineFigures.Reading latest = item.latest().orElseThrow();
+        findings.add(
+                Severity.DECIDE,
+                Check.BASELINE_MOVED,
+                latest.test().place(),
+                item.subject(),
+                first.compared().orElseThrow().stated(),
+                day(first),
+                latest.compared().orElseThrow().stated(),
+                day(latest));
+    }
+
+    private LocalDate day(BaselineFigures.Reading reading) {
+        LocalDate on = reading.test().on();
+        return on == null ? job.job().date() : on;
     }
 
     private boolean tested(TestKind kind, String of, Source source) {
@@ -136,18 +212,13 @@ final class TestChecks {
                 .flatMap(rcd -> rcd.rating().known());
     }
 
-    /** Measured against predicted: copper at 20 °C and every joint, at the current of the test. */
+    /** A first reading against what is expected of copper at 20 °C and every joint; later ones are held against the first. */
     private void drop(TestResult test, Voltage measured) {
-        if (!(Given.maybe(test.at()).orElse(null) instanceof Current current)
-                || test.of().isEmpty()) {
-            return;
-        }
-        List<RunFigures> runs = figures.supply().runs().stream()
-                .filter(run -> test.of().contains(run.cable().id()))
-                .toList();
-        Resistance path = runs.stream().map(RunFigures::cold).reduce(new Resistance(0), Resistance::plus);
-        Voltage predicted = current.through(path);
-        if (predicted.volts() == 0) {
+        Optional<Figure<?>> expected = figures.baseline().startedBy(test).flatMap(BaselineFigures.Item::predicted);
+        if (expected.isEmpty()
+                || !(expected.get().value() instanceof Voltage predicted)
+                || !(Given.maybe(test.at()).orElse(null) instanceof Current current)
+                || predicted.volts() == 0) {
             return;
         }
         double ratio = measured.ratioTo(predicted);
@@ -159,7 +230,7 @@ final class TestChecks {
                     test.of(),
                     Stated.asGiven(current),
                     Stated.asGiven(measured),
-                    Stated.asGiven(predicted));
+                    expected.get().stated());
         }
     }
 }

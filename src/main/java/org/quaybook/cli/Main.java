@@ -15,7 +15,13 @@ import picocli.CommandLine.ParameterException;
         name = "quaybook",
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
-        subcommands = {PackCommand.class, CheckCommand.class, ExplainCommand.class, SchemaCommand.class},
+        subcommands = {
+            PackCommand.class,
+            CheckCommand.class,
+            ExplainCommand.class,
+            RevisitCommand.class,
+            SchemaCommand.class
+        },
         synopsisSubcommandLabel = "COMMAND",
         description = {
             "",
@@ -27,7 +33,7 @@ import picocli.CommandLine.ParameterException;
             "",
             "Exit codes:",
             "  0  done",
-            "  1  findings forbid handing over; nothing was written for that job",
+            "  1  findings forbid handing over and no pack was written, or a later reading has moved",
             "  2  bad input or usage; each problem was named with file, line and column",
             "  3  a pack could not be written; what was there before is still there",
             "  4  a mistake of the program itself",

@@ -29,6 +29,7 @@ public record Figures(
         Optional<VentFigures> vent,
         List<ChargeFigures> charging,
         DayFigures day,
+        BaselineFigures baseline,
         List<Figure<?>> all) {
 
     public Figures {
@@ -90,6 +91,7 @@ public record Figures(
                 VentFigures.of(bank, book),
                 charging,
                 DayFigures.of(appliances, charging, bank, inverter, book),
+                BaselineFigures.of(job, bank, inverter, supply, book),
                 book.all());
     }
 

@@ -1,5 +1,6 @@
 package org.quaybook.figures;
 
+import org.quaybook.calc.Drift;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Temperature;
@@ -96,6 +97,42 @@ final class Practice {
 
     static final Citation NOT_WRITTEN =
             new Citation("not written in the job: the usual case is taken", Standing.COMMON_PRACTICE);
+
+    /** Air where nobody has written its temperature. */
+    static final Temperature ROOM = new Temperature(20);
+
+    /** Drops have moved as resistances: half as much again and 0.1 mΩ, a whole sound joint (common practice, no source). */
+    static final Drift RESISTANCE_MOVED = new Drift(1.5, 0.1e-3);
+
+    /** Rise of a joint over the air: half as much again and 5 K (common practice, no source). */
+    static final Drift WARMTH_MOVED = new Drift(1.5, 5);
+
+    /** Time of an RCD: half as long again and 10 ms (common practice, no source). */
+    static final Drift TIME_MOVED = new Drift(1.5, 10e-3);
+
+    /** Leakage: half as much again and 1 mA (common practice, no source). */
+    static final Drift LEAKAGE_MOVED = new Drift(1.5, 1e-3);
+
+    /** Insulation: less than half, and 1 MΩ less (common practice, no source). */
+    static final Drift INSULATION_MOVED = new Drift(2, 1e6);
+
+    /** Above this an insulation reading tells of the weather, not of the circuit (common practice, no source). */
+    static final double INSULATION_CEILING = 20e6;
+
+    /** Earth continuity and neutral-earth bond: half as much again and 0.05 Ω (common practice, no source). */
+    static final Drift CONTINUITY_MOVED = new Drift(1.5, 0.05);
+
+    /** Rest voltage: 0.1 V lower for each 12 V of the system (common practice, no source). */
+    static final double REST_FALL_PER_VOLT = 0.1 / 12;
+
+    /** What a hand-held meter blurs a drop by, in volts (common practice, no source). */
+    static final double MILLIVOLT = 1e-3;
+
+    /** What the difference of two readings of the bank's voltage is blurred by, in volts (common practice, no source). */
+    static final double BANK_VOLTS_BLUR = 10e-3;
+
+    /** What a contact or infrared thermometer blurs a rise by, in kelvin (common practice, no source). */
+    static final double KELVIN_BLUR = 2;
 
     private Practice() {}
 }

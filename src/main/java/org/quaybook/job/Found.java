@@ -22,6 +22,31 @@ final class Found {
     /** A day on which something was done; the first of a month if only that is known. */
     record DoneOn(LocalDate day, String text, Place place) {}
 
+    /**
+     * What is known before a file is read.
+     *
+     * @param visited the job that readings belong to
+     * @param names what that job names
+     */
+    record Known(Optional<Job> visited, List<Name> names) {}
+
+    /** A file that stands for itself. */
+    static Known nothing() {
+        return new Known(Optional.empty(), List.of());
+    }
+
+    /** A file that may refer to what a job names. */
+    static Known of(Job job) {
+        List<Name> names = new ArrayList<>();
+        job.cables().forEach(it -> names.add(new Name(Thing.CABLE, it.id(), it.place())));
+        job.fuses().forEach(it -> names.add(new Name(Thing.FUSE, it.id(), it.place())));
+        job.isolators().forEach(it -> names.add(new Name(Thing.ISOLATOR, it.id(), it.place())));
+        job.rcds().forEach(it -> names.add(new Name(Thing.RCD, it.id(), it.place())));
+        job.acCircuits().forEach(it -> names.add(new Name(Thing.AC_CIRCUIT, it.id(), it.place())));
+        job.sockets().forEach(it -> names.add(new Name(Thing.SOCKET, it.name(), it.place())));
+        return new Known(Optional.of(job), List.copyOf(names));
+    }
+
     private final List<Object> records = new ArrayList<>();
     private final Map<String, Object> values = new HashMap<>();
     private final List<Name> names = new ArrayList<>();

@@ -1,6 +1,7 @@
 package org.quaybook.job;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 
@@ -68,5 +69,37 @@ public record Job(
         scope = List.copyOf(scope);
         policyConditions = List.copyOf(policyConditions);
         accounts = List.copyOf(accounts);
+    }
+
+    /** This job with tests of a later visit after its own. */
+    public Job with(List<TestResult> later) {
+        return new Job(
+                job,
+                craft,
+                owner,
+                bank,
+                inverter,
+                cables,
+                fuses,
+                isolators,
+                shore,
+                generator,
+                rcds,
+                acCircuits,
+                sockets,
+                charging,
+                appliances,
+                together,
+                settings,
+                Stream.concat(tests.stream(), later.stream()).toList(),
+                deviations,
+                expiries,
+                photos,
+                scope,
+                policyConditions,
+                accounts,
+                rehearsal,
+                ownersFirstMistake,
+                place);
     }
 }

@@ -145,6 +145,30 @@ final class JobChecks {
         if (test.result() == null && test.outcome() == null) {
             problems.add(test.place(), Message.of(JobMessage.TEST_WITHOUT_RESULT, Names.of(test.test())));
         }
+        if (test.test() == TestKind.JOINT_DROP && test.of().stream().distinct().count() != 2) {
+            problems.add(
+                    test.place(), Message.of(JobMessage.JOINT_PARTS), Message.of(JobMessage.EXAMPLE, "of: [bank, B1]"));
+        }
+    }
+
+    /** Whether readings belong to a job, and not to a day before it was handed over. */
+    static void visit(Readings readings, Job job, Problems problems) {
+        if (!readings.job().equals(job.job().number())) {
+            problems.add(
+                    readings.place(),
+                    Message.of(
+                            JobMessage.READINGS_OF_OTHER_JOB,
+                            readings.job(),
+                            job.job().number()));
+        }
+        if (readings.on().isBefore(job.job().date())) {
+            problems.add(
+                    readings.place(),
+                    Message.of(
+                            JobMessage.VISIT_BEFORE_HANDOVER,
+                            readings.on().toString(),
+                            job.job().date().toString()));
+        }
     }
 
     private void kind(@Nullable Given<Quantity> given, Optional<Kind<?>> due, TestResult test, JobMessage otherKind) {

@@ -83,6 +83,9 @@ public enum JobMessage implements MessageKey {
     TEST_READING_KIND,
     TEST_TAKES_NO_VALUE,
     TEST_WITHOUT_RESULT,
+    JOINT_PARTS,
+    READINGS_OF_OTHER_JOB,
+    VISIT_BEFORE_HANDOVER,
 
     // Hints.
     DID_YOU_MEAN,

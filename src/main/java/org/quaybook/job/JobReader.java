@@ -31,24 +31,38 @@ public final class JobReader {
 
     /** Reads a job file and the installer profile that it names. */
     public static JobReading read(Path jobFile, Vocabulary vocabulary) {
-        Reading<Job> job = file(Job.class, jobFile, vocabulary);
+        Reading<Job> job = file(Job.class, jobFile, vocabulary, Found.nothing());
         List<Diagnostic> problems = new ArrayList<>(job.problems);
         Optional<Reading<Installer>> installer =
-                installerFile(jobFile, job.found).map(file -> file(Installer.class, file, vocabulary));
+                installerFile(jobFile, job.found).map(file -> file(Installer.class, file, vocabulary, Found.nothing()));
         installer.ifPresent(reading -> problems.addAll(reading.problems));
         return new JobReading(job.value, installer.map(Reading::value).orElse(null), problems);
     }
 
     /** Reads the text of a job file, without reading or writing anything; the installer profile is not looked for. */
     public static JobReading parse(String text, String fileName, Vocabulary vocabulary) {
-        Reading<Job> job = text(Job.class, text, fileName, vocabulary);
+        Reading<Job> job = text(Job.class, text, fileName, vocabulary, Found.nothing());
         return new JobReading(job.value, null, job.problems);
     }
 
     /** Reads the text of an installer profile; in what comes back the job is missing. */
     public static JobReading parseInstaller(String text, String fileName) {
-        Reading<Installer> installer = text(Installer.class, text, fileName, new Vocabulary(List.of(), List.of()));
+        Reading<Installer> installer =
+                text(Installer.class, text, fileName, new Vocabulary(List.of(), List.of()), Found.nothing());
         return new JobReading(null, installer.value, installer.problems);
+    }
+
+    /** Reads the readings of a later visit to a job; its tests may name whatever the job file names. */
+    public static ReadingsReading readings(Path file, Job job, Vocabulary vocabulary) {
+        Reading<Readings> reading = file(Readings.class, file, vocabulary, Found.of(job));
+        return new ReadingsReading(reading.value, reading.problems);
+    }
+
+    /** Reads the text of a file of readings, without reading or writing anything. */
+    public static ReadingsReading parseReadings(String text, String fileName, Job job) {
+        Reading<Readings> reading =
+                text(Readings.class, text, fileName, new Vocabulary(List.of(), List.of()), Found.of(job));
+        return new ReadingsReading(reading.value, reading.problems);
     }
 
     /** What came of one file; the value is null exactly if there is an error. */
@@ -62,7 +76,8 @@ public final class JobReader {
         }
     }
 
-    private static <R extends Record> Reading<R> file(Class<R> type, Path file, Vocabulary vocabulary) {
+    private static <R extends Record> Reading<R> file(
+            Class<R> type, Path file, Vocabulary vocabulary, Found.Known known) {
         String name = file.toString().replace('\\', '/');
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(LARGEST_FILE + 1);
@@ -73,7 +88,7 @@ public final class JobReader {
                     .newDecoder()
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
-            return text(type, text, name, vocabulary);
+            return text(type, text, name, vocabulary, known);
         } catch (CharacterCodingException foreign) {
             return refused(name, Message.of(JobMessage.FILE_NOT_UTF8));
         } catch (IOException unreadable) {
@@ -87,14 +102,18 @@ public final class JobReader {
         return new Reading<>(null, new Found(), problems.sorted());
     }
 
-    private static <R extends Record> Reading<R> text(Class<R> type, String text, String name, Vocabulary vocabulary) {
+    private static <R extends Record> Reading<R> text(
+            Class<R> type, String text, String name, Vocabulary vocabulary, Found.Known known) {
         Problems problems = new Problems(name, text);
         Found found = new Found();
         Optional<R> value = RawText.cleaned(text, problems)
                 .flatMap(clean -> YamlTree.read(clean, problems))
                 .flatMap(root -> new Binder(problems, found).file(type, root));
-        new NameChecks(found, problems, vocabulary).check();
+        new NameChecks(found, problems, vocabulary, known.names()).check();
         new JobChecks(found, problems).check();
+        known.visited()
+                .ifPresent(
+                        job -> found.all(Readings.class).forEach(readings -> JobChecks.visit(readings, job, problems)));
         return new Reading<>(problems.haveErrors() ? null : value.orElse(null), found, problems.sorted());
     }
 }

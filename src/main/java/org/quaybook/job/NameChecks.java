@@ -12,11 +12,14 @@ final class NameChecks {
     private final Found found;
     private final Problems problems;
     private final Vocabulary vocabulary;
+    private final List<Found.Name> elsewhere;
 
-    NameChecks(Found found, Problems problems, Vocabulary vocabulary) {
+    /** @param elsewhere what another file names and this one may refer to */
+    NameChecks(Found found, Problems problems, Vocabulary vocabulary, List<Found.Name> elsewhere) {
         this.found = found;
         this.problems = problems;
         this.vocabulary = vocabulary;
+        this.elsewhere = List.copyOf(elsewhere);
     }
 
     void check() {
@@ -64,7 +67,9 @@ final class NameChecks {
             case RULEBOOK -> vocabulary.rulebooks().stream();
             case LANGUAGE -> vocabulary.languages().stream();
             default ->
-                found.names().stream().filter(name -> name.thing() == thing).map(Found.Name::text);
+                Stream.concat(elsewhere.stream(), found.names().stream())
+                        .filter(name -> name.thing() == thing)
+                        .map(Found.Name::text);
         };
     }
 }

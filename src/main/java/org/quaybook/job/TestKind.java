@@ -19,6 +19,12 @@ public enum TestKind {
     RCD_BUTTON(null, null),
     @Means("voltage lost over named cables at a stated current")
     VOLTAGE_DROP(Current.class, Voltage.class),
+    @Means("voltage lost over one joint, between the two parts that it joins")
+    JOINT_DROP(Current.class, Voltage.class),
+    @Means("voltage that the bank loses inside: rest voltage less that at its terminals under load")
+    BANK_DROP(Current.class, Voltage.class),
+    @Means("voltage at the DC terminals of the inverter under load")
+    INVERTER_VOLTAGE(Current.class, Voltage.class),
     @Means("insulation resistance of the AC circuits")
     INSULATION(Voltage.class, Resistance.class),
     @Means("resistance of protective conductors")

@@ -5,14 +5,17 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 import org.quaybook.quantity.Quantity;
+import org.quaybook.quantity.Temperature;
 
 /** A test and its result. */
 @Means("A test and its result.")
 public record TestResult(
         @Means("which test") TestKind test,
 
-        @Means("ids of what was tested, or names of sockets")
-        @RefersTo({Thing.CABLE, Thing.FUSE, Thing.ISOLATOR, Thing.RCD, Thing.AC_CIRCUIT, Thing.SOCKET})
+        @Means("ids of what was tested, or names of sockets; for a joint the two parts, from the battery on")
+        @RefersTo(
+                value = {Thing.CABLE, Thing.FUSE, Thing.ISOLATOR, Thing.RCD, Thing.AC_CIRCUIT, Thing.SOCKET},
+                words = {"bank", "busbar", "inverter"})
         List<String> of,
 
         @Means("what fed it during the test") @Nullable Given<Source> source,
@@ -21,6 +24,10 @@ public record TestResult(
 
         @Means(value = "reading with its unit", example = "21 ms") @Nullable Given<Quantity> result,
 
+        @Means("air temperature beside a joint whose temperature is read")
+        @Within(least = "-40 °C", most = "80 °C")
+        @Nullable Given<Temperature> ambient,
+
         @Means("for a test without a reading") @Nullable Outcome outcome,
         @Means("who tested") @Nullable String by,
         @Means("when") @Done @Nullable LocalDate on,
@@ -28,5 +35,21 @@ public record TestResult(
         Place place) {
     public TestResult {
         of = List.copyOf(of);
+    }
+
+    /** The same test with what a visit says once for all its tests, where the test does not say it itself. */
+    TestResult during(LocalDate day, @Nullable String tester, @Nullable String meter) {
+        return new TestResult(
+                test,
+                of,
+                source,
+                at,
+                result,
+                ambient,
+                outcome,
+                by == null ? tester : by,
+                on == null ? day : on,
+                instrument == null ? meter : instrument,
+                place);
     }
 }

@@ -19,6 +19,7 @@ import org.quaybook.job.Installer;
 import org.quaybook.job.Job;
 import org.quaybook.job.JobReader;
 import org.quaybook.job.JobReading;
+import org.quaybook.job.ReadingsReading;
 import org.quaybook.job.Vocabulary;
 import org.quaybook.pack.guide.Guide;
 import org.quaybook.pack.labels.Labels;
@@ -54,13 +55,30 @@ public final class Road {
 
     /** Reads, calculates and judges a job; writes nothing. */
     public static Judged judge(Path job) {
+        return judged(job, Optional.empty());
+    }
+
+    /** The same with the readings of a later visit after the tests of the job. */
+    public static Judged judge(Path job, Path readings) {
+        return judged(job, Optional.of(readings));
+    }
+
+    private static Judged judged(Path job, Optional<Path> later) {
         Path file = Files.isDirectory(job) ? job.resolve(USUAL_JOB_NAME) : job;
-        JobReading reading = JobReader.read(file, new Vocabulary(Rulebook.names(), Words.languages()));
+        Vocabulary vocabulary = new Vocabulary(Rulebook.names(), Words.languages());
+        JobReading reading = JobReader.read(file, vocabulary);
         List<Diagnostic> problems = new ArrayList<>(reading.problems());
         Job read = reading.job();
         Installer installer = reading.installer();
         if (read == null || installer == null) {
             return new Judged(null, Branding.none(), problems);
+        }
+        if (later.isPresent()) {
+            ReadingsReading visit = JobReader.readings(later.get(), read, vocabulary);
+            problems.addAll(visit.problems());
+            if (visit.readings() != null) {
+                read = read.with(visit.readings().tests());
+            }
         }
         Optional<byte[]> logo = logo(file, read, installer, problems);
         Tables tables = Tables.standard(read.job().rulebook());

@@ -65,10 +65,16 @@ final class TestSheet {
             case VOLTAGE_DROP ->
                 Optional.of(words.say(
                         "record.limit.drop", it.figures().supply().allowedDrop().stated()));
+            case JOINT_DROP -> joint("joint-drop", "record.limit.joint-drop");
+            case JOINT_TEMPERATURE -> joint("joint-rise", "record.limit.joint-rise");
             case RCD_BUTTON -> Optional.of(words.say("record.limit.trips"));
             case POLARITY -> Optional.of(words.say("record.limit.polarity"));
             default -> row(kind).flatMap(this::range);
         };
+    }
+
+    private Optional<String> joint(String limit, String sentence) {
+        return TestLimits.standard().of(limit).most().map(most -> words.say(sentence, most));
     }
 
     private Optional<Citation> source(TestKind kind) {
@@ -95,7 +101,9 @@ final class TestSheet {
             case INLET_DEAD -> Optional.of("inlet-dead");
             case RCD_BUTTON -> Optional.of("rcd-button");
             case POLARITY -> Optional.of("ac-polarity");
-            case RCD_TRIP, VOLTAGE_DROP, SHORE_LOST, BYPASS, LEAKAGE, JOINT_TEMPERATURE, REST_VOLTAGE ->
+            case JOINT_DROP -> Optional.of("joint-drop");
+            case JOINT_TEMPERATURE -> Optional.of("joint-rise");
+            case RCD_TRIP, VOLTAGE_DROP, BANK_DROP, INVERTER_VOLTAGE, SHORE_LOST, BYPASS, LEAKAGE, REST_VOLTAGE ->
                 Optional.empty();
         };
         return name.map(TestLimits.standard()::of);

@@ -42,6 +42,16 @@ class FindingsTest {
         return new Case(check, severity, ChangedDemo.of(demo), ChangedDemo.of(demo, replacements));
     }
 
+    /** A test of the barge that fails the check, and one in its place that passes it. */
+    private static Case added(Check check, Severity severity, String failing, String passing) {
+        String leakage = "  - { test: leakage";
+        return new Case(
+                check,
+                severity,
+                ChangedDemo.of(LITHIUM, leakage, "  - { " + failing + " }\n" + leakage),
+                ChangedDemo.of(LITHIUM, leakage, "  - { " + passing + " }\n" + leakage));
+    }
+
     static Stream<Case> cases() {
         return Stream.of(dc(), loads(), charging(), mains(), tests()).flatMap(List::stream);
     }
@@ -302,6 +312,22 @@ class FindingsTest {
                 change(Check.INSULATION_LOW, FORBIDS, LITHIUM, "result: 48 Mohm", "result: 0.9 Mohm"),
                 change(Check.DROP_UNEXPECTED, DECIDE, LITHIUM, "result: 0.12 V", "result: 0.18 V"),
                 change(Check.DROP_UNEXPECTED, DECIDE, LITHIUM, "result: 0.12 V", "result: 0.05 V"),
+                change(Check.DROP_NOT_TESTED, NOTE, LITHIUM, "  - { test: voltage-drop", "  # - { test: voltage-drop"),
+                added(
+                        Check.JOINT_HIGH,
+                        DECIDE,
+                        "test: joint-drop, of: [bank, F1], at: 90 A, result: 15 mV",
+                        "test: joint-drop, of: [bank, F1], at: 90 A, result: 9 mV"),
+                added(
+                        Check.JOINT_HOT,
+                        FORBIDS,
+                        "test: joint-temperature, of: [F1], at: 90 A, result: 60 °C, ambient: 20 °C",
+                        "test: joint-temperature, of: [F1], at: 90 A, result: 28 °C, ambient: 20 °C"),
+                added(
+                        Check.BASELINE_MOVED,
+                        DECIDE,
+                        "test: voltage-drop, of: [B2, B1], at: 60 A, result: 0.13 V, on: 2026-05-14",
+                        "test: voltage-drop, of: [B2, B1], at: 60 A, result: 0.09 V, on: 2026-05-14"),
                 change(Check.TEST_FAILED, FORBIDS, LITHIUM, "outcome: passed", "outcome: failed"),
                 change(Check.DEVIATION_UNKNOWN, NOTE, GLASS_MAT, "check: supply-drop", "check: rcd-slow"),
                 change(Check.DEVIATION_UNKNOWN, NOTE, GLASS_MAT, "check: supply-drop", "check: no-such-check"),

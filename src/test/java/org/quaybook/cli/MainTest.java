@@ -116,6 +116,53 @@ class MainTest {
         assertThat(run("explain", BARGE, "no.such.figure")).isEqualTo(Exit.BAD_INPUT);
     }
 
+    /** 90 A and 0.12 V at handover are 1.33 mΩ; 60 A and 0.15 V are 2.5 mΩ (Ohm's law). */
+    @Test
+    void revisitNamesWhatHasMoved() throws IOException {
+        Path visit = Files.writeString(folder.resolve("visit.yaml"), """
+                job: 26-118
+                on: 2027-05-20
+                tests:
+                  - { test: voltage-drop, of: [B1, B2], at: 60 A, result: 0.15 V }
+                  - { test: leakage, source: shore, result: 6 mA }
+                """);
+        assertThat(run("revisit", BARGE, visit.toString())).isEqualTo(Exit.FORBIDDEN);
+        assertThat(out.toString().replace('\u00a0', ' '))
+                .contains(
+                        "voltage drop, B1 and B2", "= 1.333 mΩ", "= 2.50 mΩ", "MOVED", "baseline-moved", "visit.yaml:4")
+                .contains("not read again", "steady", "Moved: 1.");
+    }
+
+    @Test
+    void revisitIsQuietWhenNothingMoved() throws IOException {
+        Path visit = Files.writeString(
+                folder.resolve("visit.yaml"),
+                "{ job: 26-118, on: 2027-05-20, tests: [ { test: insulation, result: 45 Mohm } ] }");
+        assertThat(run("revisit", BARGE, visit.toString())).isZero();
+        assertThat(run("revisit", BARGE)).isZero();
+        assertThat(out.toString()).contains("Nothing has moved.");
+    }
+
+    /** A slow RCD fails its limit (IEC 61008-1: 300 ms) even where the file of readings is all that says so. */
+    @Test
+    void revisitJudgesReadingsByTheirLimits() throws IOException {
+        Path visit = Files.writeString(
+                folder.resolve("visit.yaml"),
+                "{ job: 26-118, on: 2027-05-20, tests: "
+                        + "[ { test: rcd-trip, of: [R2], source: inverter, at: 30 mA, result: 310 ms } ] }");
+        assertThat(run("revisit", BARGE, visit.toString())).isEqualTo(Exit.FORBIDDEN);
+        assertThat(out.toString()).contains("rcd-slow");
+    }
+
+    @Test
+    void revisitNamesBadReadings() throws IOException {
+        Path visit = Files.writeString(folder.resolve("visit.yaml"), "{ job: 26-1, on: 2027-05-20, tests: [] }");
+        assertThat(run("revisit", BARGE, visit.toString())).isEqualTo(Exit.BAD_INPUT);
+        assertThat(err.toString()).contains("visit.yaml:1:", "26-118");
+        assertThat(run("revisit", BARGE, folder.resolve("none.yaml").toString()))
+                .isEqualTo(Exit.BAD_INPUT);
+    }
+
     @Test
     void schemaPrintsJson() {
         assertThat(run("schema")).isZero();

@@ -12,7 +12,7 @@ import org.quaybook.text.Words;
  */
 final class FigureNames {
 
-    private static final Set<String> FAMILIES = Set.of("cable", "fuse", "selectivity", "appliance", "charging");
+    private static final Set<String> FAMILIES = Set.of("cable", "fuse", "selectivity", "appliance", "charging", "test");
     private static final String REST_AT = "bank.rest-at-";
 
     private final Words words;
@@ -22,6 +22,7 @@ final class FigureNames {
         this.words = words;
         figures.appliances().forEach(it -> things.put(it.key(), it.appliance().name()));
         figures.charging().forEach(it -> things.put(it.key(), names.nameOf(it.charging())));
+        figures.baseline().items().forEach(it -> things.put(it.key(), words.say(it.subject())));
     }
 
     /** @throws IllegalArgumentException if a language has no name for the figure */
