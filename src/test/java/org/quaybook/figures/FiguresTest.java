@@ -64,6 +64,16 @@ class FiguresTest {
         }
     }
 
+    /** A joint's drop and warmth and the voltage at the inverter, at handover and a day later. */
+    private static final String READ_TWICE = """
+            tests:
+              - { test: rest-voltage, result: 26.6 V, on: 2026-05-12 }
+              - { test: inverter-voltage, at: 90 A, result: 26.0 V, on: 2026-05-12 }
+              - { test: joint-drop, of: [bank, F1], at: 90 A, result: 9 mV, on: 2026-05-12 }
+              - { test: joint-temperature, of: [F1], at: 90 A, result: 28 °C, ambient: 20 °C, on: 2026-05-12 }
+              - { test: joint-temperature, of: [F1], at: 60 A, result: 24 °C, ambient: 20 °C, on: 2026-05-13 }
+            """;
+
     /** Every formula has a figure in one of the jobs here: what nothing uses would be dead. */
     @Test
     void everyFormulaIsUsed() {
@@ -80,7 +90,9 @@ class FiguresTest {
                 ChangedDemo.of(LITHIUM, "  efficiency: { best: 94 % (plate), full: 90 % (plate) }\n", ""),
                 ChangedDemo.of(LITHIUM, "best: 94 % (plate), full: 90 % (plate)", "best: 88 %, full: not seen"),
                 ChangedDemo.of(LITHIUM, "best: 94 % (plate), full: 90 % (plate)", "best: not seen, full: 95 %"),
-                ChangedDemo.of(LITHIUM, "  short-time:", "  # short-time:"))) {
+                ChangedDemo.of(LITHIUM, "  short-time:", "  # short-time:"),
+                ChangedDemo.of(LITHIUM, "  - { test: voltage-drop", "  # - { test: voltage-drop"),
+                ChangedDemo.of(LITHIUM, "tests:\n", READ_TWICE))) {
             job.figures().all().forEach(figure -> used.add(figure.working().formula()));
         }
         assertThat(used).containsExactlyInAnyOrder(Formula.values());
