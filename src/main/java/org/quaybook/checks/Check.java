@@ -56,6 +56,15 @@ public enum Check implements MessageKey {
             "common practice: at most 60 % of its rating without a temperature sensor",
             Standing.COMMON_PRACTICE),
     CHARGE_CURRENT("charge-current", "usual charge limit of the chemistry, or the maker's", Standing.FROM_MEMORY),
+    BLOCKS_MIXED(
+            "blocks-mixed",
+            "common practice: one make, type and age in a bank; AS/NZS 3001.2 asks the same",
+            Standing.FROM_MEMORY),
+    LINKS_UNEQUAL("links-unequal", "Kirchhoff's laws; common practice", Standing.COMMON_PRACTICE),
+    PROTECTION_SILENT(
+            "protection-silent",
+            "common practice: an alternator that loses its battery under load is damaged",
+            Standing.COMMON_PRACTICE),
     PROTECTION_CURRENT(
             "protection-current", "common practice: 80 % of the protection's limit", Standing.COMMON_PRACTICE),
     PROTECTION_CUT_OUT(
@@ -88,8 +97,26 @@ public enum Check implements MessageKey {
     LEAKAGE_BUDGET("leakage-budget", "common practice: at most 30 % of the RCD's rating", Standing.COMMON_PRACTICE),
     CHANGEOVER_INTERLOCK("changeover-interlock", "IEC 60364-5-55 551.6", Standing.FROM_MEMORY),
     CHANGEOVER_UNKNOWN("changeover-unknown", "IEC 60364-5-55 551.6", Standing.FROM_MEMORY),
+    ENGINE_SPACE_INSULATION("engine-space-insulation", "33 CFR 183.435: 75 °C in engine spaces", Standing.FROM_MEMORY),
+    AC_DC_TOGETHER("ac-dc-together", "ISO 10133:2012 7: AC and DC conductors apart", Standing.SEEN),
+    INVERTER_FAR(
+            "inverter-far",
+            "common practice: 1.5 m at 12 V, in proportion above, for more than 1 kW",
+            Standing.COMMON_PRACTICE),
+    IGNITION_PROTECTION(
+            "ignition-protection", "33 CFR 183.410; ISO 8846: protected against igniting gases", Standing.FROM_MEMORY),
+    IGNITION_UNKNOWN("ignition-unknown", "33 CFR 183.410; ISO 8846", Standing.FROM_MEMORY),
     ISOLATOR_MISSING("isolator-missing", "ISO 13297 (battery isolator)", Standing.FROM_MEMORY),
     ISOLATOR_TOOL("isolator-tool", "common practice: reachable without tools", Standing.COMMON_PRACTICE),
+    PASS_THROUGH("pass-through", "ABYC E-11, A-31: the changeover is protected at its rating", Standing.FROM_MEMORY),
+    GALVANIC_ISOLATOR(
+            "galvanic-isolator",
+            "ISO 13297: isolator or isolating transformer against galvanic currents",
+            Standing.FROM_MEMORY),
+    SEARCH_MODE(
+            "search-mode",
+            "common practice: in load search it can read dead and come alive when touched",
+            Standing.COMMON_PRACTICE),
     SOURCE_LOOP("source-loop", "an inverter cannot charge its own battery", Standing.COMPUTED),
     SHORE_OVERLOAD("shore-overload", "Ohm's law", Standing.COMPUTED),
     SHORE_BREAKER_DISTANCE("shore-breaker-distance", "ISO 13297:2020 13.2.2; ABYC E-11 from memory", Standing.SEEN),
@@ -115,6 +142,28 @@ public enum Check implements MessageKey {
     TEST_FAILED("test-failed", "the test itself", Standing.COMMON_PRACTICE),
     TORQUE_MISSING("torque-missing", "common practice", Standing.COMMON_PRACTICE),
     STACK_ORDER("stack-order", "common practice: the lug lies on the terminal face", Standing.COMMON_PRACTICE),
+    WING_NUTS("wing-nuts", "ABYC E-11: no wing nuts on conductors of 6 AWG and larger", Standing.FROM_MEMORY),
+    LUGS_CROWDED("lugs-crowded", "ABYC E-11: at most four conductors on a terminal stud", Standing.FROM_MEMORY),
+    POLARITY_NOT_TESTED("polarity-not-tested", "IEC 60364-6 6.4.3: polarity", Standing.FROM_MEMORY),
+    EARTH_NOT_TESTED(
+            "earth-not-tested", "IEC 60364-6 6.4.3: continuity of protective conductors", Standing.FROM_MEMORY),
+    INSULATION_NOT_TESTED("insulation-not-tested", "IEC 60364-6 Table 6.1", Standing.SEEN),
+    DROP_NOT_TESTED(
+            "drop-not-tested",
+            "common practice: the drop at a stated load finds the loose joint",
+            Standing.COMMON_PRACTICE),
+    SHORE_LOSS_NOT_REHEARSED("shore-loss-not-rehearsed", "common practice", Standing.COMMON_PRACTICE),
+    BYPASS_NOT_OPERATED("bypass-not-operated", "common practice", Standing.COMMON_PRACTICE),
+    LEAKAGE_MEASURED(
+            "leakage-measured", "IEC 60364-5-53 531.3.2: at most 30 % of the RCD's rating", Standing.FROM_MEMORY),
+    MEASUREMENT_DUE(
+            "measurement-due",
+            "common practice: what a figure or a limit hangs on is measured, not told",
+            Standing.COMMON_PRACTICE),
+    SERIAL_MISSING("serial-missing", "common practice", Standing.COMMON_PRACTICE),
+    IDLE_DRAIN("idle-drain", "common practice: a tenth of the usable charge a day", Standing.COMMON_PRACTICE),
+    HEATING_ON_BATTERY(
+            "heating-on-battery", "common practice: a quarter of the bank for one use", Standing.COMMON_PRACTICE),
     EFFICIENCIES_DISAGREE("efficiencies-disagree", "three-term loss model, own derivation", Standing.COMPUTED),
     WAVE_MODIFIED("wave-modified", "common practice", Standing.COMMON_PRACTICE),
     MICROWAVE_POWER(

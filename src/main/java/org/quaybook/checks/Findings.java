@@ -29,7 +29,9 @@ public final class Findings {
         ChargeChecks.run(job, figures, findings);
         MainsChecks.run(job, tables, findings);
         BreakerChecks.run(job, figures, tables, findings);
+        FittingChecks.run(job, figures, tables, findings);
         TestChecks.run(job, figures, tables, findings);
+        EvidenceChecks.run(job, findings);
         findings.settleDeviations(job.deviations());
         return findings.found.stream()
                 .sorted(Comparator.comparing(Finding::severity)

@@ -33,6 +33,12 @@ final class LoadChecks {
 
     private static final double HEATING_SHARE_PER_HOUR = 0.10;
 
+    /** Share of the usable charge that an idle inverter may take in a day before it is worth a word (common practice). */
+    private static final double MUCH_A_DAY = 0.1;
+
+    /** Share of the bank for one use of a heater from which shore power or gas serves better (common practice). */
+    private static final double MUCH_FOR_ONE_USE = 0.25;
+
     private final Job job;
     private final Figures figures;
     private final Findings findings;
@@ -51,9 +57,11 @@ final class LoadChecks {
             checks.early(appliance);
             checks.mains(appliance.appliance());
             checks.microwave(appliance.appliance());
+            checks.heating(appliance);
         }
         job.together().forEach(checks::together);
         checks.absence();
+        checks.drain();
         checks.efficiencies();
     }
 
@@ -249,7 +257,8 @@ final class LoadChecks {
                 && changeover.kind().value() == ChangeoverKind.AUTOMATIC
                 && Given.maybe(changeover.whenShoreFails()).orElse(WhenShoreFails.TAKE_OVER)
                         == WhenShoreFails.TAKE_OVER;
-        if (changeover == null || !takesOver || figures.absence().leftOn().isEmpty()) {
+        boolean alwaysOn = job.shore() == null;
+        if (!(takesOver || alwaysOn) || figures.absence().leftOn().isEmpty()) {
             return;
         }
         List<ApplianceFigures> heating = figures.appliances().stream()
@@ -268,12 +277,38 @@ final class LoadChecks {
                     it.average().stated(),
                     figures.bank().energy().stated());
         }
-        findings.add(
-                Severity.DECIDE,
-                Check.LEFT_ON_TAKE_OVER,
-                changeover.kind().place(),
-                figures.absence().leftOn(),
-                figures.absence().toReserve().stated(),
-                figures.absence().toReserveWorn().stated());
+        if (!alwaysOn) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.LEFT_ON_TAKE_OVER,
+                    job.inverter().place(),
+                    figures.absence().leftOn(),
+                    figures.absence().toReserve().stated(),
+                    figures.absence().toReserveWorn().stated());
+        }
+    }
+
+    private void drain() {
+        if (figures.absence().idlePerDay().value().fraction() > MUCH_A_DAY) {
+            findings.add(
+                    Severity.NOTE,
+                    Check.IDLE_DRAIN,
+                    job.inverter().place(),
+                    figures.inverter().idle().stated(),
+                    figures.absence().idlePerDay().stated(),
+                    figures.absence().idleToReserve().stated());
+        }
+    }
+
+    private void heating(ApplianceFigures it) {
+        it.sharePerUse()
+                .filter(share -> it.appliance().kind() == LoadKind.HEATING
+                        && share.value().fraction() > MUCH_FOR_ONE_USE)
+                .ifPresent(share -> findings.add(
+                        Severity.NOTE,
+                        Check.HEATING_ON_BATTERY,
+                        it.appliance().place(),
+                        it.appliance().name(),
+                        share.stated()));
     }
 }

@@ -27,6 +27,10 @@ public record Bank(
 
         @Means("where the load is connected; needed when strings are in parallel") @Nullable Given<TakeOff> takeOff,
 
+        @Means("whether all blocks are of one make, type and age") @Nullable Given<Boolean> blocksAlike,
+
+        @Means("whether all links are of one size and length") @Nullable Given<Boolean> linksAlike,
+
         @Means(value = "lowest usual temperature of the bank in use", example = "12 °C")
         @Within(least = "-40 °C", most = "60 °C")
         Given<Temperature> temperature,
@@ -52,6 +56,8 @@ public record Bank(
                 value = "order of the parts on a terminal, from the terminal face",
                 example = "lug, flat washer, spring washer, nut")
         @Nullable Given<String> stack,
+
+        @Means("whether wing nuts hold the lugs") @Nullable Given<Boolean> wingNuts,
 
         @Means("most cable lugs on one stud") @Within(least = "1", most = "12") @Nullable Given<Integer> lugsPerStud,
 

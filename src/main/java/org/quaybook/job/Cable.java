@@ -42,6 +42,8 @@ public record Cable(
         @Within(least = "1", most = "60")
         @Nullable Given<Integer> bundled,
 
+        @Means("whether it lies in one bundle with AC conductors") @Nullable Given<Boolean> withAc,
+
         @Means("bolted or crimped joints in this run, ends, fuse and switch included")
         @Within(least = "0", most = "40")
         @Nullable Given<Integer> joints,

@@ -58,6 +58,8 @@ public record Inverter(
 
         @Means("highest usual temperature where it stands") @Within(least = "-20 °C", most = "80 °C") @Nullable Given<Temperature> locker,
 
+        @Means("whether it may stand where petrol vapour can gather") @Nullable Given<Boolean> ignitionProtected,
+
         @Means("the place it stands at") @Nullable String where,
         @Means("serial number") @Nullable String serial,
         @Means("firmware version") @Nullable String firmware,

@@ -26,6 +26,7 @@ class FindingsTest {
     private static final String LITHIUM = "lantern-moth";
     private static final String GLASS_MAT = "second-biscuit";
     private static final String VENTED = "persimmon-tug";
+    private static final String AMERICAN = "marmalade-meridian";
 
     /** One check, a job that fails it and one that passes it. */
     record Case(Check check, Severity severity, ChangedDemo fails, ChangedDemo passes) {}
@@ -53,7 +54,88 @@ class FindingsTest {
     }
 
     static Stream<Case> cases() {
-        return Stream.of(dc(), loads(), charging(), mains(), tests()).flatMap(List::stream);
+        return Stream.of(dc(), loads(), charging(), mains(), tests(), fitting(), evidence())
+                .flatMap(List::stream);
+    }
+
+    private static List<Case> fitting() {
+        String petrol = "petrol-aboard: no";
+        return List.of(
+                change(Check.BLOCKS_MIXED, FORBIDS, LITHIUM, "  series: 1", "  blocks-alike: no\n  series: 1"),
+                change(Check.LINKS_UNEQUAL, DECIDE, LITHIUM, "  series: 1", "  links-alike: no\n  series: 1"),
+                change(Check.WING_NUTS, FORBIDS, LITHIUM, "  lugs-per-stud: 2", "  wing-nuts: yes"),
+                change(Check.LUGS_CROWDED, DECIDE, LITHIUM, "lugs-per-stud: 2", "lugs-per-stud: 5"),
+                change(Check.PROTECTION_SILENT, DECIDE, LITHIUM, "alarm-before: yes", "alarm-before: no"),
+                new Case(
+                        Check.ENGINE_SPACE_INSULATION,
+                        FORBIDS,
+                        ChangedDemo.of(AMERICAN, "105 °C, route: outside-engine-space", "60 °C, route: engine-space"),
+                        ChangedDemo.of(AMERICAN, "105 °C, route: outside-engine-space", "75 °C, route: engine-space")),
+                change(Check.AC_DC_TOGETHER, DECIDE, LITHIUM, "joints: 4,", "joints: 4, with-ac: yes,"),
+                change(Check.INVERTER_FAR, NOTE, LITHIUM, "length: 1.6 m", "length: 3.1 m"),
+                change(
+                        Check.IGNITION_PROTECTION,
+                        FORBIDS,
+                        LITHIUM,
+                        petrol,
+                        "petrol-aboard: yes",
+                        "  pass-through:",
+                        "  ignition-protected: no\n  pass-through:"),
+                new Case(
+                        Check.IGNITION_UNKNOWN,
+                        DECIDE,
+                        ChangedDemo.of(LITHIUM, petrol, "petrol-aboard: yes"),
+                        ChangedDemo.of(
+                                LITHIUM,
+                                petrol,
+                                "petrol-aboard: yes",
+                                "  pass-through:",
+                                "  ignition-protected: yes\n  pass-through:")),
+                change(Check.PASS_THROUGH, FORBIDS, LITHIUM, "pass-through: 30 A", "pass-through: 10 A"),
+                change(
+                        Check.GALVANIC_ISOLATOR,
+                        DECIDE,
+                        LITHIUM,
+                        "galvanic-isolator: yes",
+                        "galvanic-isolator: not seen"),
+                change(
+                        Check.SEARCH_MODE,
+                        NOTE,
+                        LITHIUM,
+                        "  pass-through:",
+                        "  search-mode: { on: yes, threshold: 20 W }\n  pass-through:"),
+                change(Check.IDLE_DRAIN, NOTE, GLASS_MAT, "idle: 7 W", "idle: 12 W"),
+                change(Check.HEATING_ON_BATTERY, NOTE, GLASS_MAT, "per-use: 3 h", "per-use: 5 h"));
+    }
+
+    private static List<Case> evidence() {
+        return List.of(
+                change(Check.POLARITY_NOT_TESTED, DECIDE, LITHIUM, "  - { test: polarity", "  # - { test: polarity"),
+                change(Check.EARTH_NOT_TESTED, DECIDE, LITHIUM, "  - { test: earth", "  # - { test: earth"),
+                change(
+                        Check.INSULATION_NOT_TESTED,
+                        DECIDE,
+                        LITHIUM,
+                        "  - { test: insulation",
+                        "  # - { test: insulation"),
+                change(Check.DROP_NOT_TESTED, DECIDE, LITHIUM, "  - { test: voltage", "  # - { test: voltage"),
+                change(
+                        Check.SHORE_LOSS_NOT_REHEARSED,
+                        DECIDE,
+                        LITHIUM,
+                        "  - { test: shore-lost",
+                        "  # - { test: shore-lost"),
+                new Case(
+                        Check.BYPASS_NOT_OPERATED,
+                        DECIDE,
+                        ChangedDemo.of(LITHIUM, "  pass-through:", "  bypass: { where: AC board }\n  pass-through:"),
+                        ChangedDemo.of(
+                                LITHIUM,
+                                "  pass-through:",
+                                "  bypass: { where: AC board, tested: yes }\n  pass-through:")),
+                mend(Check.LEAKAGE_MEASURED, DECIDE, AMERICAN, "result: 11 mA", "result: 9 mA"),
+                change(Check.MEASUREMENT_DUE, NOTE, LITHIUM, "length: 1.6 m (measured)", "length: 1.6 m (told)"),
+                change(Check.SERIAL_MISSING, NOTE, LITHIUM, "  serial: INV", "  # serial: INV"));
     }
 
     private static List<Case> dc() {
@@ -381,7 +463,10 @@ class FindingsTest {
     @CsvSource({
         "lantern-moth, DECIDE left-on-take-over; DECIDE alternator-heat; NOTE breaker-on-battery; NOTE breaker-on-battery",
         "second-biscuit, DECIDE take-off-uneven; DECIDE supply-drop; DECIDE alarm-early; NOTE string-fuses; NOTE breaker-on-battery",
-        "persimmon-tug, NOTE breaker-on-battery; NOTE breaker-on-battery"
+        "persimmon-tug, NOTE breaker-on-battery; NOTE breaker-on-battery",
+        "long-way-round, DECIDE protection-silent; DECIDE protection-current; DECIDE fuse-under-load; NOTE protection-cascade; NOTE breaker-on-battery; NOTE breaker-on-battery",
+        "hut-seventeen, NOTE breaker-on-battery; NOTE breaker-on-battery; NOTE breaker-on-battery",
+        "marmalade-meridian, DECIDE neutral-bus-common; DECIDE leakage-measured; NOTE breaker-on-battery; NOTE breaker-on-battery"
     })
     void theDemosFindWhatTheyAreToShow(String demo, String expected) {
         assertThat(findings(ChangedDemo.of(demo)))

@@ -1,0 +1,130 @@
+package org.quaybook.checks;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.Place;
+import org.quaybook.diag.Severity;
+import org.quaybook.job.Cable;
+import org.quaybook.job.ChangeoverKind;
+import org.quaybook.job.Fuse;
+import org.quaybook.job.Given;
+import org.quaybook.job.Job;
+import org.quaybook.job.Provenance;
+import org.quaybook.job.Rcd;
+import org.quaybook.job.TestKind;
+import org.quaybook.job.TestResult;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Stated;
+
+/** What must be measured, tried or written down before anybody can rely on it. */
+final class EvidenceChecks {
+
+    /** Share of an RCD's rating that standing leakage should stay below (IEC 60364-5-53 531.3.2, from memory). */
+    private static final double LEAKAGE_SHARE = 0.3;
+
+    private final Job job;
+    private final Findings findings;
+
+    private EvidenceChecks(Job job, Findings findings) {
+        this.job = job;
+        this.findings = findings;
+    }
+
+    static void run(Job job, Findings findings) {
+        EvidenceChecks checks = new EvidenceChecks(job, findings);
+        checks.tests();
+        checks.leakage();
+        checks.measured();
+        if (job.inverter().serial() == null) {
+            findings.add(Severity.NOTE, Check.SERIAL_MISSING, job.inverter().place());
+        }
+    }
+
+    private boolean none(TestKind kind) {
+        return job.tests().stream().noneMatch(test -> test.test() == kind);
+    }
+
+    private void tests() {
+        if (!job.acCircuits().isEmpty()) {
+            Place circuits = job.acCircuits().get(0).place();
+            if (none(TestKind.EARTH_CONTINUITY)) {
+                findings.add(Severity.DECIDE, Check.EARTH_NOT_TESTED, circuits);
+            }
+            if (none(TestKind.INSULATION)) {
+                findings.add(Severity.DECIDE, Check.INSULATION_NOT_TESTED, circuits);
+            }
+            if (none(TestKind.POLARITY)) {
+                findings.add(Severity.DECIDE, Check.POLARITY_NOT_TESTED, circuits);
+            }
+        }
+        if (none(TestKind.VOLTAGE_DROP) && !job.cables().isEmpty()) {
+            findings.add(
+                    Severity.DECIDE, Check.DROP_NOT_TESTED, job.cables().get(0).place());
+        }
+        boolean automatic = job.inverter().changeover() != null
+                && job.inverter().changeover().kind().value() == ChangeoverKind.AUTOMATIC;
+        if (job.shore() != null && automatic && none(TestKind.SHORE_LOST)) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.SHORE_LOSS_NOT_REHEARSED,
+                    job.inverter().place());
+        }
+        if (job.inverter().bypass() != null
+                && !Given.isYes(job.inverter().bypass().tested())
+                && none(TestKind.BYPASS)) {
+            findings.add(
+                    Severity.DECIDE, Check.BYPASS_NOT_OPERATED, job.inverter().place());
+        }
+    }
+
+    /** The whole craft's leakage passes the most sensitive RCD on board or ashore. */
+    private void leakage() {
+        Optional<Current> least = job.rcds().stream()
+                .map(Rcd::rating)
+                .flatMap(rating -> rating.known().stream())
+                .min(Comparator.naturalOrder());
+        for (TestResult test : job.tests()) {
+            if (test.test() == TestKind.LEAKAGE
+                    && Given.maybe(test.result()).orElse(null) instanceof Current leakage
+                    && least.isPresent()
+                    && leakage.compareTo(least.get().times(LEAKAGE_SHARE)) > 0) {
+                findings.add(
+                        Severity.DECIDE,
+                        Check.LEAKAGE_MEASURED,
+                        test.place(),
+                        Stated.up(leakage),
+                        Stated.down(least.get().times(LEAKAGE_SHARE)),
+                        Stated.asGiven(least.get()));
+            }
+        }
+    }
+
+    /** What drop, placement, air and tightness hang on. */
+    private void measured() {
+        List<@Nullable Given<?>> due = new ArrayList<>();
+        for (Cable cable : job.cables()) {
+            due.add(cable.length());
+        }
+        for (Fuse fuse : job.fuses()) {
+            due.add(fuse.distance());
+        }
+        if (job.bank().vent() != null) {
+            due.add(job.bank().vent().inlet());
+            due.add(job.bank().vent().outlet());
+        }
+        due.add(job.bank().torque());
+        for (Given<?> given : due) {
+            if (given != null && (given.provenance() == Provenance.TOLD || given.provenance() == Provenance.ASSUMED)) {
+                findings.add(
+                        Severity.NOTE,
+                        Check.MEASUREMENT_DUE,
+                        given.place(),
+                        given.place().path(),
+                        given.provenance());
+            }
+        }
+    }
+}

@@ -1,0 +1,152 @@
+package org.quaybook.checks;
+
+import java.util.Optional;
+import org.quaybook.diag.Severity;
+import org.quaybook.figures.Figures;
+import org.quaybook.figures.SupplyFigures.RunFigures;
+import org.quaybook.figures.Tables;
+import org.quaybook.job.Bank;
+import org.quaybook.job.Cable;
+import org.quaybook.job.ChangeoverKind;
+import org.quaybook.job.ChargeKind;
+import org.quaybook.job.CraftKind;
+import org.quaybook.job.Given;
+import org.quaybook.job.Inverter;
+import org.quaybook.job.Job;
+import org.quaybook.job.Route;
+import org.quaybook.job.Shore;
+import org.quaybook.quantity.ConductorSize;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Length;
+import org.quaybook.quantity.Power;
+import org.quaybook.quantity.Stated;
+import org.quaybook.quantity.Temperature;
+
+/** How the parts were chosen, placed and put together. */
+final class FittingChecks {
+
+    private static final int MOST_LUGS = 4;
+
+    /** Least insulation in engine spaces by the American rules (from memory); the metric tables hold none below 70 °C. */
+    private static final Temperature LEAST_INSULATION_AWG = new Temperature(75);
+
+    /** Length one way from which thick cable costs more than moving the inverter, for each volt (common practice). */
+    private static final double METRES_PER_VOLT = 1.5 / 12;
+
+    private static final Power LARGE = new Power(1000);
+
+    private final Job job;
+    private final Figures figures;
+    private final Findings findings;
+
+    private FittingChecks(Job job, Figures figures, Findings findings) {
+        this.job = job;
+        this.figures = figures;
+        this.findings = findings;
+    }
+
+    static void run(Job job, Figures figures, Tables tables, Findings findings) {
+        FittingChecks checks = new FittingChecks(job, figures, findings);
+        checks.bank(job.bank());
+        for (Cable cable : job.cables()) {
+            checks.cable(cable, tables.rules().conductors());
+        }
+        checks.distance();
+        checks.inverter(job.inverter());
+        if (job.shore() != null) {
+            checks.shore(job.shore());
+        }
+    }
+
+    private void bank(Bank bank) {
+        if (Given.isNo(bank.blocksAlike())) {
+            findings.add(Severity.FORBIDS, Check.BLOCKS_MIXED, bank.place());
+        }
+        if (Given.isNo(bank.linksAlike())) {
+            findings.add(Severity.DECIDE, Check.LINKS_UNEQUAL, bank.place());
+        }
+        if (Given.isYes(bank.wingNuts())) {
+            findings.add(Severity.FORBIDS, Check.WING_NUTS, bank.place());
+        }
+        Given.maybe(bank.lugsPerStud())
+                .filter(lugs -> lugs > MOST_LUGS)
+                .ifPresent(lugs -> findings.add(Severity.DECIDE, Check.LUGS_CROWDED, bank.place(), lugs, MOST_LUGS));
+        boolean silent =
+                bank.protection() != null && Given.isNo(bank.protection().alarmBefore());
+        if (silent && job.charging().stream().anyMatch(it -> it.kind() == ChargeKind.ALTERNATOR)) {
+            findings.add(Severity.DECIDE, Check.PROTECTION_SILENT, bank.place());
+        }
+    }
+
+    private void cable(Cable cable, ConductorSize.Series series) {
+        Optional<Temperature> insulation = cable.insulation().known();
+        if (series == ConductorSize.Series.AWG
+                && cable.route().value() == Route.ENGINE_SPACE
+                && insulation.isPresent()
+                && insulation.get().compareTo(LEAST_INSULATION_AWG) < 0) {
+            findings.add(
+                    Severity.FORBIDS,
+                    Check.ENGINE_SPACE_INSULATION,
+                    cable.insulation().place(),
+                    cable.id(),
+                    Stated.asGiven(insulation.get()),
+                    Stated.asGiven(LEAST_INSULATION_AWG));
+        }
+        if (Given.isYes(cable.withAc())) {
+            findings.add(Severity.DECIDE, Check.AC_DC_TOGETHER, cable.place(), cable.id());
+        }
+    }
+
+    private void distance() {
+        Length usual =
+                new Length(METRES_PER_VOLT * figures.bank().system().value().volts());
+        boolean large = figures.inverter().continuous().value().compareTo(LARGE) > 0;
+        for (RunFigures run : figures.supply().runs()) {
+            Optional<Length> length = run.cable().length().known();
+            if (large && length.isPresent() && length.get().compareTo(usual) > 0) {
+                findings.add(
+                        Severity.NOTE,
+                        Check.INVERTER_FAR,
+                        run.cable().place(),
+                        run.cable().id(),
+                        Stated.asGiven(length.get()),
+                        Stated.asGiven(usual),
+                        Stated.up(run.drop().value().times(1 / length.get().metres())));
+            }
+        }
+    }
+
+    private void inverter(Inverter inverter) {
+        if (Given.isYes(job.craft().petrolAboard())) {
+            if (Given.isNo(inverter.ignitionProtected())) {
+                findings.add(Severity.FORBIDS, Check.IGNITION_PROTECTION, inverter.place());
+            } else if (!Given.isYes(inverter.ignitionProtected())) {
+                findings.add(Severity.DECIDE, Check.IGNITION_UNKNOWN, inverter.place());
+            }
+        }
+        if (inverter.searchMode() != null && Given.isYes(inverter.searchMode().on())) {
+            findings.add(Severity.NOTE, Check.SEARCH_MODE, inverter.place());
+        }
+    }
+
+    private void shore(Shore shore) {
+        boolean automatic = job.inverter().changeover() != null
+                && job.inverter().changeover().kind().value() == ChangeoverKind.AUTOMATIC;
+        Optional<Current> carries = Given.maybe(job.inverter().passThrough());
+        Optional<Current> comes =
+                Given.maybe(shore.breaker()).or(() -> shore.inlet().known());
+        if (automatic && carries.isPresent() && comes.isPresent() && comes.get().compareTo(carries.get()) > 0) {
+            findings.add(
+                    Severity.FORBIDS,
+                    Check.PASS_THROUGH,
+                    job.inverter().place(),
+                    Stated.asGiven(comes.get()),
+                    Stated.asGiven(carries.get()));
+        }
+        if (job.craft().kind() == CraftKind.BOAT
+                && Given.isYes(job.craft().metalHull())
+                && !Given.isYes(shore.galvanicIsolator())) {
+            findings.add(Severity.DECIDE, Check.GALVANIC_ISOLATOR, shore.place());
+        }
+    }
+}
