@@ -1,9 +1,16 @@
 package org.quaybook.cli;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.quaybook.checks.Assessment;
+import org.quaybook.pack.CheckedJob;
+import org.quaybook.pack.FindingsJson;
+import org.quaybook.pack.FindingsSarif;
 import org.quaybook.pack.Road;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /** {@code quaybook check}. */
 @Command(
@@ -18,13 +25,54 @@ import picocli.CommandLine.Command;
         })
 final class CheckCommand extends JobCommand {
 
+    /** How findings are told. */
+    enum Format {
+        TEXT,
+        JSON,
+        SARIF
+    }
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "text",
+            description = "text, json, or sarif for editors and build servers (default: ${DEFAULT-VALUE}).")
+    private Format format = Format.TEXT;
+
+    private final List<CheckedJob> checked = new ArrayList<>();
+
+    @Override
+    void problems(Path job, Road.Judged judged) {
+        checked.add(new CheckedJob(job.toString(), judged));
+        if (format == Format.TEXT) {
+            super.problems(job, judged);
+        }
+    }
+
     @Override
     int judged(Path job, Road.Judged judged, Assessment assessment) {
-        report(out()).findings(assessment.findings());
-        if (!assessment.findings().isEmpty()) {
-            out().println();
+        if (format == Format.TEXT) {
+            report(out()).findings(assessment.findings());
+            if (!assessment.findings().isEmpty()) {
+                out().println();
+            }
+            out().println(summary(job, assessment));
         }
-        out().println(summary(job, assessment));
         return assessment.forbidsHandover() ? Exit.FORBIDDEN : Exit.DONE;
+    }
+
+    @Override
+    void finished() {
+        String version = Main.Version.number();
+        switch (format) {
+            case TEXT -> {}
+            case JSON -> print(FindingsJson.of(checked, words, version));
+            case SARIF -> print(FindingsSarif.of(checked, words, version));
+        }
+    }
+
+    private void print(byte[] text) {
+        out().print(new String(text, StandardCharsets.UTF_8));
+        out().flush();
     }
 }

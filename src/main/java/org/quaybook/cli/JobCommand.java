@@ -37,24 +37,32 @@ abstract class JobCommand implements Callable<Integer> {
         for (Path job : jobs) {
             worst = Math.max(worst, take(job));
         }
+        finished();
         return worst;
     }
 
     private int take(Path job) {
         Road.Judged judged = Road.judge(job);
-        report(err()).problems(judged.problems());
+        problems(job, judged);
         Assessment assessment = judged.assessment();
-        if (assessment == null) {
+        return assessment == null ? Exit.BAD_INPUT : judged(job, judged, assessment);
+    }
+
+    /** Tells what is wrong with the input. */
+    void problems(Path job, Road.Judged judged) {
+        report(err()).problems(judged.problems());
+        if (judged.assessment() == null) {
             err().println(words.say(
                     "cli.bad-input",
                     job.toString(),
                     judged.problems().stream()
                             .filter(problem -> problem.severity() == Severity.ERROR)
                             .count()));
-            return Exit.BAD_INPUT;
         }
-        return judged(job, judged, assessment);
     }
+
+    /** After the last job. */
+    void finished() {}
 
     /** Goes on with a job that could be read and calculated; gives the exit code. */
     abstract int judged(Path job, Road.Judged judged, Assessment assessment);

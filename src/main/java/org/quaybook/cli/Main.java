@@ -78,6 +78,7 @@ public final class Main implements Runnable {
                 .setErr(err)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(ansi))
                 .setUsageHelpWidth(100)
+                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler((e, line, parsed) -> {
                     err.println(Words.of("en-GB").say("cli.our-fault", e.toString()));
                     e.printStackTrace(err);

@@ -5,14 +5,12 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.quaybook.checks.Assessment;
-import org.quaybook.checks.Finding;
 import org.quaybook.diag.Place;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.Input;
 import org.quaybook.job.Job;
 import org.quaybook.pack.labels.LabelNote;
 import org.quaybook.quantity.Quantity;
-import org.quaybook.reference.Citation;
 import org.quaybook.text.Words;
 
 /**
@@ -37,7 +35,7 @@ final class FiguresJson {
         ArrayNode figures = root.putArray("figures");
         it.figures().all().forEach(figure -> figures.add(json.figure(figure)));
         ArrayNode findings = root.putArray("findings");
-        it.findings().forEach(finding -> findings.add(json.finding(finding)));
+        it.findings().forEach(finding -> findings.add(FindingsJson.finding(finding, words)));
         ArrayNode notes = root.putArray("labels");
         labels.forEach(note -> notes.add(json.label(note)));
         return JsonText.of(root);
@@ -59,7 +57,7 @@ final class FiguresJson {
         node.put("printed", words.word(figure.stated()))
                 .put("rounding", figure.rounding().name().toLowerCase(java.util.Locale.ROOT))
                 .put("formula", figure.working().formula().text());
-        citation(node, figure.working().formula().citation());
+        FindingsJson.citation(node, figure.working().formula().citation());
         ArrayNode inputs = node.putArray("inputs");
         figure.working().inputs().forEach(input -> inputs.add(input(input)));
         return node;
@@ -76,16 +74,6 @@ final class FiguresJson {
         }
     }
 
-    private static void citation(ObjectNode node, Citation citation) {
-        node.put("source", citation.source())
-                .put(
-                        "standing",
-                        citation.standing()
-                                .name()
-                                .toLowerCase(java.util.Locale.ROOT)
-                                .replace('_', '-'));
-    }
-
     private static ObjectNode input(Input input) {
         ObjectNode node = NODES.objectNode().put("symbol", input.symbol());
         value(node, input.value());
@@ -100,30 +88,18 @@ final class FiguresJson {
                                     .replace('_', '-'));
         } else if (input.origin() instanceof Input.FromTable table) {
             node.put("from", "table").put("table", table.table()).put("row", table.row());
-            citation(node, table.citation());
+            FindingsJson.citation(node, table.citation());
         } else if (input.origin() instanceof Input.FromFigure figure) {
             node.put("from", "figure").put("figure", figure.key());
         } else if (input.origin() instanceof Input.Usual usual) {
             node.put("from", "usual");
-            citation(node, usual.citation());
+            FindingsJson.citation(node, usual.citation());
         }
         return node;
     }
 
     private static String at(Place place) {
         return place.path() + " " + place.position();
-    }
-
-    private ObjectNode finding(Finding finding) {
-        ObjectNode node = NODES.objectNode()
-                .put("check", finding.check().id())
-                .put("severity", finding.severity().name().toLowerCase(java.util.Locale.ROOT))
-                .put("at", at(finding.place()))
-                .put("message", words.say(finding.message()))
-                .put("remedy", words.say(finding.remedy()))
-                .put("accepted", finding.accepted().isPresent());
-        citation(node, finding.check().citation());
-        return node;
     }
 
     private ObjectNode label(LabelNote note) {
@@ -133,7 +109,7 @@ final class FiguresJson {
                 .put("reason", words.say(note.reason()))
                 .put("spot", note.spot().id())
                 .put("place", note.place());
-        citation(node, note.reason().citation());
+        FindingsJson.citation(node, note.reason().citation());
         return node;
     }
 }

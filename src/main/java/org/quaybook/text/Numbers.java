@@ -100,11 +100,11 @@ public final class Numbers {
         }
 
         private static Shape resistance(double ohms) {
-            if (ohms < 1) {
-                return new Shape("mΩ", 1e-3, 2, 2);
+            if (ohms < 0.1) {
+                return ohms < 0.01 ? new Shape("mΩ", 1e-3, 2, 2) : new Shape("mΩ", 1e-3, 0, 1);
             }
             if (ohms < 1e3) {
-                return new Shape("Ω", 1, 0, 2);
+                return new Shape("Ω", 1, ohms < 1 ? 2 : 0, 2);
             }
             return ohms < 1e6 ? new Shape("kΩ", 1e3, 0, 1) : new Shape("MΩ", 1e6, 0, 1);
         }

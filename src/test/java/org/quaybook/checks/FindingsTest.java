@@ -31,7 +31,7 @@ class FindingsTest {
     /** One check, a job that fails it and one that passes it. */
     record Case(Check check, Severity severity, ChangedDemo fails, ChangedDemo passes) {}
 
-    private static List<Finding> findings(ChangedDemo demo) {
+    static List<Finding> findings(ChangedDemo demo) {
         return Findings.of(demo.job(), demo.figures(), demo.tables());
     }
 

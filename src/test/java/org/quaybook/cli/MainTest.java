@@ -2,12 +2,17 @@ package org.quaybook.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine.Help.Ansi;
@@ -52,6 +57,48 @@ class MainTest {
                 .isEqualTo(Exit.BAD_INPUT);
         assertThat(inside(folder)).isEqualTo(1);
         assertThat(err.toString()).contains("no-such-job");
+    }
+
+    /** SARIF 2.1.0 (OASIS): a run with its tool, each result with rule, level, message and place. */
+    @Test
+    void checksForEditors() throws IOException {
+        assertThat(run("check", "--format", "sarif", BARGE, BARGE + "/as-found.yaml"))
+                .isEqualTo(Exit.FORBIDDEN);
+        JsonNode sarif = new ObjectMapper().readTree(out.toString());
+        assertThat(sarif.path("version").asText()).isEqualTo("2.1.0");
+        JsonNode run = sarif.path("runs").path(0);
+        assertThat(run.path("tool").path("driver").path("name").asText()).isEqualTo("quaybook");
+        List<String> rules = run.path("tool").path("driver").path("rules").findValuesAsText("id");
+        @Nullable JsonNode cold = null;
+        for (JsonNode result : run.path("results")) {
+            assertThat(rules).contains(result.path("ruleId").asText());
+            assertThat(result.path("level").asText()).isIn("error", "warning", "note");
+            JsonNode region =
+                    result.path("locations").path(0).path("physicalLocation").path("region");
+            assertThat(region.path("startLine").asInt()).isPositive();
+            cold = result.path("ruleId").asText().equals("cold-charge") ? result : cold;
+        }
+        assertThat(Objects.requireNonNull(cold).path("level").asText()).isEqualTo("error");
+        assertThat(cold.path("locations")
+                        .path(0)
+                        .path("physicalLocation")
+                        .path("artifactLocation")
+                        .path("uri")
+                        .asText())
+                .isEqualTo(BARGE + "/as-found.yaml");
+    }
+
+    @Test
+    void checksForPrograms() throws IOException {
+        assertThat(run("check", "--format", "json", "demo-jobs/second-biscuit", "demo-jobs/no-such-job"))
+                .isEqualTo(Exit.BAD_INPUT);
+        JsonNode jobs = new ObjectMapper().readTree(out.toString()).path("jobs");
+        assertThat(jobs).hasSize(2);
+        assertThat(jobs.path(0).path("hand-over").asBoolean()).isTrue();
+        assertThat(jobs.path(0).path("findings").findValuesAsText("check")).contains("supply-drop", "alarm-early");
+        assertThat(jobs.path(1).path("calculated").asBoolean()).isFalse();
+        assertThat(jobs.path(1).path("problems")).isNotEmpty();
+        assertThat(err.toString()).isEmpty();
     }
 
     @Test

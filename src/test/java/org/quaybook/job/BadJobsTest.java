@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.quaybook.KeptFile;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.Severity;
@@ -43,7 +44,7 @@ class BadJobsTest {
                 ? JobReader.parseInstaller(text, name)
                 : JobReader.parse(text, name, JobFiles.VOCABULARY);
 
-        JobFiles.assertSame(BAD.resolve(name.replace(".yaml", ".expected")), said(reading.problems()), "cases");
+        KeptFile.assertSame(BAD.resolve(name.replace(".yaml", ".expected")), said(reading.problems()), "cases");
         assertThat(reading.job() == null && reading.installer() == null)
                 .isEqualTo(reading.problems().stream().anyMatch(problem -> problem.severity() == Severity.ERROR));
         assertThat(reading.problems())

@@ -14,6 +14,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.quaybook.KeptFile;
 
 /** The schemas and the reference page say what the records say; judged by an independent validator. */
 class FormatFilesTest {
@@ -24,9 +25,9 @@ class FormatFilesTest {
 
     @Test
     void schemasFitTheRecords() {
-        JobFiles.assertSame(
+        KeptFile.assertSame(
                 SCHEMAS.resolve("job.schema.json"), SchemaWriter.write(Job.class, "Quaybook job file"), "schema");
-        JobFiles.assertSame(
+        KeptFile.assertSame(
                 SCHEMAS.resolve("installer.schema.json"),
                 SchemaWriter.write(Installer.class, "Quaybook installer profile"),
                 "schema");
@@ -42,7 +43,7 @@ class FormatFilesTest {
     void pageFitsTheRecords() {
         String page = JobFiles.text(PAGE);
         String written = page.substring(0, page.indexOf(GENERATED) + GENERATED.length());
-        JobFiles.assertSame(PAGE, written + "\n" + FormatPage.tables(), "schema");
+        KeptFile.assertSame(PAGE, written + "\n" + FormatPage.tables(), "schema");
     }
 
     @Test

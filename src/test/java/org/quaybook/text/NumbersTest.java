@@ -56,6 +56,8 @@ class NumbersTest {
         "0.0388 V, UP, 0.04 V",
         "2.3135962e-3 Ω, UP, 2.32 mΩ",
         "0.565e-3 Ω, NEAREST, 0.565 mΩ",
+        "0.21 Ω, NEAREST, 0.21 Ω",
+        "45e-3 Ω, NEAREST, 45 mΩ",
         "1667 Ω, NEAREST, 1.67 kΩ",
         "48e6 Ω, DOWN, 48 MΩ",
         "1940.5 W, UP, 1.95 kW",
