@@ -466,7 +466,7 @@ class FindingsTest {
         "persimmon-tug, NOTE breaker-on-battery; NOTE breaker-on-battery",
         "long-way-round, DECIDE protection-silent; DECIDE protection-current; DECIDE fuse-under-load; NOTE protection-cascade; NOTE breaker-on-battery; NOTE breaker-on-battery",
         "hut-seventeen, NOTE breaker-on-battery; NOTE breaker-on-battery; NOTE breaker-on-battery",
-        "marmalade-meridian, DECIDE neutral-bus-common; DECIDE leakage-measured; NOTE breaker-on-battery; NOTE breaker-on-battery"
+        "marmalade-meridian, DECIDE neutral-bus-common; DECIDE leakage-measured; NOTE string-fuses; NOTE breaker-on-battery; NOTE breaker-on-battery"
     })
     void theDemosFindWhatTheyAreToShow(String demo, String expected) {
         assertThat(findings(ChangedDemo.of(demo)))
