@@ -60,10 +60,6 @@ final class EvidenceChecks {
                 findings.add(Severity.DECIDE, Check.POLARITY_NOT_TESTED, circuits);
             }
         }
-        if (none(TestKind.VOLTAGE_DROP) && !job.cables().isEmpty()) {
-            findings.add(
-                    Severity.DECIDE, Check.DROP_NOT_TESTED, job.cables().get(0).place());
-        }
         boolean automatic = job.inverter().changeover() != null
                 && job.inverter().changeover().kind().value() == ChangeoverKind.AUTOMATIC;
         if (job.shore() != null && automatic && none(TestKind.SHORE_LOST)) {

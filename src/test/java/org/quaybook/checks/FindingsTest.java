@@ -118,7 +118,6 @@ class FindingsTest {
                         LITHIUM,
                         "  - { test: insulation",
                         "  # - { test: insulation"),
-                change(Check.DROP_NOT_TESTED, DECIDE, LITHIUM, "  - { test: voltage", "  # - { test: voltage"),
                 change(
                         Check.SHORE_LOSS_NOT_REHEARSED,
                         DECIDE,
