@@ -16,6 +16,7 @@ import picocli.CommandLine.ParameterException;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         subcommands = {
+            StartCommand.class,
             PackCommand.class,
             CheckCommand.class,
             ExplainCommand.class,

@@ -42,7 +42,8 @@ public final class Words {
             "labels",
             "record",
             "pack",
-            "cli");
+            "cli",
+            "start");
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
 
     private final String language;
