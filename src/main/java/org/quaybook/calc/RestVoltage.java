@@ -1,6 +1,7 @@
 package org.quaybook.calc;
 
 import java.util.List;
+import java.util.Optional;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Voltage;
 import org.quaybook.reference.RestVoltageCurve;
@@ -22,6 +23,17 @@ public record RestVoltage(RestVoltageCurve cell, int cells) {
     /** Rest voltage of the string; state of charge from 0 to 1. */
     public Voltage at(Ratio stateOfCharge) {
         return cell.perCell(stateOfCharge).times(cells);
+    }
+
+    /**
+     * The lowest state of charge at which the string rests at or above a voltage; empty if it does not even when full.
+     */
+    public Optional<Ratio> lowestAt(Voltage string) {
+        Voltage perCell = string.dividedBy(cells);
+        if (perCell.compareTo(cell.full().perCell()) > 0) {
+            return Optional.empty();
+        }
+        return perCell.compareTo(cell.empty().perCell()) <= 0 ? Optional.of(Ratio.NONE) : cell.stateOfChargeAt(perCell);
     }
 
     /** Rest voltage when full. */

@@ -35,6 +35,11 @@ public record SourceBank(
         }
     }
 
+    /** The same kind of bank with another capacity and inner resistance. */
+    public SourceBank with(Charge otherCapacity, Resistance otherResistance) {
+        return new SourceBank(rest, otherCapacity, ratedHours, peukert, otherResistance, riseWhenLow, lowBelow);
+    }
+
     /** Inner resistance at a state of charge. */
     public Resistance resistanceAt(Ratio stateOfCharge) {
         return stateOfCharge.fraction() < lowBelow.fraction() ? resistance.times(riseWhenLow) : resistance;
@@ -53,6 +58,6 @@ public record SourceBank(
      */
     public Current equivalent(Current current) {
         double ratio = current.ratioTo(ratedCurrent());
-        return ratio <= 1 ? current : current.times(StrictMath.pow(ratio, peukert - 1));
+        return ratio <= 1 || peukert == 1 ? current : current.times(StrictMath.pow(ratio, peukert - 1));
     }
 }

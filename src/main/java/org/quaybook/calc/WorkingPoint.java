@@ -40,11 +40,26 @@ public record WorkingPoint(Voltage voltage, Current current) {
     }
 
     /**
-     * The rest voltage at which a load just pulls its terminals down to a limit, E = V + R P / V.
+     * The least rest voltage with which a point of the way stays at or above a limit and the voltage does not collapse.
+     * With U at the point, the load's terminals are at V = (U + sqrt(U² - 4 b P)) / 2 and E = U + a P / V; where the limit
+     * lies below the voltage of collapse, that decides: E = 2 sqrt((a + b) P).
      *
-     * @param limit voltage at the load's terminals, above 0
+     * @param limit voltage at the point, above 0
+     * @param before all resistance between the source and the point, a
+     * @param beyond resistance between the point and the load's terminals, b; 0 if the point is these terminals
+     * @param power power at the load's terminals, not negative
      */
-    public static Voltage restVoltageThatHolds(Voltage limit, Resistance resistance, Power power) {
-        return limit.plus(power.at(limit).through(resistance));
+    public static Voltage leastRest(Voltage limit, Resistance before, Resistance beyond, Power power) {
+        double whole = before.ohms() + beyond.ohms();
+        if (whole == 0 || power.watts() == 0) {
+            return limit;
+        }
+        double collapsing = Math.sqrt(whole * power.watts());
+        if (limit.volts() <= collapsing + beyond.ohms() * power.watts() / collapsing) {
+            return new Voltage(2 * collapsing);
+        }
+        double under = limit.volts() * limit.volts() - 4 * beyond.ohms() * power.watts();
+        Voltage load = new Voltage((limit.volts() + Math.sqrt(Math.max(0, under))) / 2);
+        return limit.plus(power.at(load).through(before));
     }
 }

@@ -41,6 +41,12 @@ public enum Check implements MessageKey {
     START_TOO_LONG("start-too-long", "short-time rating of the inverter", Standing.COMMON_PRACTICE),
     CUTS_OUT_WHEN_FULL("cuts-out-when-full", "constant-power working point", Standing.COMPUTED),
     TOGETHER_TOO_LARGE("together-too-large", "continuous rating of the inverter", Standing.COMMON_PRACTICE),
+    TOGETHER_CUTS_OUT("together-cuts-out", "constant-power working point", Standing.COMPUTED),
+    WISHED_TIME("wished-time", "the running time with the battery old and cold", Standing.COMPUTED),
+    INVERTER_DERATED(
+            "inverter-derated",
+            "derating of inverters in heat: the maker's, or 2 % for each kelvin",
+            Standing.FROM_MEMORY),
     TAKE_OFF_UNEVEN("take-off-uneven", "Kirchhoff's laws; 110 % is common practice", Standing.COMMON_PRACTICE),
     STRINGS_MANY(
             "strings-many", "common practice: at most three or four strings of lead-acid", Standing.COMMON_PRACTICE),
@@ -67,6 +73,8 @@ public enum Check implements MessageKey {
             Standing.COMMON_PRACTICE),
     PROTECTION_CURRENT(
             "protection-current", "common practice: 80 % of the protection's limit", Standing.COMMON_PRACTICE),
+    PROTECTION_PEAK(
+            "protection-peak", "short-time limit of the protection; Kirchhoff's current law", Standing.COMPUTED),
     PROTECTION_CUT_OUT(
             "protection-cut-out", "the inverter must switch off before the battery does", Standing.COMMON_PRACTICE),
     PROTECTION_CASCADE(

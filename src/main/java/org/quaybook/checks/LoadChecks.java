@@ -3,13 +3,15 @@ package org.quaybook.checks;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.quaybook.calc.Ending;
+import org.quaybook.diag.Place;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.ApplianceFigures.Verdict;
 import org.quaybook.figures.Figures;
+import org.quaybook.figures.GroupFigures;
 import org.quaybook.figures.InverterFigures;
+import org.quaybook.figures.RunningFigures;
 import org.quaybook.job.Appliance;
 import org.quaybook.job.Changeover;
 import org.quaybook.job.ChangeoverKind;
@@ -17,7 +19,6 @@ import org.quaybook.job.Given;
 import org.quaybook.job.Inverter;
 import org.quaybook.job.Job;
 import org.quaybook.job.LoadKind;
-import org.quaybook.job.Together;
 import org.quaybook.job.Wave;
 import org.quaybook.job.WhenShoreFails;
 import org.quaybook.quantity.Current;
@@ -25,6 +26,7 @@ import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Stated;
+import org.quaybook.quantity.Temperature;
 import org.quaybook.quantity.TimeSpan;
 import org.quaybook.quantity.Voltage;
 
@@ -54,12 +56,22 @@ final class LoadChecks {
         for (ApplianceFigures appliance : figures.appliances()) {
             checks.size(appliance);
             checks.startTime(appliance);
+            checks.startCurrent(appliance);
             checks.early(appliance);
             checks.mains(appliance.appliance());
             checks.microwave(appliance.appliance());
             checks.heating(appliance);
+            checks.wish(
+                    appliance.appliance().place(),
+                    appliance.appliance().name(),
+                    appliance.verdict(),
+                    appliance.running());
         }
-        job.together().forEach(checks::together);
+        for (GroupFigures group : figures.groups()) {
+            checks.together(group);
+            checks.wish(group.group().place(), group.names(), group.verdict(), group.running());
+        }
+        checks.derating();
         checks.absence();
         checks.drain();
         checks.efficiencies();
@@ -88,7 +100,7 @@ final class LoadChecks {
                     appliance.place(),
                     appliance.name(),
                     it.power().stated(),
-                    figures.inverter().continuous().stated());
+                    figures.inverter().output().stated());
         }
         if (it.verdict() == Verdict.START_TOO_LARGE) {
             findings.add(
@@ -97,7 +109,7 @@ final class LoadChecks {
                     appliance.place(),
                     appliance.name(),
                     it.startPower().stated(),
-                    figures.inverter().shortTime().stated());
+                    figures.inverter().startOutput().stated());
         }
         if (it.verdict() == Verdict.CUTS_OUT_WHEN_FULL) {
             findings.add(
@@ -123,10 +135,8 @@ final class LoadChecks {
         Optional<TimeSpan> allowed =
                 Optional.ofNullable(job.inverter().shortTime()).flatMap(shortTime -> Given.maybe(shortTime.time()));
         Optional<TimeSpan> start = Given.maybe(it.appliance().startTime());
-        boolean needsShortTime = it.startPower()
-                        .value()
-                        .compareTo(figures.inverter().continuous().value())
-                > 0;
+        boolean needsShortTime =
+                it.startPower().value().compareTo(figures.inverter().output().value()) > 0;
         if (needsShortTime
                 && allowed.isPresent()
                 && start.isPresent()
@@ -222,33 +232,83 @@ final class LoadChecks {
         }
     }
 
-    private void together(Together group) {
-        List<ApplianceFigures> members = group.appliances().stream()
-                .flatMap(name -> figures.appliances().stream()
-                        .filter(it -> it.appliance().name().equals(name)))
-                .toList();
-        Power running = sum(members.stream().map(it -> it.power().value()));
-        Power largestStep = members.stream()
-                .map(it -> it.startPower().value().minus(it.power().value()))
-                .max(Power::compareTo)
-                .orElse(new Power(0));
-        Power starting = running.plus(largestStep);
-        if (running.compareTo(figures.inverter().continuous().value()) > 0
-                || starting.compareTo(figures.inverter().shortTime().value()) > 0) {
+    private void together(GroupFigures it) {
+        if (it.verdict() == Verdict.TOO_LARGE || it.verdict() == Verdict.START_TOO_LARGE) {
             findings.add(
                     Severity.DECIDE,
                     Check.TOGETHER_TOO_LARGE,
-                    group.place(),
-                    group.appliances(),
-                    Stated.up(running),
-                    figures.inverter().continuous().stated(),
-                    Stated.up(starting),
-                    figures.inverter().shortTime().stated());
+                    it.group().place(),
+                    it.names(),
+                    it.power().stated(),
+                    figures.inverter().output().stated(),
+                    it.startPower().stated(),
+                    figures.inverter().startOutput().stated());
+        }
+        if (it.verdict() == Verdict.CUTS_OUT_WHEN_FULL) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.TOGETHER_CUTS_OUT,
+                    it.group().place(),
+                    it.names(),
+                    it.startLoad().stated(),
+                    it.running().ending() == Ending.PROTECTION
+                            ? protectionCutOut()
+                            : figures.inverter().cutOut().stated());
         }
     }
 
-    private static Power sum(Stream<Power> powers) {
-        return powers.reduce(new Power(0), Power::plus);
+    /** A start against the battery's own short-time limit. */
+    private void startCurrent(ApplianceFigures it) {
+        if (it.startCurrent().isPresent()
+                && figures.protectionPeak().isPresent()
+                && it.startCurrent()
+                                .get()
+                                .value()
+                                .compareTo(figures.protectionPeak().get().value())
+                        > 0) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.PROTECTION_PEAK,
+                    it.appliance().place(),
+                    it.appliance().name(),
+                    it.startCurrent().get().stated(),
+                    figures.protectionPeak().get().stated(),
+                    Stated.up(it.startCurrent()
+                            .get()
+                            .value()
+                            .times(figures.bank().worstShare().value().fraction())));
+        }
+    }
+
+    /** A wish that only a bank still new grants is worth knowing; one that not even that grants is to be decided. */
+    private void wish(Place place, Object name, Verdict verdict, RunningFigures it) {
+        boolean saidElsewhere = verdict == Verdict.TOO_LARGE || verdict == Verdict.START_TOO_LARGE;
+        it.wish()
+                .filter(wish -> !wish.granted() && !saidElsewhere)
+                .ifPresent(wish -> findings.add(
+                        wish.grantedNow() ? Severity.NOTE : Severity.DECIDE,
+                        Check.WISHED_TIME,
+                        place,
+                        name,
+                        wish.time().stated(),
+                        it.wornTime().stated(),
+                        it.time().stated(),
+                        WouldDo.of(wish, it.wornEnding() != Ending.RESERVE)));
+    }
+
+    private void derating() {
+        Given<Temperature> locker = job.inverter().locker();
+        if (locker != null
+                && locker.value() != null
+                && figures.inverter().continuousHot().isPresent()) {
+            findings.add(
+                    Severity.NOTE,
+                    Check.INVERTER_DERATED,
+                    locker.place(),
+                    Stated.asGiven(locker.value()),
+                    figures.inverter().output().stated(),
+                    figures.inverter().continuous().stated());
+        }
     }
 
     private void absence() {

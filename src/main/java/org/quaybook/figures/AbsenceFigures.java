@@ -132,7 +132,7 @@ public record AbsenceFigures(
                     / power;
             together += power;
         }
-        Power peak = new Power(Math.min(together, inverter.continuous().value().watts()));
+        Power peak = new Power(Math.min(together, inverter.output().value().watts()));
         double working = Math.max(inverter.losses().inputFor(peak).watts(), idle + extra);
         Ratio duty = working > idle ? new Ratio(Math.min(1, extra / (working - idle))) : Ratio.WHOLE;
         return duty.fraction() > 0

@@ -2,6 +2,7 @@ package org.quaybook.figures;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import org.quaybook.calc.Sharing;
 import org.quaybook.calc.SourceBank;
 import org.quaybook.job.Bank;
@@ -39,6 +40,7 @@ import org.quaybook.reference.Battery;
  * @param capacityWorn capacity when due for renewal, at its lowest usual temperature
  * @param resistanceWorn resistance between the take-off points then
  * @param sharing shares of the strings
+ * @param resistanceOf resistance between the take-off points with another number of the same strings
  * @param asItIs the bank as it is at 25 °C
  * @param worn the bank when due for renewal, at its lowest usual temperature
  * @param restTable rest voltages for the owner, full first
@@ -64,6 +66,7 @@ public record BankFigures(
         Figure<Charge> capacityWorn,
         Figure<Resistance> resistanceWorn,
         Sharing sharing,
+        IntFunction<Resistance> resistanceOf,
         SourceBank asItIs,
         SourceBank worn,
         List<RestRow> restTable) {

@@ -124,6 +124,11 @@ final class BankReckoning {
                 capacityWorn,
                 resistanceWorn,
                 sharing,
+                strings -> Sharing.of(
+                                Collections.nCopies(strings, block.value().times(series)),
+                                link.map(Figure::value).orElse(Practice.JOINT.times(Practice.JOINTS_PER_LINK)),
+                                takeOff())
+                        .resistance(),
                 source(rest, now.value(), sharing.resistance()),
                 source(rest, capacityWorn.value(), resistanceWorn.value()),
                 table);

@@ -8,12 +8,16 @@ import org.quaybook.diag.Diagnostic;
 import org.quaybook.diag.Severity;
 import org.quaybook.job.Job;
 import org.quaybook.job.Protection;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.Voltage;
 import org.quaybook.reference.NotInTable;
 
 /**
  * All figures of a job.
  *
+ * @param protectionPeak short-time current of the bank at which the protection of its hardest worked string may open;
+ *     empty where the job does not state it
  * @param all every figure in the order it was reached
  */
 public record Figures(
@@ -25,6 +29,8 @@ public record Figures(
         List<SelectivityFigures> selectivity,
         List<ApplianceFigures> appliances,
         List<TogetherFigures> pairs,
+        List<GroupFigures> groups,
+        Optional<Figure<Current>> protectionPeak,
         AbsenceFigures absence,
         Optional<VentFigures> vent,
         List<ChargeFigures> charging,
@@ -37,6 +43,7 @@ public record Figures(
         selectivity = List.copyOf(selectivity);
         appliances = List.copyOf(appliances);
         pairs = List.copyOf(pairs);
+        groups = List.copyOf(groups);
         charging = List.copyOf(charging);
         all = List.copyOf(all);
     }
@@ -76,7 +83,9 @@ public record Figures(
         List<FuseFigures> fuses = FuseFigures.of(job.fuses(), bank, fault, inverter, supply, tables, book);
         List<SelectivityFigures> selectivity = SelectivityFigures.of(fuses, bank, tables, book);
         Limits limits = new Limits(bank.reserve().value(), inverter.cutOut().value(), protectionCutOut(job));
-        List<ApplianceFigures> appliances = ApplianceFigures.of(job.appliances(), bank, inverter, supply, limits, book);
+        RunSystem system = RunSystem.of(job, bank, inverter, supply, limits, tables, book);
+        List<ApplianceFigures> appliances = ApplianceFigures.of(system);
+        List<GroupFigures> groups = GroupFigures.of(system, appliances);
         List<ChargeFigures> charging = ChargeFigures.of(job.charging(), bank, book);
         return new Figures(
                 bank,
@@ -87,6 +96,8 @@ public record Figures(
                 selectivity,
                 appliances,
                 TogetherFigures.pairs(appliances, bank, inverter, supply),
+                groups,
+                protectionPeak(job, bank, book),
                 AbsenceFigures.of(appliances, bank, inverter, supply, limits, book),
                 VentFigures.of(bank, book),
                 charging,
@@ -100,6 +111,20 @@ public record Figures(
         return protection == null || protection.cutOut() == null
                 ? null
                 : protection.cutOut().value();
+    }
+
+    private static Optional<Figure<Current>> protectionPeak(Job job, BankFigures bank, FigureBook book) {
+        return Optional.ofNullable(job.bank().protection())
+                .map(Protection::peak)
+                .filter(peak -> peak.value() != null)
+                .map(peak -> book.enter(
+                        "bank.protection-peak",
+                        BankFigures.seen(peak)
+                                .dividedBy(bank.worstShare().value().fraction()),
+                        Rounding.DOWN,
+                        Formula.PROTECTION_PEAK,
+                        Input.of("I₁", peak),
+                        Input.of("a", bank.worstShare())));
     }
 
     private static Diagnostic notInTable(Job job, NotInTable e) {

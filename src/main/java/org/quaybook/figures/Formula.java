@@ -37,6 +37,10 @@ public enum Formula {
     NO_MORE_THAN("= P", "no short-time output is stated", Standing.COMMON_PRACTICE),
     NOT_ABOVE_BEST("η = η_best", "the usual value lies above the best that is stated", Standing.COMPUTED),
     NOT_BELOW_FULL("η_best = η", "the usual value lies below that at full output", Standing.COMPUTED),
+    DERATED(
+            "P · (1 − a · (T − T₀)), not below 0",
+            "output derated in proportion above a temperature",
+            Standing.FROM_MEMORY),
     CURRENT("I = P / U", "definition of power", Standing.SEEN),
     ALLOWED_DROP("ΔU = d · U", "the rulebook's limit", Standing.SEEN),
     DROP_BY_RULE("ΔU = k · I · L / S, summed over the runs", "the rulebook's formula", Standing.SEEN),
@@ -82,11 +86,36 @@ public enum Formula {
             Standing.FROM_MEMORY),
     INVERTER_LOAD("P₁ = P + P₀ + a · P + b · P²", "three-term loss model, own derivation", Standing.COMPUTED),
     START("P₁ = s · P", "definition of the start factor", Standing.SEEN),
+    START_LAST("P + P_s − P_r, the largest step starting last", "definition of the start factor", Standing.SEEN),
     DUTY("d = P_mean / P", "definition of the duty", Standing.SEEN),
     RUN_TIME(
             "t = ∫ C / I' ds, I' = I · (I · H / C)^(k−1) where I > C / H, I from V · (E(s) − V) / R = P₁",
-            "Peukert's law for an H-hour rating; Ohm's law; Simpson's rule",
+            "Peukert's law for an H-hour rating; Ohm's law; Gauss's rule",
             Standing.SEEN),
+    RUN_TIME_FROM("t = ∫ C / I' ds from this state of charge", "as the running time from full", Standing.SEEN),
+    TIME_RANGE(
+            "t ± √Σ(tᵢ − t)², tᵢ with one input at an end of its spread",
+            "ISO/IEC Guide 98-3 (GUM) 5.1.2 for inputs that do not hang together",
+            Standing.FROM_MEMORY),
+    WARNING_TIME(
+            "t − t_a, t = ∫ C / I' ds from where the alarm sounds to the cut-out",
+            "as the running time; alarm delay taken off, cut-out delay left out",
+            Standing.SEEN),
+    WISHED_CAPACITY(
+            "least C with t(C) ≥ t_w, bank old and cold, its resistance as it is",
+            "the running time turned round; bisection",
+            Standing.COMPUTED),
+    WISHED_STRINGS(
+            "least m with t(m) ≥ t_w, bank old and cold",
+            "the running time with m equal strings in the ladder",
+            Standing.COMPUTED),
+    WISHED_BLOCKS("m · n", "definition of strings", Standing.SEEN),
+    WISHED_RESISTANCE(
+            "largest R with t(R) ≥ t_w, bank old and cold",
+            "the running time turned round; bisection",
+            Standing.COMPUTED),
+    START_CURRENT("I = P₁ / V(s), V · (E(s) − V) / R = P₁", "Ohm's law", Standing.SEEN),
+    PROTECTION_PEAK("I = I₁ / a", "Kirchhoff's current law: the hardest worked string opens first", Standing.SEEN),
     LOWEST_CHARGE("least s with V(s) ≥ limit, V · (E(s) − V) / R = P₁", "Ohm's law; bisection", Standing.SEEN),
     LOADED_VOLTAGE("V = (E + √(E² − 4 · R · P₁)) / 2", "Ohm's and Kirchhoff's laws", Standing.SEEN),
     USES("t / t_use, whole uses", "definition", Standing.SEEN),

@@ -1,5 +1,6 @@
 package org.quaybook.figures;
 
+import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 import org.quaybook.job.Given;
 import org.quaybook.quantity.Quantity;
@@ -45,6 +46,11 @@ public record Input(String symbol, Object value, Origin origin) {
             throw new IllegalArgumentException(given.place().path() + " was not seen");
         }
         return new Input(symbol, value, new FromJob(given.place(), given.provenance()));
+    }
+
+    /** A value of the job file where somebody has seen it, else the usual one with its source. */
+    static Input ofOr(String symbol, @Nullable Given<?> given, Object usual, Citation citation) {
+        return given != null && given.value() != null ? of(symbol, given) : usual(symbol, usual, citation);
     }
 
     public static Input of(String symbol, Found<?> found) {

@@ -12,13 +12,19 @@ import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Quantity;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Rounding;
+import org.quaybook.quantity.Temperature;
+import org.quaybook.quantity.TimeSpan;
 import org.quaybook.quantity.Voltage;
 import org.quaybook.reference.Found;
 
 /**
  * The inverter in figures.
  *
+ * @param continuous rated output, which conductors and fuse are held against
  * @param shortTime short-time output; the continuous one when the job states none
+ * @param continuousHot what is left of the continuous output in the heat of its locker; empty where it is not that hot
+ * @param shortTimeHot the same for the short-time output
+ * @param cutOutAtOnce voltage at which it does not wait for its cut-out delay
  * @param fullInput input power at continuous output
  * @param nominalCurrent input current at continuous output and nominal voltage
  * @param worstCurrent input current at continuous output and cut-out voltage: what conductors and fuse must bear
@@ -27,16 +33,45 @@ import org.quaybook.reference.Found;
 public record InverterFigures(
         Figure<Power> continuous,
         Figure<Power> shortTime,
+        Optional<Figure<Power>> continuousHot,
+        Optional<Figure<Power>> shortTimeHot,
         Figure<Power> idle,
         Figure<Ratio> bestEfficiency,
         Figure<Ratio> fullEfficiency,
         Figure<Voltage> alarm,
         Figure<Voltage> cutOut,
+        Optional<Figure<Voltage>> cutOutAtOnce,
+        Optional<Figure<TimeSpan>> alarmDelay,
+        Optional<Figure<TimeSpan>> cutOutDelay,
         @Nullable Figure<Voltage> restart,
+        Optional<Figure<TimeSpan>> restartDelay,
         Figure<Power> fullInput,
         Figure<Current> nominalCurrent,
         Figure<Current> worstCurrent,
         InverterLosses losses) {
+
+    /** The continuous output that decides what can run: the derated one in a hot locker. */
+    public Figure<Power> output() {
+        return continuousHot.orElse(continuous);
+    }
+
+    /** The short-time output that decides what can start: the derated one in a hot locker. */
+    public Figure<Power> startOutput() {
+        return shortTimeHot.orElse(shortTime);
+    }
+
+    /** What it takes from the bank for an output. */
+    Figure<Power> load(String key, Figure<Power> output, FigureBook book) {
+        return book.enter(
+                key,
+                losses.inputFor(output.value()),
+                Rounding.UP,
+                Formula.INVERTER_LOAD,
+                Input.of("P", output),
+                Input.of("P₀", idle),
+                Input.of("η", fullEfficiency),
+                Input.of("η_best", bestEfficiency));
+    }
 
     static InverterFigures of(Inverter inverter, BankFigures bank, Tables tables, FigureBook book) {
         Figure<Power> continuous = book.stated("inverter.continuous", inverter.continuous());
@@ -59,17 +94,22 @@ public record InverterFigures(
                 Input.of("P₀", idle),
                 Input.of("η", full),
                 Input.of("η_best", best));
+        Figure<Power> shortTime = shortTime(inverter, continuous, book);
         return new InverterFigures(
                 continuous,
-                shortTime(inverter, continuous, book),
+                shortTime,
+                hot("inverter.continuous-hot", continuous, inverter, book),
+                hot("inverter.short-time-hot", shortTime, inverter, book),
                 idle,
                 best,
                 full,
                 book.stated("inverter.alarm", inverter.alarm()),
                 cutOut,
-                inverter.restart() == null || inverter.restart().value() == null
-                        ? null
-                        : book.stated("inverter.restart", inverter.restart()),
+                stated("inverter.cut-out-at-once", inverter.cutOutAtOnce(), book),
+                stated("inverter.alarm-delay", inverter.alarmDelay(), book),
+                stated("inverter.cut-out-delay", inverter.cutOutDelay(), book),
+                stated("inverter.restart", inverter.restart(), book).orElse(null),
+                stated("inverter.restart-delay", inverter.restartDelay(), book),
                 fullInput,
                 current("inverter.nominal-current", fullInput, bank.nominal(), book),
                 current("inverter.worst-current", fullInput, cutOut, book),
@@ -121,6 +161,30 @@ public record InverterFigures(
                         Rounding.DOWN,
                         Formula.NO_MORE_THAN,
                         Input.of("P", continuous)));
+    }
+
+    private static Optional<Figure<Power>> hot(String key, Figure<Power> rated, Inverter inverter, FigureBook book) {
+        Given<Temperature> locker = inverter.locker();
+        Temperature above = Given.maybe(inverter.derateAbove()).orElse(Practice.DERATE_ABOVE);
+        if (locker == null || locker.value() == null || locker.value().compareTo(above) <= 0) {
+            return Optional.empty();
+        }
+        Ratio perKelvin = Given.maybe(inverter.deratePerKelvin()).orElse(Practice.DERATE_PER_KELVIN);
+        double left = 1 - perKelvin.fraction() * locker.value().kelvinAbove(above);
+        return Optional.of(book.enter(
+                key,
+                rated.value().times(Math.max(0, left)),
+                Rounding.DOWN,
+                Formula.DERATED,
+                Input.of("P", rated),
+                Input.of("T", locker),
+                Input.ofOr("T₀", inverter.derateAbove(), above, Practice.DERATE_SOURCE),
+                Input.ofOr("a", inverter.deratePerKelvin(), perKelvin, Practice.DERATE_SOURCE)));
+    }
+
+    private static <Q extends Quantity> Optional<Figure<Q>> stated(
+            String key, @Nullable Given<Q> given, FigureBook book) {
+        return Optional.ofNullable(given).filter(it -> it.value() != null).map(it -> book.stated(key, it));
     }
 
     private static Figure<Current> current(String key, Figure<Power> power, Figure<Voltage> voltage, FigureBook book) {

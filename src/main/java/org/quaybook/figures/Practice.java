@@ -92,6 +92,22 @@ final class Practice {
     static final Citation WORST_TAKE_OFF =
             new Citation("nobody has seen it: the take-off that shares worst is taken", Standing.COMMON_PRACTICE);
 
+    /** Temperature above which an inverter gives less, and how much less for each kelvin, of its output. */
+    static final Temperature DERATE_ABOVE = new Temperature(40);
+
+    static final Ratio DERATE_PER_KELVIN = new Ratio(0.02);
+
+    static final Citation DERATE_SOURCE =
+            new Citation("1 to 2 % for each kelvin above 40 °C, the worse taken", Standing.FROM_MEMORY);
+
+    static final Citation RECALCULATED =
+            new Citation("the time again with one input at an end of its spread", Standing.COMPUTED);
+
+    static final Citation ROW = new Citation("state of charge of this row of the table", Standing.COMPUTED);
+
+    static final Citation SAME_KIND =
+            new Citation("strings of the same blocks, links and take-off added", Standing.COMPUTED);
+
     static final Citation NO_PEUKERT_SOURCE =
             new Citation("common practice, no source: Peukert's law is left to lead-acid", Standing.COMMON_PRACTICE);
 

@@ -87,6 +87,17 @@ public record SupplyFigures(
         }
     }
 
+    /** How the job says that a cable is laid. */
+    static RunConditions conditions(Cable cable) {
+        return new RunConditions(
+                BankFigures.seen(cable.length()),
+                BankFigures.seen(cable.insulation()),
+                BankFigures.seen(cable.route()) == Route.ENGINE_SPACE,
+                Given.maybe(cable.ambient()),
+                Given.maybe(cable.bundled()).orElse(1),
+                !Given.isNo(cable.tinned()));
+    }
+
     static SupplyFigures of(
             List<Cable> cables, BankFigures bank, InverterFigures inverter, Tables tables, FigureBook book) {
         return new Builder(cables, bank, inverter, tables, book).build();
@@ -168,13 +179,7 @@ public record SupplyFigures(
         }
 
         private RunFigures run(Cable cable) {
-            RunConditions conditions = new RunConditions(
-                    BankFigures.seen(cable.length()),
-                    BankFigures.seen(cable.insulation()),
-                    BankFigures.seen(cable.route()) == Route.ENGINE_SPACE,
-                    Given.maybe(cable.ambient()),
-                    Given.maybe(cable.bundled()).orElse(1),
-                    !Given.isNo(cable.tinned()));
+            RunConditions conditions = conditions(cable);
             Optional<RunRating> least = RunRating.least(
                     conditions,
                     worst.value(),

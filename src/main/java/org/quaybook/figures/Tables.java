@@ -6,6 +6,7 @@ import org.quaybook.reference.Fuses;
 import org.quaybook.reference.Inverters;
 import org.quaybook.reference.RestVoltages;
 import org.quaybook.reference.Rulebook;
+import org.quaybook.reference.Spreads;
 
 /** The tables that a job is calculated with. */
 public record Tables(
@@ -14,7 +15,8 @@ public record Tables(
         RestVoltages restVoltages,
         Conductors conductors,
         Fuses fuses,
-        Inverters inverters) {
+        Inverters inverters,
+        Spreads spreads) {
 
     /** The tables that come with the program, and a rulebook by name. */
     public static Tables standard(String rulebook) {
@@ -24,6 +26,7 @@ public record Tables(
                 RestVoltages.standard(),
                 Conductors.standard(),
                 Fuses.standard(),
-                Inverters.standard());
+                Inverters.standard(),
+                Spreads.standard());
     }
 }

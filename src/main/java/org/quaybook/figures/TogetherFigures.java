@@ -44,8 +44,8 @@ public record TogetherFigures(
                 a,
                 b,
                 running,
-                running.compareTo(inverter.continuous().value()) <= 0 && holds(running, inverter, full),
-                start.compareTo(inverter.shortTime().value()) <= 0 && holds(start, inverter, full));
+                running.compareTo(inverter.output().value()) <= 0 && holds(running, inverter, full),
+                start.compareTo(inverter.startOutput().value()) <= 0 && holds(start, inverter, full));
     }
 
     private static boolean holds(Power output, InverterFigures inverter, Discharge full) {

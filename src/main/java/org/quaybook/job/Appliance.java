@@ -45,6 +45,10 @@ public record Appliance(
 
         @Means("uses in a usual day") @Within(least = "0.01", most = "500") @Nullable Given<Double> usesPerDay,
 
+        @Means("how long the owner wants it to run from full, with the bank old and cold")
+        @Within(least = "1 s", most = "60 d")
+        @Nullable Given<TimeSpan> wishedTime,
+
         @Means("whether it stays on when nobody is there") @Nullable Given<Boolean> leftOn,
 
         @Means("mains frequency it needs") @Within(least = "50 Hz", most = "60 Hz") @Nullable Given<Frequency> frequency,

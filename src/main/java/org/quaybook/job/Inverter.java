@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
+import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Temperature;
 import org.quaybook.quantity.TimeSpan;
 import org.quaybook.quantity.Voltage;
@@ -38,9 +39,21 @@ public record Inverter(
         @Within(least = "1 V", most = "100 V")
         @Nullable Given<Voltage> restart,
 
+        @Means("how long the input must stay low before the alarm sounds")
+        @Within(least = "0 s", most = "600 s")
+        @Nullable Given<TimeSpan> alarmDelay,
+
         @Means("how long the input must stay low before it switches off")
         @Within(least = "0 s", most = "600 s")
         @Nullable Given<TimeSpan> cutOutDelay,
+
+        @Means(value = "input voltage at which it switches off at once, without its delay", example = "20.0 V")
+        @Within(least = "1 V", most = "100 V")
+        @Nullable Given<Voltage> cutOutAtOnce,
+
+        @Means("how long the input must be back before it comes on again")
+        @Within(least = "0 s", most = "1 h")
+        @Nullable Given<TimeSpan> restartDelay,
 
         @Means("what it puts out") Output output,
 
@@ -59,6 +72,13 @@ public record Inverter(
         @Means("highest usual temperature where it stands") @Within(least = "-20 °C", most = "80 °C") @Nullable Given<Temperature> locker,
 
         @Means("whether it may stand where petrol vapour can gather") @Nullable Given<Boolean> ignitionProtected,
+        @Means("temperature above which it gives less; 40 °C when not written")
+        @Within(least = "0 °C", most = "80 °C")
+        @Nullable Given<Temperature> derateAbove,
+
+        @Means("how much less it gives for each kelvin above that, of its output; 2 % when not written")
+        @Within(least = "0 %", most = "10 %")
+        @Nullable Given<Ratio> deratePerKelvin,
 
         @Means("the place it stands at") @Nullable String where,
         @Means("serial number") @Nullable String serial,

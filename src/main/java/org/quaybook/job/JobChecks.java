@@ -100,6 +100,7 @@ final class JobChecks {
         if (!below(inverter.restart(), inverter.cutOut(), JobMessage.RESTART_BELOW_CUT_OUT)) {
             below(inverter.restart(), inverter.alarm(), JobMessage.RESTART_BELOW_ALARM);
         }
+        above(inverter.cutOutAtOnce(), inverter.cutOut(), JobMessage.CUT_OUT_AT_ONCE_ABOVE_CUT_OUT);
         ShortTime shortTime = inverter.shortTime();
         if (shortTime != null) {
             below(shortTime.power(), inverter.continuous(), JobMessage.SHORT_TIME_BELOW_CONTINUOUS);
@@ -110,6 +111,7 @@ final class JobChecks {
         nominal(bank).ifPresent(nominal -> {
             threshold(inverter.alarm(), nominal);
             threshold(inverter.cutOut(), nominal);
+            threshold(inverter.cutOutAtOnce(), nominal);
             threshold(inverter.restart(), nominal);
         });
     }

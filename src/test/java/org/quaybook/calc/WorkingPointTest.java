@@ -73,7 +73,7 @@ class WorkingPointTest {
         double limit = DrawnSystem.logarithmic(lot, 5, 50);
         double r = DrawnSystem.logarithmic(lot, 1e-4, 0.1);
         double p = lot.nextDouble() * limit * limit / r;
-        Voltage rest = WorkingPoint.restVoltageThatHolds(new Voltage(limit), new Resistance(r), new Power(p));
+        Voltage rest = WorkingPoint.leastRest(new Voltage(limit), new Resistance(r), new Resistance(0), new Power(p));
         assertThat(point(rest.volts(), r, p).voltage().volts()).isCloseTo(limit, within(limit * 1e-6));
     }
 
@@ -105,8 +105,8 @@ class WorkingPointTest {
         @ParameterizedTest
         @CsvSource({"800, 11.623", "1000, 11.829", "1200, 12.035", "1500, 12.343", "2000, 12.858"})
         void restVoltageThatHolds(double watts, double volts) {
-            assertThat(WorkingPoint.restVoltageThatHolds(
-                                    new Voltage(10.8), new Resistance(0.01), new Power(watts / 0.9))
+            assertThat(WorkingPoint.leastRest(
+                                    new Voltage(10.8), new Resistance(0.01), new Resistance(0), new Power(watts / 0.9))
                             .volts())
                     .isCloseTo(volts, within(0.001));
         }

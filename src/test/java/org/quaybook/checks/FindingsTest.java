@@ -197,6 +197,11 @@ class FindingsTest {
                 mend(Check.TAKE_OFF_UNEVEN, DECIDE, GLASS_MAT, "take-off: same-end", "take-off: opposite-ends"),
                 change(Check.STRINGS_MANY, NOTE, GLASS_MAT, "parallel: 3", "parallel: 4"),
                 change(Check.PROTECTION_CURRENT, DECIDE, LITHIUM, "discharge: 150 A", "discharge: 60 A"),
+                new Case(
+                        Check.PROTECTION_PEAK,
+                        DECIDE,
+                        ChangedDemo.of(LITHIUM, "discharge: 150 A", "peak: 30 A\n    discharge: 30 A"),
+                        ChangedDemo.of(LITHIUM, "discharge: 150 A", "peak: 60 A\n    discharge: 30 A")),
                 change(Check.PROTECTION_CUT_OUT, FORBIDS, LITHIUM, "cut-out: 20.0 V", "cut-out: 22.0 V"),
                 change(Check.PROTECTION_CASCADE, NOTE, LITHIUM, "discharge: 150 A", "discharge: 80 A"),
                 change(Check.VENTILATION, FORBIDS, VENTED, "inlet: 150 cm2", "inlet: 140 cm2"),
@@ -259,6 +264,29 @@ class FindingsTest {
                         LITHIUM,
                         "[Washing machine, Dehumidifier]",
                         "[Washing machine, Induction ring]"),
+                change(
+                        Check.TOGETHER_TOO_LARGE,
+                        DECIDE,
+                        LITHIUM,
+                        "[Washing machine, Dehumidifier] }",
+                        "[Washing machine, Dehumidifier] }",
+                        "power: 240 W (measured), kind: motor, start: 4",
+                        "power: 240 W (measured), kind: motor, start: 11.9",
+                        "power: 6 kW",
+                        "power: 4.8 kW"),
+                new Case(
+                        Check.TOGETHER_CUTS_OUT,
+                        DECIDE,
+                        twoAtOnce("cut-out: 10.5 V", "cut-out: 11.9 V"),
+                        twoAtOnce("cut-out: 10.5 V", "cut-out: 10.5 V")),
+                new Case(Check.WISHED_TIME, NOTE, wished("95 min"), wished("70 min")),
+                new Case(Check.WISHED_TIME, DECIDE, wished("3 h"), wished("70 min")),
+                change(
+                        Check.INVERTER_DERATED,
+                        NOTE,
+                        VENTED,
+                        "  where: deckhouse, aft",
+                        "  locker: 45 °C\n  where: deckhouse, aft"),
                 mend(
                         Check.LEFT_ON_TAKE_OVER,
                         DECIDE,
@@ -296,6 +324,25 @@ class FindingsTest {
                         LITHIUM,
                         "kind: electronics",
                         "kind: electronics, voltage: 110 V"));
+    }
+
+    /** Heat gun and sewing machine. */
+    private static ChangedDemo twoAtOnce(String cutOut, String instead) {
+        return ChangedDemo.of(
+                GLASS_MAT,
+                "alarm: 11.5 V",
+                "alarm: 11.95 V",
+                cutOut,
+                instead,
+                "resistance: 11 mΩ",
+                "resistance: 12 mΩ",
+                "\ntests:",
+                "\ntogether:\n  - { appliances: [Heat gun, Sewing machine] }\n\ntests:");
+    }
+
+    /** A running time wished for the heat gun. */
+    private static ChangedDemo wished(String time) {
+        return ChangedDemo.of(GLASS_MAT, "power: 700 W (plate),", "power: 700 W (plate), wished-time: " + time + ",");
     }
 
     private static List<Case> charging() {

@@ -92,7 +92,17 @@ class FiguresTest {
                 ChangedDemo.of(LITHIUM, "best: 94 % (plate), full: 90 % (plate)", "best: not seen, full: 95 %"),
                 ChangedDemo.of(LITHIUM, "  short-time:", "  # short-time:"),
                 ChangedDemo.of(LITHIUM, "  - { test: voltage-drop", "  # - { test: voltage-drop"),
-                ChangedDemo.of(LITHIUM, "tests:\n", READ_TWICE))) {
+                ChangedDemo.of(LITHIUM, "tests:\n", READ_TWICE),
+                ChangedDemo.of(VENTED, "  where: deckhouse, aft", "  locker: 45 °C\n  where: deckhouse, aft"),
+                ChangedDemo.of(
+                        LITHIUM, "discharge: 150 A (plate)", "discharge: 150 A (plate)\n    peak: 300 A (plate)"),
+                ChangedDemo.of(GLASS_MAT, "power: 700 W (plate),", "power: 700 W (plate), wished-time: 2 h,"),
+                ChangedDemo.of(
+                        GLASS_MAT,
+                        "power: 700 W (plate),",
+                        "power: 700 W (plate), wished-time: 80 min,",
+                        "cut-out: 10.5 V",
+                        "cut-out: 11.4 V"))) {
             job.figures().all().forEach(figure -> used.add(figure.working().formula()));
         }
         assertThat(used).containsExactlyInAnyOrder(Formula.values());

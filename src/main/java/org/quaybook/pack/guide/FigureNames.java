@@ -1,19 +1,27 @@
 package org.quaybook.pack.guide;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.quaybook.figures.Figures;
 import org.quaybook.text.Words;
 
 /**
  * The names of figures in words. A figure of one of several things is named by its family and last part with the thing
- * filled in: {@code cable.B1.drop} by {@code figure.cable.drop}.
+ * filled in: {@code cable.B1.drop} by {@code figure.cable.drop}. One at a state of charge is named without it, the per cent
+ * filled in last: {@code bank.rest-at-50} by {@code figure.bank.rest-at}.
  */
 final class FigureNames {
 
-    private static final Set<String> FAMILIES = Set.of("cable", "fuse", "selectivity", "appliance", "charging", "test");
-    private static final String REST_AT = "bank.rest-at-";
+    private static final Set<String> FAMILIES =
+            Set.of("cable", "fuse", "selectivity", "appliance", "together", "charging", "test");
+
+    /** A figure at a state of charge ends with it in per cent. */
+    private static final Pattern AT_PERCENT = Pattern.compile("(.+)-(\\d+)");
 
     private final Words words;
     private final Map<String, String> things = new HashMap<>();
@@ -21,6 +29,7 @@ final class FigureNames {
     FigureNames(Figures figures, PartNames names, Words words) {
         this.words = words;
         figures.appliances().forEach(it -> things.put(it.key(), it.appliance().name()));
+        figures.groups().forEach(it -> things.put(it.key(), words.list(it.names())));
         figures.charging().forEach(it -> things.put(it.key(), names.nameOf(it.charging())));
         figures.baseline().items().forEach(it -> things.put(it.key(), words.say(it.subject())));
     }
@@ -32,11 +41,18 @@ final class FigureNames {
         if (FAMILIES.contains(key.substring(0, family))) {
             String thing = key.substring(family + 1, last);
             String name = things.getOrDefault(key.substring(0, last), thing);
-            return words.say("figure." + key.substring(0, family) + key.substring(last), name);
+            return named("figure." + key.substring(0, family) + key.substring(last), name);
         }
-        String percent = key.startsWith(REST_AT) ? key.substring(REST_AT.length()) : "";
-        return !percent.isEmpty() && percent.chars().allMatch(Character::isDigit)
-                ? words.say("figure.bank.rest-at", percent)
-                : words.say("figure." + key);
+        return named("figure." + key);
+    }
+
+    private String named(String key, Object... thing) {
+        Matcher percent = AT_PERCENT.matcher(key);
+        if (words.has(key) || !percent.matches()) {
+            return words.say(key, thing);
+        }
+        List<Object> arguments = new ArrayList<>(List.of(thing));
+        arguments.add(percent.group(2));
+        return words.say(percent.group(1), arguments.toArray());
     }
 }

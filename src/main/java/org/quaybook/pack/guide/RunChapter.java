@@ -80,14 +80,14 @@ final class RunChapter {
         InverterFigures inverter = brief.figures().inverter();
         if (appliance.verdict() == Verdict.TOO_LARGE) {
             return brief.words()
-                    .say("guide.run.cannot.too-large", brief.say(appliance.power()), brief.say(inverter.continuous()));
+                    .say("guide.run.cannot.too-large", brief.say(appliance.power()), brief.say(inverter.output()));
         }
         return appliance.verdict() == Verdict.START_TOO_LARGE
                 ? brief.words()
                         .say(
                                 "guide.run.cannot.start-too-large",
                                 brief.say(appliance.startPower()),
-                                brief.say(inverter.shortTime()))
+                                brief.say(inverter.startOutput()))
                 : brief.words().say("guide.run.cannot.cuts-out-when-full");
     }
 

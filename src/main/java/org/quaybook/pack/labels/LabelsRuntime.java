@@ -76,7 +76,7 @@ final class LabelsRuntime {
             }
         }
         parts.add(LabelPart.plain(
-                facts.say("runtime.note", facts.say(facts.figures().inverter().continuous()))));
+                facts.say("runtime.note", facts.say(facts.figures().inverter().output()))));
         return onBoard("runtime", LabelReason.RUNTIME, LabelReading.HAND, facts.say("runtime.title"))
                 .with(parts);
     }
