@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,8 +17,10 @@ import org.quaybook.quantity.Charge;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Resistance;
+import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.Voltage;
 import org.quaybook.reference.RestVoltages;
+import org.quaybook.text.Words;
 
 class DischargeTest {
 
@@ -105,6 +108,119 @@ class DischargeTest {
 
         assertThat(run.time().hours()).isCloseTo(hours, within(hours * 1e-7));
         assertThat(run.ending()).isEqualTo(Ending.RESERVE);
+    }
+
+    /**
+     * A power at a voltage that hardly moves: V = (E + √(E² − 4 R P)) / 2 and I = P / V (Ohm's law), the time by Peukert's
+     * law in its form for an H-hour rating (general encyclopaedia, from memory). To 0.1 %.
+     */
+    @ParameterizedTest
+    @CsvSource({"1.0, 0.004, 800", "1.2, 0.004, 800", "1.25, 0.01, 1500", "1.12, 0.02, 400"})
+    void aSteadyPowerAtAFixedVoltage(double k, double ohms, double watts) {
+        SourceBank bank = ideal(200, 20, k);
+        double e = bank.rest().at(new Ratio(0.9995)).volts();
+        double amperes = watts / ((e + Math.sqrt(e * e - 4 * ohms * watts)) / 2);
+        double hours = 20 * Math.pow(200 / (20 * amperes), k);
+
+        Run run = new Discharge(bank, new Resistance(ohms))
+                .run(Demand.steady(new Power(watts)), Ratio.WHOLE, to(0.999), Pauses.RECOVER);
+
+        assertThat(run.time().hours() * 1000).isCloseTo(hours, within(hours * 0.001));
+    }
+
+    /**
+     * A resistor draws I = E / (R + r), so without Peukert's law t = C (R + r) ∫ ds / E, a logarithm between the bends of
+     * the curve (Ohm's law, calculus). Run as a thousand short loads of the power that the resistor takes at the middle of
+     * each. To 0.1 %.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.5, 0.01", "0.1, 0.005", "5, 0.02"})
+    void aResistorAcrossTheBank(double load, double path) {
+        SourceBank bank = ideal(100, 20, 1);
+        List<Ratio> bends = bank.rest().bends();
+        double integral = 0;
+        for (int i = 1; i < bends.size(); i++) {
+            double from = bank.rest().at(bends.get(i - 1)).volts();
+            double to = bank.rest().at(bends.get(i)).volts();
+            double width = bends.get(i).fraction() - bends.get(i - 1).fraction();
+            integral += width * Math.log(to / from) / (to - from);
+        }
+        double hours = 100 * (load + path) * integral;
+
+        double sum = 0;
+        for (int i = 0; i < 1000; i++) {
+            double amperes = bank.rest().at(new Ratio((i + 0.5) / 1000)).volts() / (load + path);
+            Demand slice = Demand.steady(new Power(amperes * amperes * load));
+            sum += new Discharge(bank, new Resistance(path))
+                    .run(slice, new Ratio((i + 1) / 1000.0), to(i / 1000.0), Pauses.RECOVER)
+                    .time()
+                    .hours();
+        }
+
+        assertThat(sum).isCloseTo(hours, within(hours * 0.001));
+    }
+
+    @Nested
+    class FromSeveralCharges {
+
+        private static final List<Ratio> TENTHS = IntStream.rangeClosed(0, 10)
+                .mapToObj(tenth -> new Ratio(1 - tenth / 10.0))
+                .toList();
+
+        /** One integration for all gives what one each gives, and from less never lasts longer. */
+        @ParameterizedTest
+        @MethodSource("org.quaybook.calc.DrawnSystem#seeds")
+        void areTheSameRuns(long seed) {
+            DrawnSystem it = DrawnSystem.of(seed);
+            List<Run> runs = it.discharge().runs(it.demand(), TENTHS, it.limits(), Pauses.RECOVER);
+            for (int i = 0; i < TENTHS.size(); i++) {
+                Run alone = it.discharge().run(it.demand(), TENTHS.get(i), it.limits(), Pauses.RECOVER);
+                assertThat(runs.get(i).time().hours())
+                        .isCloseTo(alone.time().hours(), within(alone.time().hours() * 1e-6));
+                assertThat(runs.get(i).ending()).isEqualTo(alone.ending());
+                assertThat(runs.get(i).endsAt()).isEqualTo(alone.endsAt());
+            }
+            assertThat(runs.stream().map(run -> run.time().seconds()))
+                    .isSortedAccordingTo(java.util.Comparator.reverseOrder());
+        }
+
+        /** Stretches cut in twenty change nothing that is printed. */
+        @ParameterizedTest
+        @MethodSource("org.quaybook.calc.DrawnSystem#seeds")
+        void shorterStretchesChangeNothingPrinted(long seed) {
+            DrawnSystem it = DrawnSystem.of(seed);
+            List<Ratio> many = IntStream.rangeClosed(0, 200)
+                    .mapToObj(part -> new Ratio(1 - part / 200.0))
+                    .toList();
+            Run fine = it.discharge()
+                    .runs(it.demand(), many, it.limits(), Pauses.DO_NOT_RECOVER)
+                    .get(0);
+            assertThat(printed(fine)).isEqualTo(printed(it.run(Pauses.DO_NOT_RECOVER)));
+        }
+
+        private static String printed(Run run) {
+            return Words.of("en-GB").numbers().say(run.time(), Rounding.DOWN) + " "
+                    + Words.of("en-GB").numbers().say(run.energy(), Rounding.UP);
+        }
+
+        /** An empty bank, a bank below its reserve, a load above collapse: no time, and the reason. */
+        @Test
+        void fromBelowTheEndLastsNoTime() {
+            SourceBank bank = ideal(100, 20, 1.2);
+            Discharge discharge = new Discharge(bank, new Resistance(0.01));
+            Demand small = Demand.steady(new Power(50));
+            assertThat(discharge.runs(
+                            small, List.of(Ratio.NONE, new Ratio(0.2), new Ratio(0.5)), to(0.5), Pauses.RECOVER))
+                    .allSatisfy(run -> {
+                        assertThat(run.time().seconds()).isZero();
+                        assertThat(run.ending()).isEqualTo(Ending.RESERVE);
+                    });
+            assertThat(discharge.runs(Demand.steady(new Power(1e6)), TENTHS, to(0), Pauses.RECOVER))
+                    .allSatisfy(run -> {
+                        assertThat(run.time().seconds()).isZero();
+                        assertThat(run.ending()).isEqualTo(Ending.CUT_OUT);
+                    });
+        }
     }
 
     /** Time, end and energies of 200 systems by another road: the integrator of an open mathematics library. */

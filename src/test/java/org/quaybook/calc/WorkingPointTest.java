@@ -77,6 +77,37 @@ class WorkingPointTest {
         assertThat(point(rest.volts(), r, p).voltage().volts()).isCloseTo(limit, within(limit * 1e-6));
     }
 
+    /** Kirchhoff's voltage law around the loop: with the least rest voltage the point on the way is just at its limit. */
+    @ParameterizedTest
+    @MethodSource("org.quaybook.calc.DrawnSystem#seeds")
+    void aPointOnTheWayIsJustAtItsLimit(long seed) {
+        SplittableRandom lot = new SplittableRandom(seed);
+        double limit = DrawnSystem.logarithmic(lot, 5, 50);
+        double before = DrawnSystem.logarithmic(lot, 1e-4, 0.1);
+        double beyond = DrawnSystem.logarithmic(lot, 1e-4, 0.1);
+        double p = DrawnSystem.logarithmic(lot, 1e-3, 1) * limit * limit / (before + beyond);
+        double rest = WorkingPoint.leastRest(
+                        new Voltage(limit), new Resistance(before), new Resistance(beyond), new Power(p))
+                .volts();
+        WorkingPoint barely = point(rest * (1 + 1e-9), before + beyond, p);
+        double there = barely.voltage().volts() + barely.current().amperes() * beyond;
+        assertThat(there).isGreaterThanOrEqualTo(limit * (1 - 1e-6));
+        boolean collapses = WorkingPoint.of(
+                        new Voltage(rest * (1 - 1e-9)), new Resistance(before + beyond), new Power(p))
+                .isEmpty();
+        assertThat(collapses || there < limit * (1 + 1e-6)).isTrue();
+    }
+
+    /** Without load, or without resistance, the voltage is the same everywhere. */
+    @Test
+    void withoutLoadTheLimitItselfHolds() {
+        Voltage limit = new Voltage(10.5);
+        Resistance none = new Resistance(0);
+        assertThat(WorkingPoint.leastRest(limit, new Resistance(0.01), new Resistance(0.02), new Power(0)))
+                .isEqualTo(limit);
+        assertThat(WorkingPoint.leastRest(limit, none, none, new Power(500))).isEqualTo(limit);
+    }
+
     @Test
     void refusesWhatMeansNothing() {
         assertThatIllegalArgumentException().isThrownBy(() -> point(0, 0.01, 10));
