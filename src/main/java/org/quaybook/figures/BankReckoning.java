@@ -125,7 +125,7 @@ final class BankReckoning {
                 resistanceWorn,
                 sharing,
                 strings -> Sharing.of(
-                                Collections.nCopies(strings, block.value().times(series)),
+                                Collections.nCopies(strings, string.value()),
                                 link.map(Figure::value).orElse(Practice.JOINT.times(Practice.JOINTS_PER_LINK)),
                                 takeOff())
                         .resistance(),

@@ -185,13 +185,13 @@ class RunningFiguresTest {
                     .isNotNegative();
         }
 
-        /** The grinder's alarm does not sound before the reserve: said as such. */
+        /** A heavy load's alarm that comes below the reserve only, and a light one's that never comes. */
         @Test
         void soundsOnlyBelowTheReserve() {
             Figures figures = ChangedDemo.of(VENTED).figures();
             assertThat(figures.groups().get(0).running().warning().orElseThrow().aboveReserve())
                     .isFalse();
-            assertThat(figures.appliances().get(2).running().warning())
+            assertThat(figures.appliances().get(0).running().warning())
                     .as("not even when empty")
                     .isEmpty();
         }
