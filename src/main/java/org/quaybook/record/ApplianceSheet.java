@@ -7,7 +7,10 @@ import java.util.Optional;
 import org.quaybook.calc.Ending;
 import org.quaybook.checks.Assessment;
 import org.quaybook.figures.ApplianceFigures;
+import org.quaybook.figures.ApplianceFigures.Verdict;
 import org.quaybook.figures.Figure;
+import org.quaybook.figures.GroupFigures;
+import org.quaybook.figures.RunningFigures;
 import org.quaybook.figures.TogetherFigures;
 import org.quaybook.job.Given;
 import org.quaybook.quantity.Quantity;
@@ -18,6 +21,9 @@ import org.quaybook.text.Words;
 
 /** What can run and for how long, in words: one row an appliance, and the pairs that cannot run at once. */
 final class ApplianceSheet {
+
+    private static final Ratio THREE_QUARTERS = new Ratio(0.75);
+    private static final Ratio HALF = new Ratio(0.5);
 
     private final Assessment it;
     private final Words words;
@@ -48,6 +54,16 @@ final class ApplianceSheet {
                         appliance.average().value().compareTo(appliance.power().value()) < 0)
                 .put("time", say(appliance.time()))
                 .put("wornTime", say(appliance.wornTime()))
+                .put("range", range(appliance.running()))
+                .put("threeQuarters", from(appliance.running(), THREE_QUARTERS))
+                .put("half", from(appliance.running(), HALF))
+                .put(
+                        "warning",
+                        appliance
+                                .running()
+                                .warning()
+                                .map(warning -> say(warning.least()))
+                                .orElse(""))
                 .put("bar", bar(appliance.time()))
                 .put("wornBar", bar(appliance.wornTime()))
                 .put(
@@ -74,6 +90,24 @@ final class ApplianceSheet {
                 .put("wornEndsAtReserve", appliance.wornEnding() == Ending.RESERVE)
                 .put("leftOn", Given.isYes(appliance.appliance().leftOn()))
                 .map();
+    }
+
+    /** Shortest and longest time to reckon with; no words if it cannot run. */
+    private String range(RunningFigures running) {
+        return running.range()
+                .map(range -> range.least().value().seconds() == 0
+                        ? words.say("record.range.from-nothing", say(range.most()))
+                        : words.say("record.range", say(range.least()), say(range.most())))
+                .orElse("");
+    }
+
+    /** The running time from a state of charge; no words at or below the reserve. */
+    private String from(RunningFigures running, Ratio stateOfCharge) {
+        return running.from().stream()
+                .filter(row -> row.stateOfCharge().equals(stateOfCharge))
+                .findFirst()
+                .map(row -> say(row.time()))
+                .orElse("");
     }
 
     /**
@@ -103,6 +137,25 @@ final class ApplianceSheet {
         return figure.filter(ratio -> ratio.value().compareTo(reserve) > 0)
                 .map(this::say)
                 .orElse("");
+    }
+
+    /** The groups that the owner wants to run at once, those that can. */
+    List<Map<String, Object>> together() {
+        return it.figures().groups().stream()
+                .filter(GroupFigures::runs)
+                .map(this::group)
+                .toList();
+    }
+
+    private Map<String, Object> group(GroupFigures group) {
+        return new Rows()
+                .put("names", words.list(group.names()))
+                .put("power", say(group.power()))
+                .put("time", say(group.running().time()))
+                .put(
+                        "wornTime",
+                        group.verdict() == Verdict.RUNS ? say(group.running().wornTime()) : "")
+                .map();
     }
 
     List<Map<String, Object>> notTogether() {

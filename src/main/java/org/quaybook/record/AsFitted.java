@@ -108,9 +108,19 @@ final class AsFitted {
                                 known(inverter.output().frequency()),
                                 known(inverter.output().wave())))
                 .put("alarm", known(inverter.alarm()))
+                .put("alarmDelay", known(inverter.alarmDelay()))
                 .put("cutOut", known(inverter.cutOut()))
                 .put("cutOutDelay", known(inverter.cutOutDelay()))
+                .put("cutOutAtOnce", known(inverter.cutOutAtOnce()))
                 .put("restart", known(inverter.restart()))
+                .put("restartDelay", known(inverter.restartDelay()))
+                .put(
+                        "hot",
+                        it.figures()
+                                .inverter()
+                                .continuousHot()
+                                .map(hot -> words.word(hot.stated()))
+                                .orElse(""))
                 .put("neutralBond", known(inverter.neutralBond()))
                 .put("changeover", changeover(inverter.changeover()))
                 .put("passThrough", known(inverter.passThrough()))

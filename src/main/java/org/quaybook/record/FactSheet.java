@@ -65,6 +65,7 @@ public final class FactSheet {
                 .put("sockets", job.sockets().stream().map(this::socket).toList())
                 .put("charging", job.charging().stream().map(this::charging).toList())
                 .put("appliances", new ApplianceSheet(it, words).rows())
+                .put("together", new ApplianceSheet(it, words).together())
                 .put("notTogether", new ApplianceSheet(it, words).notTogether())
                 .put("absence", absence())
                 .put("vent", vent())

@@ -36,11 +36,19 @@ class SpreadsTest {
     @Test
     void knowsNothingOfWhatNobodySaid() {
         assertThatThrownBy(() -> SPREADS.of(Subject.POWER, "guessed")).isInstanceOf(NotInTable.class);
-        assertThatThrownBy(() -> new Spreads(Table.parse(
-                        "spreads",
-                        "# title: x\n# source: x\n# edition: -\n# number: -\n# units: x\n# standing: common-practice\n"
-                                + "# publish: yes\n# caution: x\n# key: quantity known\nquantity,known,spread\n"
-                                + "power,plate,1.2\n")))
+        assertThatThrownBy(() -> new Spreads(Table.parse("spreads", """
+                        # title: x
+                        # source: x
+                        # edition: -
+                        # number: -
+                        # units: x
+                        # standing: common-practice
+                        # publish: yes
+                        # caution: x
+                        # key: quantity known
+                        quantity,known,spread
+                        power,plate,1.2
+                        """)))
                 .isInstanceOf(TableFault.class)
                 .hasMessageContaining("between 0 and 1");
     }

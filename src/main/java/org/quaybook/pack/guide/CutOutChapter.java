@@ -2,9 +2,12 @@ package org.quaybook.pack.guide;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.BankFigures;
+import org.quaybook.figures.Figure;
 import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.TimeSpan;
 import org.quaybook.record.Rows;
 
 /** Why the inverter alarms and cuts out although the battery reads full, in this craft's own numbers. */
@@ -21,8 +24,17 @@ final class CutOutChapter {
                 .put("early", early())
                 .put("steps", steps())
                 .put("caption", caption())
+                .put("alarmAt", at(brief.figures().inverter().alarmDelay()))
+                .put("offAt", at(brief.figures().inverter().cutOutDelay()))
+                .put("onAt", at(brief.figures().inverter().restartDelay()))
                 .put("protectionCutOut", protectionCutOut())
                 .map();
+    }
+
+    /** Where a threshold is met, and how long the volts must stay beyond it where the job says so. */
+    private String at(Optional<Figure<TimeSpan>> delay) {
+        return delay.map(time -> brief.words().say("guide.cutout.limits.at-after", brief.say(time)))
+                .orElseGet(() -> brief.words().say("guide.cutout.limits.at"));
     }
 
     private String caption() {

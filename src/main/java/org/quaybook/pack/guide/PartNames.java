@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.job.ChargeKind;
@@ -113,10 +114,15 @@ final class PartNames {
 
     /** Of those that run, the appliance that takes most; empty if none runs. */
     static String largest(List<ApplianceFigures> appliances) {
-        return appliances.stream()
-                .filter(ApplianceFigures::runs)
-                .max((a, b) -> a.power().value().compareTo(b.power().value()))
+        return largestOf(appliances)
                 .map(appliance -> appliance.appliance().name())
                 .orElse("");
+    }
+
+    /** The appliance that takes most, of those that run. */
+    static Optional<ApplianceFigures> largestOf(List<ApplianceFigures> appliances) {
+        return appliances.stream()
+                .filter(ApplianceFigures::runs)
+                .max((a, b) -> a.power().value().compareTo(b.power().value()));
     }
 }

@@ -2,7 +2,9 @@ package org.quaybook.pack.guide;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.quaybook.figures.AbsenceFigures;
+import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.InverterFigures;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.record.Rows;
@@ -37,13 +39,17 @@ final class QuickCard {
     }
 
     private List<String> alarm() {
-        String largest = PartNames.largest(brief.figures().appliances());
-        return lines("alarm")
-                .sayIf(!largest.isEmpty(), "biggest", largest)
-                .sayIf(largest.isEmpty(), "any")
-                .say("wait")
-                .say("charge")
-                .list();
+        Optional<ApplianceFigures> largest = PartNames.largestOf(brief.figures().appliances());
+        Lines steps = lines("alarm");
+        largest.ifPresentOrElse(
+                it -> it.running()
+                        .warning()
+                        .ifPresentOrElse(
+                                warning ->
+                                        steps.say("biggest-in", it.appliance().name(), brief.say(warning.least())),
+                                () -> steps.say("biggest", it.appliance().name())),
+                () -> steps.say("any"));
+        return steps.say("wait").say("charge").list();
     }
 
     private List<String> dark() {

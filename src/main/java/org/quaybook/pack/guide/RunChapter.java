@@ -37,6 +37,7 @@ final class RunChapter {
                                         Given.maybe(brief.job().bank().temperature())
                                                 .map(brief.words()::word)
                                                 .orElse("")))
+                .put("gives", gives())
                 .put("ends", ends())
                 .put("cannot", cannot())
                 .put("idle", idle())
@@ -45,6 +46,14 @@ final class RunChapter {
                         "charging",
                         brief.figures().charging().stream().map(this::charger).toList())
                 .map();
+    }
+
+    private String gives() {
+        InverterFigures inverter = brief.figures().inverter();
+        return inverter.continuousHot()
+                .map(hot -> brief.words()
+                        .say("guide.run.together.gives.hot", brief.say(inverter.continuous()), brief.say(hot)))
+                .orElseGet(() -> brief.words().say("guide.run.together.gives", brief.say(inverter.continuous())));
     }
 
     private List<String> ends() {
