@@ -91,8 +91,8 @@ public enum Formula {
     RUN_TIME(
             "t = ∫ C / I' ds, I' = I · (I · H / C)^(k−1) where I > C / H, I from V · (E(s) − V) / R = P₁",
             "Peukert's law for an H-hour rating; Ohm's law; Gauss's rule",
-            Standing.SEEN),
-    RUN_TIME_FROM("t = ∫ C / I' ds from this state of charge", "as the running time from full", Standing.SEEN),
+            Standing.FROM_MEMORY),
+    RUN_TIME_FROM("t = ∫ C / I' ds from this state of charge", "as the running time from full", Standing.FROM_MEMORY),
     TIME_RANGE(
             "t ± √Σ(tᵢ − t)², tᵢ with one input at an end of its spread",
             "ISO/IEC Guide 98-3 (GUM) 5.1.2 for inputs that do not hang together",
@@ -100,7 +100,7 @@ public enum Formula {
     WARNING_TIME(
             "t − t_a, t = ∫ C / I' ds from where the alarm sounds to the cut-out",
             "as the running time; alarm delay taken off, cut-out delay left out",
-            Standing.SEEN),
+            Standing.FROM_MEMORY),
     WISHED_CAPACITY(
             "least C with t(C) ≥ t_w, bank old and cold, its resistance as it is",
             "the running time turned round; bisection",

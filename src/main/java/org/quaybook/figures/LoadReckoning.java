@@ -345,16 +345,25 @@ final class LoadReckoning {
         Limits toTheDark =
                 new Limits(Ratio.NONE, system.limits().cutOut(), system.limits().protection());
         Run run = system.now().run(demand, alarm, toTheDark, Pauses.RECOVER);
-        Ratio wornAlarm = system.worn()
-                .lowestHolding(it.load().value(), system.inverter().alarm().value())
-                .orElse(Ratio.WHOLE);
-        Run worn = system.worn().run(demand, wornAlarm, toTheDark, Pauses.DO_NOT_RECOVER);
         BankFigures bank = system.bank();
         return Optional.of(new Warning(
                 warningTime(".warning-time", run, bank.capacityNow(), bank.resistance()),
-                warningTime(".warning-time-worn", worn, bank.capacityWorn(), bank.resistanceWorn()),
+                wornRun.time().seconds() == 0
+                        ? Optional.empty()
+                        : Optional.of(warningTime(
+                                ".warning-time-worn",
+                                wornAfterAlarm(toTheDark),
+                                bank.capacityWorn(),
+                                bank.resistanceWorn())),
                 run.ending(),
                 alarm.compareTo(bank.reserve().value()) > 0));
+    }
+
+    private Run wornAfterAlarm(Limits toTheDark) {
+        Ratio alarm = system.worn()
+                .lowestHolding(it.load().value(), system.inverter().alarm().value())
+                .orElse(Ratio.WHOLE);
+        return system.worn().run(demand, alarm, toTheDark, Pauses.DO_NOT_RECOVER);
     }
 
     private Figure<TimeSpan> warningTime(String name, Run run, Figure<Charge> capacity, Figure<Resistance> resistance) {

@@ -65,16 +65,18 @@ public record RunningFigures(
      * How long the alarm warns, if the load goes on.
      *
      * @param time bank as it is; pauses let the bank recover
-     * @param wornTime bank worn and cold, nothing recovers; 0 if the load then cannot run at all
+     * @param wornTime bank worn and cold, nothing recovers; empty if the load then cannot run at all
      * @param ending what ends it; {@link Ending#RESERVE} stands for an empty bank here, since nothing switches off at the
      *     reserve
      * @param aboveReserve whether the alarm sounds before the reserve is reached, bank as it is
      */
-    public record Warning(Figure<TimeSpan> time, Figure<TimeSpan> wornTime, Ending ending, boolean aboveReserve) {
+    public record Warning(
+            Figure<TimeSpan> time, Optional<Figure<TimeSpan>> wornTime, Ending ending, boolean aboveReserve) {
 
         /** The shorter of the two. */
         public Figure<TimeSpan> least() {
-            return wornTime.value().compareTo(time.value()) < 0 ? wornTime : time;
+            return wornTime.filter(worn -> worn.value().compareTo(time.value()) < 0)
+                    .orElse(time);
         }
     }
 

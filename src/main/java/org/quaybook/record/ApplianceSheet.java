@@ -79,6 +79,12 @@ final class ApplianceSheet {
                 .put("alarmRest", above(appliance.alarmBelow(), reserve).isEmpty() ? "" : maybe(appliance.alarmRest()))
                 .put("alwaysAlarms", appliance.alarmBelow().isEmpty())
                 .put(
+                        "neverAlarms",
+                        appliance
+                                .alarmBelow()
+                                .map(below -> below.value().equals(Ratio.NONE))
+                                .orElse(false))
+                .put(
                         "runningVoltage",
                         appliance
                                 .runningVoltage()

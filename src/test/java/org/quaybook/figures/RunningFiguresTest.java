@@ -196,6 +196,18 @@ class RunningFiguresTest {
                     .isEmpty();
         }
 
+        /** A load that only the bank of today carries warns as that bank lets it. */
+        @Test
+        void ofALoadThatTheWornBankCannotCarry() {
+            Figures figures = ChangedDemo.of(
+                            GLASS_MAT, "alarm: 11.5 V", "alarm: 11.9 V", "cut-out: 10.5 V", "cut-out: 11.85 V")
+                    .figures();
+            ApplianceFigures it = figures.appliances().get(0);
+            assertThat(it.verdict()).isEqualTo(Verdict.NOT_WHEN_WORN);
+            assertThat(it.running().warning().orElseThrow().wornTime()).isEmpty();
+            assertThat(seconds(it.running().warning().orElseThrow().least())).isPositive();
+        }
+
         @Test
         void whatCannotRunDoesNotWarn() {
             assertThat(heatGun("power: 700 W", "power: 801 W").warning()).isEmpty();
