@@ -72,6 +72,7 @@ public record Inverter(
         @Means("highest usual temperature where it stands") @Within(least = "-20 °C", most = "80 °C") @Nullable Given<Temperature> locker,
 
         @Means("whether it may stand where petrol vapour can gather") @Nullable Given<Boolean> ignitionProtected,
+
         @Means("temperature above which it gives less; 40 °C when not written")
         @Within(least = "0 °C", most = "80 °C")
         @Nullable Given<Temperature> derateAbove,
