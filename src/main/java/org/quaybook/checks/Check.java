@@ -156,6 +156,10 @@ public enum Check implements MessageKey {
     EARTH_NOT_TESTED(
             "earth-not-tested", "IEC 60364-6 6.4.3: continuity of protective conductors", Standing.FROM_MEMORY),
     INSULATION_NOT_TESTED("insulation-not-tested", "IEC 60364-6 Table 6.1", Standing.SEEN),
+    AC_AFTER_DC(
+            "ac-after-dc",
+            "common practice: AC finished and proved dead before the battery is connected",
+            Standing.COMMON_PRACTICE),
     SHORE_LOSS_NOT_REHEARSED("shore-loss-not-rehearsed", "common practice", Standing.COMMON_PRACTICE),
     BYPASS_NOT_OPERATED("bypass-not-operated", "common practice", Standing.COMMON_PRACTICE),
     LEAKAGE_MEASURED(

@@ -1,9 +1,13 @@
 package org.quaybook.checks;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 import org.quaybook.diag.Severity;
@@ -25,6 +29,11 @@ final class EvidenceChecks {
     /** Share of an RCD's rating that standing leakage should stay below (IEC 60364-5-53 531.3.2, from memory). */
     private static final double LEAKAGE_SHARE = 0.3;
 
+    private static final Set<TestKind> WITH_BATTERY =
+            EnumSet.of(TestKind.VOLTAGE_DROP, TestKind.REST_VOLTAGE, TestKind.INLET_DEAD);
+
+    private static final Set<TestKind> WITHOUT_POWER = EnumSet.of(TestKind.INSULATION, TestKind.EARTH_CONTINUITY);
+
     private final Job job;
     private final Findings findings;
 
@@ -36,6 +45,7 @@ final class EvidenceChecks {
     static void run(Job job, Findings findings) {
         EvidenceChecks checks = new EvidenceChecks(job, findings);
         checks.tests();
+        checks.order();
         checks.leakage();
         checks.measured();
         if (job.inverter().serial() == null) {
@@ -74,6 +84,23 @@ final class EvidenceChecks {
             findings.add(
                     Severity.DECIDE, Check.BYPASS_NOT_OPERATED, job.inverter().place());
         }
+    }
+
+    /** The AC side is proved before the battery makes anything live. */
+    private void order() {
+        Optional<TestResult> battery = job.tests().stream()
+                .filter(test -> test.on() != null && WITH_BATTERY.contains(test.test()))
+                .min(Comparator.comparing(EvidenceChecks::day));
+        Optional<TestResult> ac = job.tests().stream()
+                .filter(test -> test.on() != null && WITHOUT_POWER.contains(test.test()))
+                .min(Comparator.comparing(EvidenceChecks::day));
+        if (battery.isPresent() && ac.isPresent() && day(battery.get()).isBefore(day(ac.get()))) {
+            findings.add(Severity.DECIDE, Check.AC_AFTER_DC, ac.get().place(), day(ac.get()), day(battery.get()));
+        }
+    }
+
+    private static LocalDate day(TestResult test) {
+        return Objects.requireNonNull(test.on());
     }
 
     /** The whole craft's leakage passes the most sensitive RCD on board or ashore. */

@@ -110,6 +110,14 @@ class FindingsTest {
 
     private static List<Case> evidence() {
         return List.of(
+                new Case(
+                        Check.AC_AFTER_DC,
+                        DECIDE,
+                        ChangedDemo.of(
+                                GLASS_MAT,
+                                "0.52 V, by: T. Brackenwhistle, on: 2026-06-08",
+                                "0.52 V, by: T. Brackenwhistle, on: 2026-06-07"),
+                        ChangedDemo.of(GLASS_MAT)),
                 change(Check.POLARITY_NOT_TESTED, DECIDE, LITHIUM, "  - { test: polarity", "  # - { test: polarity"),
                 change(Check.EARTH_NOT_TESTED, DECIDE, LITHIUM, "  - { test: earth", "  # - { test: earth"),
                 change(
