@@ -6,11 +6,15 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.quaybook.calc.Demand;
 import org.quaybook.calc.Discharge;
@@ -57,7 +61,76 @@ class RunningFiguresTest {
         "second-biscuit, cut-out: 10.5 V, cut-out: 11.4 V"
     })
     void holdsForEveryLoad(String demo, String found, String instead) {
-        Figures figures = ChangedDemo.of(demo, found, instead).figures();
+        assertSound(ChangedDemo.of(demo, found, instead).figures());
+    }
+
+    /** The same for sloops drawn by lot: empty or huge banks, loads that collapse them, wishes of all lengths. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void holdsForSloopsDrawnByLot(long seed) {
+        Figures figures = drawn(seed, 1, 1, 25);
+        assertSound(figures);
+        assertNotLonger(drawn(seed, 0.8, 1, 25), figures, "less capacity");
+        assertNotLonger(drawn(seed, 1, 1.5, 25), figures, "longer cables");
+        assertNotLonger(drawn(seed, 1, 1, -10), figures, "colder");
+    }
+
+    static LongStream seeds() {
+        return LongStream.rangeClosed(1, 60);
+    }
+
+    private static Figures drawn(long seed, double capacity, double length, int celsius) {
+        SplittableRandom lot = new SplittableRandom(seed);
+        double cutOut = 9.5 + lot.nextDouble() * 2.5;
+        return ChangedDemo.of(
+                        GLASS_MAT,
+                        "capacity: 115 Ah",
+                        number("capacity: %.3f Ah", logarithmic(lot, 5, 2000) * capacity),
+                        "resistance: 11 mΩ",
+                        number("resistance: %.4f mΩ", logarithmic(lot, 0.1, 100)),
+                        "parallel: 3",
+                        "parallel: " + lot.nextInt(1, 12),
+                        "reserve: 50 %",
+                        "reserve: " + lot.nextInt(0, 91) + " %",
+                        "temperature: 10 °C",
+                        "temperature: " + celsius + " °C",
+                        "alarm: 11.5 V",
+                        number("alarm: %.3f V", cutOut + lot.nextDouble() * 0.9),
+                        "cut-out: 10.5 V",
+                        number("cut-out: %.3f V\n  locker: " + lot.nextInt(0, 80) + " °C", cutOut),
+                        "restart: 12.4 V",
+                        "restart: 12.9 V",
+                        "length: 4.6 m",
+                        number("length: %.3f m", 4.6 * length),
+                        "length: 4.8 m",
+                        number("length: %.3f m", 4.8 * length),
+                        "power: 700 W (plate),",
+                        number(
+                                "power: %.3f W (plate), wished-time: " + lot.nextInt(1, 3000) + " min,",
+                                logarithmic(lot, 5, 1000)))
+                .figures();
+    }
+
+    private static String number(String form, double value) {
+        return String.format(Locale.ROOT, form, value);
+    }
+
+    private static double logarithmic(SplittableRandom lot, double least, double most) {
+        return least * Math.pow(most / least, lot.nextDouble());
+    }
+
+    private static void assertNotLonger(Figures worse, Figures better, String how) {
+        for (int i = 0; i < better.appliances().size(); i++) {
+            assertThat(worse.appliances().get(i).time().value())
+                    .as(how)
+                    .isLessThanOrEqualTo(better.appliances().get(i).time().value());
+            assertThat(worse.appliances().get(i).wornTime().value())
+                    .as(how + ", worn")
+                    .isLessThanOrEqualTo(better.appliances().get(i).wornTime().value());
+        }
+    }
+
+    private static void assertSound(Figures figures) {
         List<RunningFigures> all = new ArrayList<>();
         figures.appliances().forEach(it -> all.add(it.running()));
         figures.groups().forEach(it -> all.add(it.running()));
@@ -83,7 +156,13 @@ class RunningFiguresTest {
                     .allSatisfy(volts -> assertThat(volts)
                             .isLessThanOrEqualTo(
                                     it.runningVoltage().orElseThrow().value()));
-            it.warning().ifPresent(warning -> assertThat(warning.ending()).isNotNull());
+            it.warning()
+                    .ifPresent(warning -> assertThat(warning.least().value())
+                            .isLessThanOrEqualTo(warning.time().value()));
+            it.wish()
+                    .ifPresent(wish -> assertThat(wish.granted())
+                            .isEqualTo(
+                                    it.wornTime().value().compareTo(wish.time().value()) >= 0));
         }
     }
 
