@@ -83,10 +83,15 @@ final class GuideModel {
             chapters.add(new Rows()
                     .put("id", id)
                     .put("number", chapters.size() + 1)
-                    .put("title", words.say("guide.chapter." + id, brief.names().craft()))
+                    .put("title", words.say("guide.chapter." + id + variant(id), brief.names().craft()))
                     .map());
         }
         return List.copyOf(chapters);
+    }
+
+    /** Without shore power the chapter on it is one on sockets. */
+    private String variant(String chapter) {
+        return chapter.equals("shore") && brief.job().shore() == null ? ".none" : "";
     }
 
     private List<String> tips() {
