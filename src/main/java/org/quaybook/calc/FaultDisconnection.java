@@ -26,7 +26,12 @@ public record FaultDisconnection(Current inverterGives, Current breakerWants) {
      *     60898-1)
      */
     public static FaultDisconnection of(Power continuous, Voltage output, Current rating, double surelyTrips) {
-        return new FaultDisconnection(continuous.at(output).times(FAULT_MULTIPLE), rating.times(surelyTrips));
+        return new FaultDisconnection(inverterGives(continuous, output), rating.times(surelyTrips));
+    }
+
+    /** The most that an inverter gives into a short: twice its rated current (from memory). */
+    public static Current inverterGives(Power continuous, Voltage output) {
+        return continuous.at(output).times(FAULT_MULTIPLE);
     }
 
     /** Whether the breaker trips at once on the inverter. */

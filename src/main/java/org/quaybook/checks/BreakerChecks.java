@@ -2,102 +2,90 @@ package org.quaybook.checks;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.quaybook.calc.FaultDisconnection;
+import org.quaybook.diag.Place;
 import org.quaybook.diag.Severity;
+import org.quaybook.figures.AcFigures;
+import org.quaybook.figures.AcFigures.CableFigures;
+import org.quaybook.figures.AcFigures.CircuitFigures;
+import org.quaybook.figures.AcFigures.Opener;
+import org.quaybook.figures.AcFigures.RcdFigures;
+import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
-import org.quaybook.figures.Tables;
-import org.quaybook.job.AcCircuit;
-import org.quaybook.job.BreakerCurve;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
-import org.quaybook.job.Rcd;
 import org.quaybook.job.Shore;
-import org.quaybook.job.Source;
 import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Stated;
-import org.quaybook.quantity.Temperature;
-import org.quaybook.quantity.Voltage;
 
 /** AC breakers against their cables and against what the inverter can give, and the standing leakage. */
 final class BreakerChecks {
 
-    /** Insulation of usual AC cable, for want of a field: PVC (common practice). */
-    private static final Temperature PVC = new Temperature(70);
-
-    /** Share of an RCD's rating that standing leakage should stay below (common practice). */
-    private static final double LEAKAGE_SHARE = 0.3;
-
     private final Job job;
-    private final Figures figures;
-    private final Tables tables;
+    private final AcFigures ac;
     private final Findings findings;
 
-    private BreakerChecks(Job job, Figures figures, Tables tables, Findings findings) {
+    private BreakerChecks(Job job, Figures figures, Findings findings) {
         this.job = job;
-        this.figures = figures;
-        this.tables = tables;
+        this.ac = figures.ac();
         this.findings = findings;
     }
 
-    static void run(Job job, Figures figures, Tables tables, Findings findings) {
-        BreakerChecks checks = new BreakerChecks(job, figures, tables, findings);
-        for (AcCircuit circuit : job.acCircuits()) {
-            checks.cable(circuit);
+    static void run(Job job, Figures figures, Findings findings) {
+        BreakerChecks checks = new BreakerChecks(job, figures, findings);
+        for (CircuitFigures circuit : checks.ac.circuits()) {
+            checks.cable(
+                    circuit.circuit().breaker().known(),
+                    circuit.cable(),
+                    size(circuit.circuit().cable()),
+                    circuit.circuit().id(),
+                    circuit.circuit().place());
             checks.disconnection(circuit);
         }
         checks.shore();
-        job.rcds().forEach(checks::leakage);
+        checks.ac.rcds().forEach(checks::leakage);
     }
 
-    private void cable(AcCircuit circuit) {
-        Optional<Current> allowed = allowed(circuit.cable());
-        Optional<Current> breaker = circuit.breaker().known();
-        if (allowed.isPresent() && breaker.isPresent() && breaker.get().compareTo(allowed.get()) > 0) {
-            findings.add(
-                    Severity.FORBIDS,
-                    Check.BREAKER_OVER_CABLE,
-                    circuit.place(),
-                    circuit.id(),
-                    Stated.asGiven(breaker.get()),
-                    String.valueOf(Given.maybe(circuit.cable()).orElseThrow()),
-                    Stated.down(allowed.get()));
+    /** Too much in every way of laying forbids; too much only in the way that cools worst is for the installer to look up. */
+    private void cable(Optional<Current> breaker, Optional<CableFigures> cable, String size, String name, Place place) {
+        if (cable.isEmpty() && !size.isEmpty()) {
+            findings.add(Severity.DECIDE, Check.BREAKER_UNJUDGED, place, name, size);
         }
-    }
-
-    /** What a conductor of an AC cable may carry; empty if its size is unknown or not in the rulebook's table. */
-    private Optional<Current> allowed(@Nullable Given<ConductorSize> cable) {
-        return Given.maybe(cable)
-                .filter(size -> tables.rules().ampacity().sizes().contains(size))
-                .map(size -> tables.rules().ampacity().base(size, PVC).value());
-    }
-
-    private void disconnection(AcCircuit circuit) {
-        Optional<Current> breaker = circuit.breaker().known();
-        Optional<BreakerCurve> curve = Given.maybe(circuit.curve());
-        Optional<Voltage> output = job.inverter().output().voltage().known();
-        if (circuit.source().value() != Source.INVERTER || breaker.isEmpty() || curve.isEmpty() || output.isEmpty()) {
+        if (breaker.isEmpty()
+                || cable.isEmpty()
+                || breaker.get().compareTo(cable.get().allowed().value()) <= 0) {
             return;
         }
-        FaultDisconnection fault = FaultDisconnection.of(
-                figures.inverter().continuous().value(), output.get(), breaker.get(), surelyTrips(curve.get()));
-        if (!fault.breakerTrips()) {
+        boolean sure =
+                cable.get().laidKnown() || breaker.get().compareTo(cable.get().allowedAtBest()) > 0;
+        findings.add(
+                sure ? Severity.FORBIDS : Severity.DECIDE,
+                sure ? Check.BREAKER_OVER_CABLE : Check.BREAKER_CABLE_LAID,
+                place,
+                name,
+                Stated.asGiven(breaker.get()),
+                size,
+                cable.get().allowed().stated(),
+                cable.get()
+                        .mostBreaker()
+                        .map(figure -> figure.stated())
+                        .orElseGet(() -> cable.get().allowed().stated()));
+    }
+
+    private static String size(@Nullable Given<ConductorSize> cable) {
+        return Given.maybe(cable).map(ConductorSize::toString).orElse("");
+    }
+
+    private void disconnection(CircuitFigures circuit) {
+        if (circuit.onShort().filter(Opener.INVERTER::equals).isPresent()) {
             findings.add(
                     Severity.NOTE,
                     Check.BREAKER_ON_BATTERY,
-                    circuit.place(),
-                    circuit.id(),
-                    Stated.down(fault.inverterGives()),
-                    Stated.up(fault.breakerWants()));
+                    circuit.circuit().place(),
+                    circuit.circuit().id(),
+                    ac.inverterFault().orElseThrow().stated(),
+                    circuit.trip().orElseThrow().stated());
         }
-    }
-
-    private static double surelyTrips(BreakerCurve curve) {
-        return switch (curve) {
-            case B -> 5;
-            case C -> 10;
-            case D -> 20;
-        };
     }
 
     private void shore() {
@@ -106,17 +94,7 @@ final class BreakerChecks {
             return;
         }
         Optional<Current> breaker = Given.maybe(shore.breaker());
-        Optional<Current> allowed = allowed(shore.cable());
-        if (breaker.isPresent() && allowed.isPresent() && breaker.get().compareTo(allowed.get()) > 0) {
-            findings.add(
-                    Severity.FORBIDS,
-                    Check.BREAKER_OVER_CABLE,
-                    shore.place(),
-                    "shore",
-                    Stated.asGiven(breaker.get()),
-                    String.valueOf(Given.maybe(shore.cable()).orElseThrow()),
-                    Stated.down(allowed.get()));
-        }
+        cable(breaker, ac.shoreCable(), size(shore.cable()), "shore", shore.place());
         Optional<Current> inlet = shore.inlet().known();
         if (breaker.isPresent() && inlet.isPresent() && breaker.get().compareTo(inlet.get()) > 0) {
             findings.add(
@@ -126,21 +104,33 @@ final class BreakerChecks {
                     Stated.asGiven(breaker.get()),
                     Stated.asGiven(inlet.get()));
         }
+        if (breaker.isEmpty()) {
+            ac.shoreCable()
+                    .filter(cable -> inlet.isPresent()
+                            && inlet.get().compareTo(cable.allowed().value()) > 0)
+                    .ifPresent(cable -> findings.add(
+                            Severity.FORBIDS,
+                            Check.INLET_OVER_CABLE,
+                            shore.place(),
+                            Stated.asGiven(inlet.get()),
+                            cable.allowed().stated()));
+        }
     }
 
-    private void leakage(Rcd rcd) {
-        Optional<Current> rating = rcd.rating().known();
-        Current standing = job.appliances().stream()
-                .flatMap(appliance -> Given.maybe(appliance.leakage()).stream())
-                .reduce(new Current(0), Current::plus);
-        if (rating.isPresent() && standing.compareTo(rating.get().times(LEAKAGE_SHARE)) > 0) {
+    private void leakage(RcdFigures rcd) {
+        if (rcd.budget().isEmpty() || rcd.standing().isEmpty()) {
+            return;
+        }
+        Figure<Current> budget = rcd.budget().get();
+        Figure<Current> standing = rcd.standing().get();
+        if (standing.value().compareTo(budget.value()) > 0) {
             findings.add(
                     Severity.NOTE,
                     Check.LEAKAGE_BUDGET,
-                    rcd.place(),
-                    Stated.up(standing),
-                    rcd.id(),
-                    Stated.down(rating.get().times(LEAKAGE_SHARE)));
+                    rcd.rcd().place(),
+                    standing.stated(),
+                    rcd.rcd().id(),
+                    budget.stated());
         }
     }
 }

@@ -27,8 +27,9 @@ public final class Findings {
         BankChecks.run(job, figures, findings);
         LoadChecks.run(job, figures, findings);
         ChargeChecks.run(job, figures, findings);
-        MainsChecks.run(job, tables, findings);
-        BreakerChecks.run(job, figures, tables, findings);
+        MainsChecks.run(job, figures, tables, findings);
+        BreakerChecks.run(job, figures, findings);
+        EarthChecks.run(job, figures, findings);
         FittingChecks.run(job, figures, tables, findings);
         TestChecks.run(job, figures, tables, findings);
         EvidenceChecks.run(job, findings);

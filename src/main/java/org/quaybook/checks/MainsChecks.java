@@ -1,12 +1,19 @@
 package org.quaybook.checks;
 
+import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 import org.quaybook.diag.Severity;
+import org.quaybook.figures.BondLogic;
+import org.quaybook.figures.BondLogic.Verdict;
+import org.quaybook.figures.Figures;
+import org.quaybook.figures.SupplyMode;
 import org.quaybook.figures.Tables;
 import org.quaybook.job.AcCircuit;
 import org.quaybook.job.Changeover;
 import org.quaybook.job.ChangeoverKind;
+import org.quaybook.job.Generator;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
 import org.quaybook.job.NeutralBond;
@@ -24,16 +31,18 @@ final class MainsChecks {
 
     private final Job job;
     private final Tables tables;
+    private final BondLogic bonds;
     private final Findings findings;
 
-    private MainsChecks(Job job, Tables tables, Findings findings) {
+    private MainsChecks(Job job, Figures figures, Tables tables, Findings findings) {
         this.job = job;
+        this.bonds = figures.ac().bonds();
         this.tables = tables;
         this.findings = findings;
     }
 
-    static void run(Job job, Tables tables, Findings findings) {
-        MainsChecks checks = new MainsChecks(job, tables, findings);
+    static void run(Job job, Figures figures, Tables tables, Findings findings) {
+        MainsChecks checks = new MainsChecks(job, figures, tables, findings);
         job.acCircuits().forEach(checks::circuit);
         job.rcds().forEach(checks::rcd);
         checks.neutralBond();
@@ -45,6 +54,24 @@ final class MainsChecks {
         if (circuit.source().value() == Source.INVERTER && circuit.rcd() == null) {
             findings.add(Severity.FORBIDS, Check.RCD_MISSING, circuit.place(), circuit.id(), circuit.name());
         }
+        boolean fromShore = circuit.source().value() == Source.SHORE;
+        boolean inletGuarded = job.shore() != null && job.shore().rcd() != null;
+        if (fromShore && circuit.rcd() == null && !inletGuarded) {
+            findings.add(Severity.FORBIDS, Check.RCD_MISSING_SHORE, circuit.place(), circuit.id(), circuit.name());
+        }
+        if (circuit.source().value() == Source.INVERTER && isUpstream(circuit.rcd())) {
+            findings.add(
+                    Severity.FORBIDS,
+                    Check.RCD_UPSTREAM,
+                    circuit.place(),
+                    circuit.id(),
+                    Objects.requireNonNull(circuit.rcd()));
+        }
+    }
+
+    private boolean isUpstream(@Nullable String id) {
+        return job.rcds().stream()
+                .anyMatch(rcd -> rcd.id().equals(id) && rcd.source().value() == Source.SHORE);
     }
 
     private void rcd(Rcd rcd) {
@@ -65,27 +92,34 @@ final class MainsChecks {
     }
 
     private void neutralBond() {
-        Optional<NeutralBond> bond = Given.maybe(job.inverter().neutralBond());
         Place place = job.inverter().place();
+        Optional<NeutralBond> bond = Given.maybe(job.inverter().neutralBond());
         if (bond.isEmpty()) {
             findings.add(Severity.DECIDE, Check.NEUTRAL_BOND_UNKNOWN, place);
-            return;
         }
-        boolean fixedWiring =
-                job.acCircuits().stream().anyMatch(circuit -> circuit.source().value() == Source.INVERTER);
-        if (bond.get() == NeutralBond.NONE && fixedWiring) {
+        if (verdict(SupplyMode.INVERTER) == Verdict.WRONG) {
             findings.add(Severity.FORBIDS, Check.NEUTRAL_BOND_MISSING, place);
         }
+        if (bonds.tiedOnShore()) {
+            findings.add(Severity.FORBIDS, Check.NEUTRAL_BOND_ALWAYS, place);
+        }
         Changeover changeover = job.inverter().changeover();
-        if (bond.get() == NeutralBond.INVERTER_ONLY
+        if (bond.filter(NeutralBond.INVERTER_ONLY::equals).isPresent()
                 && changeover != null
                 && Given.isNo(changeover.neutralBusPerSource())) {
             findings.add(
                     Severity.DECIDE, Check.NEUTRAL_BUS_COMMON, changeover.kind().place());
         }
-        if (bond.get() == NeutralBond.ALWAYS && job.shore() != null) {
-            findings.add(Severity.FORBIDS, Check.NEUTRAL_BOND_ALWAYS, place);
+        Generator generator = job.generator();
+        if (generator != null && verdict(SupplyMode.GENERATOR) == Verdict.WRONG) {
+            findings.add(Severity.FORBIDS, Check.GENERATOR_BOND, generator.place());
+        } else if (generator != null && verdict(SupplyMode.GENERATOR) == Verdict.UNKNOWN) {
+            findings.add(Severity.DECIDE, Check.GENERATOR_BOND_UNKNOWN, generator.place());
         }
+    }
+
+    private Verdict verdict(SupplyMode mode) {
+        return bonds.of(mode).map(BondLogic.Mode::verdict).orElse(Verdict.RIGHT);
     }
 
     private void changeover() {

@@ -29,6 +29,7 @@ import org.quaybook.quantity.Voltage;
 import org.quaybook.reference.Battery;
 import org.quaybook.reference.Found;
 import org.quaybook.reference.RestVoltageCurve;
+import org.quaybook.reference.Temperatures;
 
 /** Works out the figures of a bank. */
 final class BankReckoning {
@@ -368,7 +369,11 @@ final class BankReckoning {
         Ratio health = wornAlready ? new Ratio(share) : Practice.WORN_HEALTH;
         return book.enter(
                 "bank.capacity-worn",
-                whenNew.value().times(health.fraction() * (1 - battery.capacityPerKelvin() * kelvinBelowRated())),
+                whenNew.value()
+                        .times(health.fraction()
+                                * Temperatures.capacityShare(
+                                                BankFigures.seen(bank.temperature()), battery.capacityPerKelvin())
+                                        .fraction()),
                 Rounding.DOWN,
                 Formula.WORN_CAPACITY,
                 Input.of("C₀", whenNew),

@@ -27,6 +27,8 @@ public record Figures(
         FaultFigures fault,
         List<FuseFigures> fuses,
         List<SelectivityFigures> selectivity,
+        AcFigures ac,
+        List<EarthFigures> earths,
         List<ApplianceFigures> appliances,
         List<TogetherFigures> pairs,
         List<GroupFigures> groups,
@@ -41,6 +43,7 @@ public record Figures(
     public Figures {
         fuses = List.copyOf(fuses);
         selectivity = List.copyOf(selectivity);
+        earths = List.copyOf(earths);
         appliances = List.copyOf(appliances);
         pairs = List.copyOf(pairs);
         groups = List.copyOf(groups);
@@ -82,6 +85,8 @@ public record Figures(
         FaultFigures fault = FaultFigures.of(job.bank(), bank, tables, book);
         List<FuseFigures> fuses = FuseFigures.of(job.fuses(), bank, fault, inverter, supply, tables, book);
         List<SelectivityFigures> selectivity = SelectivityFigures.of(fuses, bank, tables, book);
+        AcFigures ac = new AcReckoning(job, inverter, tables, book).figures();
+        List<EarthFigures> earths = EarthFigures.of(job, bank, supply, ac, tables, book);
         Limits limits = new Limits(bank.reserve().value(), inverter.cutOut().value(), protectionCutOut(job));
         RunSystem system = RunSystem.of(job, bank, inverter, supply, limits, tables, book);
         List<ApplianceFigures> appliances = ApplianceFigures.of(system);
@@ -94,6 +99,8 @@ public record Figures(
                 fault,
                 fuses,
                 selectivity,
+                ac,
+                earths,
                 appliances,
                 TogetherFigures.pairs(appliances, bank, inverter, supply),
                 groups,

@@ -4,6 +4,8 @@ import org.quaybook.calc.Drift;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Temperature;
+import org.quaybook.quantity.TimeSpan;
+import org.quaybook.quantity.Voltage;
 import org.quaybook.reference.Citation;
 import org.quaybook.reference.Citation.Standing;
 
@@ -68,6 +70,32 @@ final class Practice {
 
     static final Citation AT_THE_TERMINAL =
             new Citation("nobody has measured it: as if at the battery terminal", Standing.COMMON_PRACTICE);
+
+    static final Citation POSITIVE_OF_JOB =
+            new Citation("the positive of the job, fitted or proposed", Standing.COMPUTED);
+
+    static final Citation TRIP_BANDS =
+            new Citation("IEC 60898-1: upper ends of bands B, C and D", Standing.FROM_MEMORY);
+
+    static final Citation COOLS_WORST =
+            new Citation("nobody has written how it is laid: the way that cools worst", Standing.COMMON_PRACTICE);
+
+    /** Part of an RCD's rating that standing leakage should stay below. */
+    static final Ratio LEAKAGE_SHARE = new Ratio(0.3);
+
+    static final Citation LEAKAGE_SHARE_SOURCE =
+            new Citation("common practice, no source: 30 % of the RCD's rating", Standing.COMMON_PRACTICE);
+
+    /** Largest voltage that may stand on touchable metal for long. */
+    static final Voltage TOUCH_VOLTAGE = new Voltage(50);
+
+    static final Citation TOUCH_VOLTAGE_SOURCE = new Citation("IEC 60364-4-41: 50 V alternating", Standing.FROM_MEMORY);
+
+    /** Time within which the fuse ends a short from positive to a case. */
+    static final TimeSpan CASE_FAULT = new TimeSpan(0.1);
+
+    static final Citation CASE_FAULT_SOURCE =
+            new Citation("common practice, no source: the fuse opens within 0.1 s", Standing.COMMON_PRACTICE);
 
     /** Insulation of a conductor whose kind nobody has written. */
     static final Temperature PVC = new Temperature(70);

@@ -1,7 +1,10 @@
 package org.quaybook.figures;
 
+import org.quaybook.reference.AcCables;
 import org.quaybook.reference.Batteries;
+import org.quaybook.reference.Breakers;
 import org.quaybook.reference.Conductors;
+import org.quaybook.reference.Earths;
 import org.quaybook.reference.Fuses;
 import org.quaybook.reference.Inverters;
 import org.quaybook.reference.RestVoltages;
@@ -16,7 +19,10 @@ public record Tables(
         Conductors conductors,
         Fuses fuses,
         Inverters inverters,
-        Spreads spreads) {
+        Spreads spreads,
+        AcCables acCables,
+        Breakers breakers,
+        Earths earths) {
 
     /** The tables that come with the program, and a rulebook by name. */
     public static Tables standard(String rulebook) {
@@ -27,6 +33,9 @@ public record Tables(
                 Conductors.standard(),
                 Fuses.standard(),
                 Inverters.standard(),
-                Spreads.standard());
+                Spreads.standard(),
+                AcCables.standard(),
+                Breakers.standard(),
+                Earths.standard());
     }
 }

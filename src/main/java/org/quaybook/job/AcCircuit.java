@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Temperature;
 
 /** An AC circuit. */
 @Means("An AC circuit.")
@@ -24,6 +25,12 @@ public record AcCircuit(
         @Means("magnetic trip band of its breaker") @Nullable Given<BreakerCurve> curve,
 
         @Means(value = "conductor", example = "2.5 mm2") @Nullable Given<ConductorSize> cable,
+
+        @Means("how its cable is laid; the way that cools worst when not written") @Nullable Given<Laid> laid,
+
+        @Means("temperature rating of the cable's insulation; 70 °C when not written")
+        @Within(least = "60 °C", most = "200 °C")
+        @Nullable Given<Temperature> insulation,
 
         @Means("what feeds it") Given<Source> source,
 

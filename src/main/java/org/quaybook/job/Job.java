@@ -24,6 +24,7 @@ public record Job(
         @Means("an AC generator") @Nullable Generator generator,
         @Means("residual current devices") List<Rcd> rcds,
         @Means("AC circuits with their breakers") List<AcCircuit> acCircuits,
+        @Means("earth and bonding conductors") List<Earth> earths,
         @Means("outlets and what feeds them") List<Socket> sockets,
         @Means("what charges the bank") List<Charging> charging,
         @Means("what the owner wants to run") List<Appliance> appliances,
@@ -57,6 +58,7 @@ public record Job(
         isolators = List.copyOf(isolators);
         rcds = List.copyOf(rcds);
         acCircuits = List.copyOf(acCircuits);
+        earths = List.copyOf(earths);
         sockets = List.copyOf(sockets);
         charging = List.copyOf(charging);
         appliances = List.copyOf(appliances);

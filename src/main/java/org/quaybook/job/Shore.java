@@ -5,6 +5,7 @@ import org.quaybook.diag.Place;
 import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Length;
+import org.quaybook.quantity.Temperature;
 import org.quaybook.quantity.Voltage;
 
 /** The shore inlet and what follows it. */
@@ -18,6 +19,12 @@ public record Shore(
         @Nullable Given<Voltage> voltage,
 
         @Means(value = "conductor from inlet to board", example = "2.5 mm2") @Nullable Given<ConductorSize> cable,
+
+        @Means("how its cable is laid; the way that cools worst when not written") @Nullable Given<Laid> laid,
+
+        @Means("temperature rating of the cable's insulation; 70 °C when not written")
+        @Within(least = "60 °C", most = "200 °C")
+        @Nullable Given<Temperature> insulation,
 
         @Means("id of the RCD after the inlet") @RefersTo(Thing.RCD) @Nullable String rcd,
 

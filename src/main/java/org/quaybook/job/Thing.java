@@ -10,6 +10,7 @@ enum Thing {
     ISOLATOR("isolators"),
     RCD("rcds"),
     AC_CIRCUIT("ac-circuits"),
+    EARTH("earths"),
     SOCKET("sockets"),
     APPLIANCE("appliances"),
     /** Named by the vocabulary, not by the file. */
@@ -17,7 +18,7 @@ enum Thing {
     /** Named by the vocabulary, not by the file. */
     LANGUAGE("languages of this program");
 
-    private static final Set<Thing> TAGGED = EnumSet.of(CABLE, FUSE, ISOLATOR, RCD, AC_CIRCUIT);
+    private static final Set<Thing> TAGGED = EnumSet.of(CABLE, FUSE, ISOLATOR, RCD, AC_CIRCUIT, EARTH);
 
     private final String list;
 

@@ -25,6 +25,7 @@ class FindingsTest {
 
     private static final String LITHIUM = "lantern-moth";
     private static final String GLASS_MAT = "second-biscuit";
+    private static final String AMERICAN = "marmalade-meridian";
     private static final String VENTED = "persimmon-tug";
     private static final String AMERICAN = "marmalade-meridian";
 
@@ -220,6 +221,13 @@ class FindingsTest {
                 change(Check.STACK_ORDER, FORBIDS, LITHIUM, "stack: lug, flat", "stack: flat washer, lug, flat"));
     }
 
+    private static ChangedDemo protective(String keys) {
+        return ChangedDemo.of(
+                VENTED,
+                "earths:\n",
+                "earths:\n  - { id: E9, kind: protective, from: socket, to: earth bus, of: A1, " + keys + " }\n");
+    }
+
     private static ChangedDemo secondFuse(String demo, String keys) {
         String distance = keys.contains("distance") ? "" : ", distance: 100 mm";
         return ChangedDemo.of(
@@ -390,6 +398,66 @@ class FindingsTest {
                         "power: 12 kW"),
                 change(Check.LEAKAGE_BUDGET, NOTE, LITHIUM, "kind: electronics", "kind: electronics, leakage: 9.1 mA"),
                 change(Check.RCD_MISSING, FORBIDS, GLASS_MAT, "source: inverter, rcd: R1 }", "source: inverter }"),
+                change(
+                        Check.RCD_MISSING_SHORE,
+                        FORBIDS,
+                        LITHIUM,
+                        "source: shore, rcd: R1 }",
+                        "source: shore }",
+                        "  rcd: R1\n",
+                        ""),
+                change(Check.RCD_UPSTREAM, FORBIDS, LITHIUM, "source: inverter, rcd: R2", "source: inverter, rcd: R1"),
+                new Case(
+                        Check.BREAKER_UNJUDGED,
+                        DECIDE,
+                        ChangedDemo.of(LITHIUM, "curve: B, cable: 2.5 mm2", "curve: B, cable: 0.75 mm2"),
+                        ChangedDemo.of(LITHIUM)),
+                new Case(
+                        Check.BREAKER_CABLE_LAID,
+                        DECIDE,
+                        ChangedDemo.of(LITHIUM, "breaker: 16 A, curve: B", "breaker: 20 A, curve: B"),
+                        ChangedDemo.of(
+                                LITHIUM, "breaker: 16 A, curve: B", "breaker: 20 A, laid: in-conduit, curve: B")),
+                new Case(
+                        Check.BREAKER_OVER_CABLE,
+                        FORBIDS,
+                        ChangedDemo.of(
+                                LITHIUM, "breaker: 16 A, curve: B", "breaker: 20 A, laid: in-insulation, curve: B"),
+                        ChangedDemo.of(
+                                LITHIUM,
+                                "breaker: 16 A, curve: B",
+                                "breaker: 20 A, laid: in-insulation, insulation: 90 °C, curve: B")),
+                new Case(
+                        Check.INLET_OVER_CABLE,
+                        FORBIDS,
+                        ChangedDemo.of(LITHIUM, "  breaker: 16 A\n", "", "inlet: 16 A", "inlet: 32 A"),
+                        ChangedDemo.of(LITHIUM, "  breaker: 16 A\n", "")),
+                change(Check.GENERATOR_BOND, FORBIDS, AMERICAN, "neutral-bond: always", "neutral-bond: none"),
+                change(
+                        Check.GENERATOR_BOND_UNKNOWN,
+                        DECIDE,
+                        AMERICAN,
+                        "neutral-bond: always",
+                        "neutral-bond: not seen"),
+                change(Check.EARTH_THIN, FORBIDS, VENTED, "fitted: 50 mm2, length", "fitted: 35 mm2, length"),
+                change(Check.EARTH_THIN, FORBIDS, VENTED, "fitted: 16 mm2, length", "fitted: 4 mm2, length"),
+                new Case(
+                        Check.EARTH_THIN,
+                        FORBIDS,
+                        protective("fitted: 1.5 mm2, in-cable: yes"),
+                        protective("fitted: 2.5 mm2, in-cable: yes")),
+                new Case(Check.EARTH_THIN, FORBIDS, protective("fitted: 2.5 mm2"), protective("fitted: 4 mm2")),
+                change(Check.EARTH_HOT, NOTE, LITHIUM, "fitted: 120 mm2, length", "fitted: 25 mm2, length"),
+                change(Check.EARTH_UNJUDGED, DECIDE, VENTED, "fitted: 50 mm2, length", "fitted: not seen, length"),
+                change(Check.EARTH_CASE_UNKNOWN, DECIDE, GLASS_MAT, "earths:\n  - {", "earths: []\n  # - {"),
+                change(Check.EARTH_BOND_UNKNOWN, DECIDE, VENTED, "kind: bond", "kind: case"),
+                // Circuits that shore never feeds may stay tied at the inverter.
+                new Case(
+                        Check.NEUTRAL_BOND_ALWAYS,
+                        FORBIDS,
+                        ChangedDemo.of(
+                                GLASS_MAT, "inverter-only", "always", "switches-neutral: yes", "switches-neutral: no"),
+                        ChangedDemo.of(GLASS_MAT, "inverter-only", "always")),
                 change(Check.RCD_RATING, FORBIDS, LITHIUM, "id: R2, rating: 30 mA", "id: R2, rating: 100 mA"),
                 change(Check.RCD_TYPE, DECIDE, GLASS_MAT, "type: A,", "type: AC,"),
                 change(
@@ -442,6 +510,11 @@ class FindingsTest {
                         "  - { test: rcd-trip, of: [R1], source: shore",
                         "  # - { test: rcd-trip, of: [R1], source: shore"),
                 change(Check.RCD_SLOW, FORBIDS, LITHIUM, "result: 21 ms", "result: 301 ms"),
+                new Case(
+                        Check.RCD_SLOW,
+                        FORBIDS,
+                        ChangedDemo.of(LITHIUM, "at: 30 mA, result: 21 ms", "at: 60 mA, result: 151 ms"),
+                        ChangedDemo.of(LITHIUM, "at: 30 mA, result: 21 ms", "at: 60 mA, result: 149 ms")),
                 change(Check.RCD_SLOW, FORBIDS, LITHIUM, "at: 30 mA, result: 21 ms", "at: 150 mA, result: 41 ms"),
                 change(Check.INLET_NOT_TESTED, DECIDE, LITHIUM, "  - { test: inlet-dead", "  # - { test: inlet-dead"),
                 change(Check.INLET_LIVE, FORBIDS, LITHIUM, "result: 0 V", "result: 48 V"),

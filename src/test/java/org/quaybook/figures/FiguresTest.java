@@ -79,7 +79,12 @@ class FiguresTest {
     void everyFormulaIsUsed() {
         Set<Formula> used = new HashSet<>();
         for (ChangedDemo job : List.of(
-                ChangedDemo.of(LITHIUM),
+                ChangedDemo.of(
+                        LITHIUM,
+                        "earths:\n",
+                        "earths:\n  - { id: E9, kind: protective, from: a, to: b, of: A1, fitted: 4 mm2 }\n",
+                        "kind: electronics",
+                        "kind: electronics, leakage: 2 mA"),
                 ChangedDemo.of(
                         GLASS_MAT,
                         "    resistance: 11",

@@ -13,7 +13,6 @@ import org.quaybook.job.Chemistry;
 import org.quaybook.quantity.Charge;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Temperature;
-import org.quaybook.quantity.TimeSpan;
 import org.quaybook.quantity.Voltage;
 
 class BatteriesTest {
@@ -178,21 +177,6 @@ class BatteriesTest {
         assertThat(product).isCloseTo(0.0504, within(0.0001));
         assertThat(rule.flowCubicMetresPerAmpereHour().value()).isCloseTo(product, within(0.0005));
         assertThat(rule.hydrogenCubicMetresPerAmpereHour().value() * 1000).isCloseTo(faradayLitres, within(0.003));
-    }
-
-    /**
-     * Form of IEC 60896 (from memory) with coefficients read: 0 °C, 0.006 for 10 to 20 h gives 85 %, 0.01 for 1 to 3 h
-     * gives 75 %. Grade B.
-     */
-    @Test
-    void capacityInTheCold() {
-        Temperatures table = Temperatures.standard();
-
-        assertThat(share(0, table.perKelvin(TimeSpan.ofHours(20)).value())).isCloseTo(0.85, within(1e-9));
-        assertThat(share(0, table.perKelvin(TimeSpan.ofHours(10)).value())).isCloseTo(0.85, within(1e-9));
-        assertThat(share(0, table.perKelvin(TimeSpan.ofHours(5)).value())).isCloseTo(0.75, within(1e-9));
-        assertThat(share(0, table.perKelvin(TimeSpan.ofHours(1)).value())).isCloseTo(0.75, within(1e-9));
-        assertThatThrownBy(() -> table.perKelvin(TimeSpan.ofHours(0.5))).isInstanceOf(NotInTable.class);
     }
 
     /**

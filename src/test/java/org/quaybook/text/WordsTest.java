@@ -14,16 +14,23 @@ import org.quaybook.calc.Ending;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.MessageKey;
 import org.quaybook.diag.Severity;
+import org.quaybook.figures.AcFigures;
 import org.quaybook.figures.ApplianceFigures;
+import org.quaybook.figures.BondLogic;
+import org.quaybook.figures.SupplyMode;
 import org.quaybook.job.BreakerCurve;
 import org.quaybook.job.ChangeoverKind;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Chemistry;
 import org.quaybook.job.CraftKind;
+import org.quaybook.job.EarthKind;
 import org.quaybook.job.FuseFamily;
+import org.quaybook.job.FuseRole;
+import org.quaybook.job.Laid;
 import org.quaybook.job.LoadKind;
 import org.quaybook.job.NeutralBond;
 import org.quaybook.job.Outcome;
+import org.quaybook.job.Pole;
 import org.quaybook.job.Provenance;
 import org.quaybook.job.RcdType;
 import org.quaybook.job.Route;
@@ -61,6 +68,14 @@ class WordsTest {
                         TestKind.values(),
                         Outcome.values(),
                         Side.values(),
+                        Laid.values(),
+                        EarthKind.values(),
+                        FuseRole.values(),
+                        Pole.values(),
+                        SupplyMode.values(),
+                        BondLogic.BondPlace.values(),
+                        BondLogic.Verdict.values(),
+                        AcFigures.Opener.values(),
                         Provenance.values(),
                         Severity.values(),
                         Ending.values(),

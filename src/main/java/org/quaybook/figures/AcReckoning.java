@@ -1,0 +1,212 @@
+package org.quaybook.figures;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.calc.FaultDisconnection;
+import org.quaybook.figures.AcFigures.CableFigures;
+import org.quaybook.figures.AcFigures.CircuitFigures;
+import org.quaybook.figures.AcFigures.Opener;
+import org.quaybook.figures.AcFigures.RcdFigures;
+import org.quaybook.job.AcCircuit;
+import org.quaybook.job.Appliance;
+import org.quaybook.job.BreakerCurve;
+import org.quaybook.job.Given;
+import org.quaybook.job.Job;
+import org.quaybook.job.Laid;
+import org.quaybook.job.Rcd;
+import org.quaybook.job.Shore;
+import org.quaybook.job.Source;
+import org.quaybook.quantity.ConductorSize;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Resistance;
+import org.quaybook.quantity.Rounding;
+import org.quaybook.quantity.Temperature;
+import org.quaybook.quantity.Voltage;
+import org.quaybook.reference.Found;
+
+/** Works out the figures of the AC side. */
+final class AcReckoning {
+
+    private final Job job;
+    private final Tables tables;
+    private final FigureBook book;
+    private final Optional<Figure<Current>> inverterFault;
+    private final BondLogic bonds;
+
+    AcReckoning(Job job, InverterFigures inverter, Tables tables, FigureBook book) {
+        this.job = job;
+        this.tables = tables;
+        this.book = book;
+        Given<Voltage> output = job.inverter().output().voltage();
+        this.inverterFault = output.known()
+                .map(volts -> book.enter(
+                        "ac.inverter-fault",
+                        FaultDisconnection.inverterGives(inverter.continuous().value(), volts),
+                        Rounding.DOWN,
+                        Formula.INVERTER_FAULT,
+                        Input.of("P", inverter.continuous()),
+                        Input.of("U", output)));
+        this.bonds = BondLogic.of(job);
+    }
+
+    AcFigures figures() {
+        Shore shore = job.shore();
+        return new AcFigures(
+                inverterFault,
+                job.acCircuits().stream().map(this::circuit).toList(),
+                shore == null ? Optional.empty() : cable("shore", shore.cable(), shore.laid(), shore.insulation()),
+                job.rcds().stream().map(this::rcd).toList(),
+                bonds);
+    }
+
+    private CircuitFigures circuit(AcCircuit circuit) {
+        String key = "circuit." + circuit.id();
+        Optional<Figure<Current>> trip = circuit.breaker()
+                .known()
+                .flatMap(rating -> Given.maybe(circuit.curve())
+                        .map(curve -> book.enter(
+                                key + ".trip",
+                                rating.times(surelyTrips(curve)),
+                                Rounding.UP,
+                                Formula.TRIP,
+                                Input.of("I_n", circuit.breaker()),
+                                Input.usual("c", surelyTrips(curve), Practice.TRIP_BANDS))));
+        Optional<Boolean> breakerTrips =
+                inverterFault.flatMap(gives -> trip.map(wants -> gives.value().compareTo(wants.value()) >= 0));
+        boolean onInverter = circuit.source().value() == Source.INVERTER;
+        return new CircuitFigures(
+                circuit,
+                cable(key, circuit.cable(), circuit.laid(), circuit.insulation()),
+                trip,
+                onInverter ? breakerTrips.map(trips -> trips ? Opener.BREAKER : Opener.INVERTER) : Optional.empty(),
+                onInverter ? onEarthFault(circuit, breakerTrips) : Optional.empty());
+    }
+
+    /** Without a bond a first fault drives no current that anything could see. */
+    private Optional<Opener> onEarthFault(AcCircuit circuit, Optional<Boolean> breakerTrips) {
+        Optional<Boolean> bonded = bonds.of(SupplyMode.INVERTER).flatMap(BondLogic.Mode::inverterBond);
+        if (bonded.isEmpty()) {
+            return Optional.empty();
+        }
+        if (!bonded.get()) {
+            return Optional.of(Opener.NOBODY);
+        }
+        boolean seen = job.rcds().stream()
+                .anyMatch(rcd -> rcd.id().equals(circuit.rcd()) && rcd.source().value() == Source.INVERTER);
+        return seen ? Optional.of(Opener.RCD) : breakerTrips.map(trips -> trips ? Opener.BREAKER : Opener.NOBODY);
+    }
+
+    private static double surelyTrips(BreakerCurve curve) {
+        return switch (curve) {
+            case B -> 5;
+            case C -> 10;
+            case D -> 20;
+        };
+    }
+
+    private Optional<CableFigures> cable(
+            String key,
+            @Nullable Given<ConductorSize> size,
+            @Nullable Given<Laid> laid,
+            @Nullable Given<Temperature> insulation) {
+        if (size == null || size.value() == null) {
+            return Optional.empty();
+        }
+        ConductorSize conductor = size.value();
+        Temperature rating = Given.maybe(insulation).orElse(Practice.PVC);
+        boolean metric = conductor.system() == ConductorSize.Series.METRIC;
+        Laid way = Given.maybe(laid).orElse(Laid.IN_INSULATION);
+        Optional<Found<Current>> allowed = metric ? ofTable(conductor, rating, way) : byRulebook(conductor, rating);
+        if (allowed.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Input> inputs = new ArrayList<>(List.of(Input.of("S", size), Input.of("I₁", allowed.get())));
+        inputs.add(
+                insulation != null && insulation.value() != null
+                        ? Input.of("T₁", insulation)
+                        : Input.usual("T₁", rating, Practice.PVC_SOURCE));
+        if (metric) {
+            inputs.add(
+                    laid != null && laid.value() != null
+                            ? Input.of("l", laid)
+                            : Input.usual("l", way, Practice.COOLS_WORST));
+        }
+        Figure<Current> figure =
+                book.enter(key + ".allowed", allowed.get().value(), Rounding.DOWN, Formula.FROM_TABLE, inputs);
+        Current best = metric
+                ? ofTable(conductor, rating, Laid.ON_SURFACE).map(Found::value).orElse(figure.value())
+                : figure.value();
+        return Optional.of(new CableFigures(
+                figure,
+                !metric || Given.maybe(laid).isPresent(),
+                best,
+                metric ? mostBreaker(key, figure) : Optional.empty()));
+    }
+
+    private Optional<Found<Current>> ofTable(ConductorSize size, Temperature rating, Laid way) {
+        return tables.acCables().allowed(size, rating, Ids.of(way));
+    }
+
+    /** American sizes: the rulebook's own table, if it is made for them. */
+    private Optional<Found<Current>> byRulebook(ConductorSize size, Temperature rating) {
+        return tables.rules().ampacity().sizes().contains(size)
+                ? Optional.of(tables.rules().ampacity().base(size, rating))
+                : Optional.empty();
+    }
+
+    private Optional<Figure<Current>> mostBreaker(String key, Figure<Current> allowed) {
+        return tables.breakers()
+                .largest(allowed.value())
+                .map(found -> book.enter(
+                        key + ".most-breaker",
+                        found.value(),
+                        Rounding.DOWN,
+                        Formula.BREAKER_MOST,
+                        Input.of("I", allowed),
+                        Input.of("I_n", found)));
+    }
+
+    private RcdFigures rcd(Rcd rcd) {
+        String key = "rcd." + rcd.id();
+        List<Input> inputs = new ArrayList<>();
+        Current standing = new Current(0);
+        for (Appliance appliance : job.appliances()) {
+            Given<Current> leakage = appliance.leakage();
+            if (leakage != null && leakage.value() != null) {
+                standing = standing.plus(leakage.value());
+                inputs.add(Input.of("I", leakage));
+            }
+        }
+        boolean known = rcd.rating().known().isPresent();
+        return new RcdFigures(
+                rcd,
+                inputs.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(book.enter(key + ".leakage", standing, Rounding.UP, Formula.LEAKAGE, inputs)),
+                known ? Optional.of(budget(key, rcd)) : Optional.empty(),
+                known ? Optional.of(mostLoop(key, rcd)) : Optional.empty());
+    }
+
+    private Figure<Current> budget(String key, Rcd rcd) {
+        return book.enter(
+                key + ".leakage-budget",
+                BankFigures.seen(rcd.rating()).times(Practice.LEAKAGE_SHARE.fraction()),
+                Rounding.DOWN,
+                Formula.LEAKAGE_BUDGET,
+                Input.of("I_n", rcd.rating()),
+                Input.usual("a", Practice.LEAKAGE_SHARE, Practice.LEAKAGE_SHARE_SOURCE));
+    }
+
+    private Figure<Resistance> mostLoop(String key, Rcd rcd) {
+        return book.enter(
+                key + ".most-loop",
+                new Resistance(Practice.TOUCH_VOLTAGE.volts()
+                        / BankFigures.seen(rcd.rating()).amperes()),
+                Rounding.DOWN,
+                Formula.EARTH_LOOP,
+                Input.usual("U", Practice.TOUCH_VOLTAGE, Practice.TOUCH_VOLTAGE_SOURCE),
+                Input.of("I_n", rcd.rating()));
+    }
+}
