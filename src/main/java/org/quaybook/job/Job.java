@@ -88,6 +88,7 @@ public record Job(
                 generator,
                 rcds,
                 acCircuits,
+                earths,
                 sockets,
                 charging,
                 appliances,

@@ -17,8 +17,8 @@ import org.quaybook.text.Words;
  */
 final class FigureNames {
 
-    private static final Set<String> FAMILIES =
-            Set.of("cable", "fuse", "selectivity", "circuit", "rcd", "earth", "appliance", "together", "charging", "test");
+    private static final Set<String> FAMILIES = Set.of(
+            "cable", "fuse", "selectivity", "circuit", "rcd", "earth", "appliance", "together", "charging", "test");
 
     /** A figure at a state of charge ends with it in per cent. */
     private static final Pattern AT_PERCENT = Pattern.compile("(.+)-(\\d+)");
