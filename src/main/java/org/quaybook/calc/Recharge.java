@@ -1,14 +1,12 @@
 package org.quaybook.calc;
 
-import org.quaybook.quantity.Charge;
+import java.util.Optional;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.TimeSpan;
-import org.quaybook.reference.Acceptance;
 
 /**
- * Charging in two stages: full current up to the knee of the chemistry, then a current that tails off exponentially to
- * its end value. Own model; the knee, the efficiencies and the end current come from the table of acceptance.
+ * Charging with a steady source: full current until the bank no longer takes it, then a tail.
  *
  * @param bulk time at full current
  * @param absorption time of the tail
@@ -16,32 +14,43 @@ import org.quaybook.reference.Acceptance;
 public record Recharge(TimeSpan bulk, TimeSpan absorption) {
 
     /**
-     * The time from a state of charge to full.
+     * The time from a state of charge to full, t = integral of C / (eta I) ds with the current I that {@link Intake}
+     * lets in. On the line of the tail that is C / (eta k) ln(I_a / I_b), k being its slope; at the rate of the table's
+     * knee, tau ln(I / I_end) with tau = (1 - knee) C / (eta (I - I_end)).
      *
-     * <p>Bulk: (knee - s) C / (I eta). Tail: with tau = (1 - knee) C / (eta (I - I_end)) the charge put in while the
-     * current falls from I to I_end is just what is missing, and it takes tau ln(I / I_end). A charger that gives no more
-     * than the end current never tails off.
-     *
-     * @param capacity capacity of the bank
      * @param from state of charge at the beginning, 0 to 1
-     * @param current what the charger gives the bank, loads already taken off, above 0
+     * @param current what is left for the bank, loads already taken off; negative where the loads take more
+     * @return empty if nothing goes in
      */
-    public static Recharge of(Charge capacity, Ratio from, Current current, Acceptance acceptance) {
-        if (current.amperes() <= 0) {
-            throw new IllegalArgumentException("nothing charges with " + current);
+    public static Optional<Recharge> of(Intake intake, Ratio from, Current current) {
+        double amperes = Math.min(current.amperes(), intake.most().amperes());
+        if (amperes <= 0) {
+            return Optional.empty();
         }
-        double whole = capacity.ampereHours();
-        double knee = acceptance.knee().fraction();
-        double bulk = Math.max(0, knee - from.fraction())
-                * whole
-                / (current.amperes() * acceptance.bulkEfficiency().fraction());
-        double above = 1 - Math.max(knee, from.fraction());
-        double end = acceptance.tailRate() * whole;
-        double eta = acceptance.absorptionEfficiency().fraction();
-        double tail = current.amperes() <= end
-                ? above * whole / (current.amperes() * eta)
-                : above * whole / (eta * (current.amperes() - end)) * Math.log(current.amperes() / end);
-        return new Recharge(TimeSpan.ofHours(bulk), TimeSpan.ofHours(tail));
+        double knee = intake.acceptance().knee().fraction();
+        double tail = intake.tailsFrom(amperes);
+        double start = Math.min(1, from.fraction());
+        double bulk = steady(intake, amperes, start, Math.min(tail, knee))
+                + steady(intake, amperes, Math.max(start, knee), tail);
+        double absorption = falling(intake, Math.max(start, tail), knee)
+                + falling(intake, Math.max(Math.max(start, tail), knee), 1);
+        return Optional.of(new Recharge(TimeSpan.ofHours(bulk), TimeSpan.ofHours(absorption)));
+    }
+
+    /** Hours at a current between two states of charge on one side of the knee; 0 if the second is not above the first. */
+    private static double steady(Intake intake, double amperes, double from, double to) {
+        return to <= from ? 0 : (to - from) * intake.capacity().ampereHours() / (amperes * intake.efficiencyAt(from));
+    }
+
+    private static double falling(Intake intake, double from, double to) {
+        if (to <= from) {
+            return 0;
+        }
+        double slope = intake.slopeAmperes();
+        double end = intake.endAmperes();
+        return intake.capacity().ampereHours()
+                / (intake.efficiencyAt(from) * slope)
+                * StrictMath.log((end + slope * (1 - from)) / (end + slope * (1 - to)));
     }
 
     /** Both stages together. */

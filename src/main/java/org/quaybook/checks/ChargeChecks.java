@@ -3,30 +3,30 @@ package org.quaybook.checks;
 import java.util.Optional;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.BankFigures;
+import org.quaybook.figures.ChargeFigures;
+import org.quaybook.figures.DayFigures;
+import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
+import org.quaybook.figures.GeneratorFigures;
+import org.quaybook.figures.ReturnFigures;
 import org.quaybook.job.Bank;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Charging;
+import org.quaybook.job.Generator;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
 import org.quaybook.job.Shore;
 import org.quaybook.job.Source;
+import org.quaybook.quantity.ClockTime;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Stated;
 import org.quaybook.quantity.Temperature;
-import org.quaybook.quantity.Voltage;
 
 /** What charges the bank against what the bank, the alternator and the shore supply bear. */
 final class ChargeChecks {
 
     private static final double COLD_MARGIN_KELVIN = 2;
     private static final double ALTERNATOR_SHARE = 0.6;
-
-    /** Power factor and losses of a mains charger together (common practice). */
-    private static final double CHARGER_EFFICIENCY = 0.85;
-
-    /** Charging voltage above nominal (common practice). */
-    private static final double CHARGING_OVER_NOMINAL = 1.15;
 
     private final Job job;
     private final Figures figures;
@@ -44,9 +44,12 @@ final class ChargeChecks {
             checks.cold(charging);
             checks.alternator(charging);
             checks.loop(charging);
-            checks.shore(charging);
         }
+        figures.charging().forEach(checks::beaten);
+        checks.shore();
+        checks.generator();
         checks.sum();
+        checks.day();
     }
 
     private static String name(Charging charging) {
@@ -101,34 +104,93 @@ final class ChargeChecks {
         }
     }
 
-    private void shore(Charging charging) {
+    /** What draws in the minute after shore power has come back. */
+    private void shore() {
         Shore shore = job.shore();
-        Optional<Current> gives = Given.maybe(charging.current());
-        Optional<Voltage> mains = job.inverter().output().voltage().known();
-        boolean fromShore = charging.kind() == ChargeKind.SHORE_CHARGER
-                && Given.maybe(charging.fedBy()).orElse(Source.SHORE) == Source.SHORE;
-        if (shore == null || !fromShore || gives.isEmpty() || mains.isEmpty()) {
+        Optional<ReturnFigures> returning = figures.shoreReturn();
+        if (shore == null || returning.isEmpty() || returning.get().chargers().isEmpty()) {
             return;
         }
-        double watts = gives.get().amperes()
-                * figures.bank().nominal().value().volts()
-                * CHARGING_OVER_NOMINAL
-                / CHARGER_EFFICIENCY;
-        Current takes = new Current(watts / mains.get().volts());
-        Optional<Current> supply =
-                Given.maybe(shore.smallestPedestal()).or(() -> shore.inlet().known());
-        boolean limited = Given.maybe(job.inverter().inputLimit())
-                .map(limit -> supply.isPresent() && limit.compareTo(supply.get()) <= 0)
-                .orElse(false);
-        if (supply.isPresent() && takes.compareTo(supply.get()) > 0 && !limited) {
+        ReturnFigures it = returning.get();
+        if (it.byItself().value().compareTo(it.supply().value()) > 0 && !it.limited()) {
             findings.add(
                     Severity.DECIDE,
                     Check.SHORE_OVERLOAD,
                     shore.place(),
-                    name(charging),
-                    Stated.up(takes),
-                    Stated.asGiven(supply.get()));
+                    it.chargers().stream()
+                            .map(charger -> name(charger.charging()))
+                            .toList(),
+                    it.byItself().stated(),
+                    it.supply().stated(),
+                    it.fits().stated());
+            return;
         }
+        // An input limit makes the charger give way, not the heater.
+        Current most = it.limited()
+                ? it.leftOn().value().plus(it.heating().value())
+                : it.total().value();
+        if (it.heater().isPresent() && most.compareTo(it.supply().value()) > 0) {
+            findings.add(
+                    Severity.NOTE,
+                    Check.SHORE_RETURN,
+                    shore.place(),
+                    it.heater().get(),
+                    Stated.up(most),
+                    it.supply().stated());
+        }
+    }
+
+    private void generator() {
+        Generator generator = job.generator();
+        if (generator == null || figures.generator().isEmpty()) {
+            return;
+        }
+        GeneratorFigures it = figures.generator().get();
+        if (it.needed().value().compareTo(it.power().value()) > 0) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.GENERATOR_SMALL,
+                    generator.place(),
+                    it.power().stated(),
+                    it.charger().stated(),
+                    it.largest().orElse("—"),
+                    it.needed().stated(),
+                    it.fits().stated());
+        } else if (it.start().value().compareTo(it.shortTime().value()) > 0) {
+            findings.add(
+                    Severity.NOTE,
+                    Check.GENERATOR_START,
+                    generator.place(),
+                    it.shortTime().stated(),
+                    it.starter().orElse("—"),
+                    it.start().stated());
+        }
+    }
+
+    /** What stays on takes all that a charger gives. */
+    private void beaten(ChargeFigures charger) {
+        charger.recharge()
+                .filter(it -> it.left().value().amperes() <= 0)
+                .ifPresent(it -> findings.add(
+                        Severity.DECIDE,
+                        Check.CHARGER_BEATEN,
+                        charger.charging().place(),
+                        name(charger.charging()),
+                        it.current().stated(),
+                        figures.absence().load().stated()));
+    }
+
+    /** A usual day that a full bank does not bring to its end. */
+    private void day() {
+        figures.day().courses().stream()
+                .filter(course -> course.season() == DayFigures.Season.DARK)
+                .flatMap(course -> course.cutOut().stream())
+                .forEach(end -> findings.add(
+                        Severity.NOTE,
+                        Check.DAY_CUT_OUT,
+                        job.bank().place(),
+                        new ClockTime(end.at().value()),
+                        end.running().isEmpty() ? "—" : end.running()));
     }
 
     /** Panels without a stated current give their peak power at the bank's nominal voltage: the most that reaches it. */
@@ -143,14 +205,23 @@ final class ChargeChecks {
         Current atBerth = sum(ChargeKind.ALTERNATOR);
         Current underWay = sum(ChargeKind.SHORE_CHARGER);
         Current sum = atBerth.compareTo(underWay) > 0 ? atBerth : underWay;
+        Figure<Current> limit = figures.bankCharging().limit();
+        Figure<Current> cold = figures.bankCharging().coldLimit();
         Bank bank = job.bank();
-        int strings = figures.bank().sharing().shares().size();
-        Current limit = Given.maybe(bank.chargeLimit())
-                .map(block -> block.times(strings))
-                .orElseGet(() -> new Current(figures.bank().battery().maxChargeRate()
-                        * figures.bank().capacity().value().ampereHours()));
-        if (sum.compareTo(limit) > 0) {
-            findings.add(Severity.DECIDE, Check.CHARGE_CURRENT, bank.place(), Stated.up(sum), Stated.down(limit));
+        if (sum.compareTo(limit.value()) > 0) {
+            findings.add(Severity.DECIDE, Check.CHARGE_CURRENT, bank.place(), Stated.up(sum), limit.stated());
+        }
+        // Where it must not be charged at all, the check of each source speaks.
+        if (cold.value().amperes() > 0
+                && cold.value().compareTo(limit.value()) < 0
+                && sum.compareTo(cold.value()) > 0) {
+            findings.add(
+                    Severity.NOTE,
+                    Check.CHARGE_COLD,
+                    bank.place(),
+                    Stated.up(sum),
+                    cold.stated(),
+                    bank.temperature().known().map(Stated::down).orElseThrow());
         }
     }
 

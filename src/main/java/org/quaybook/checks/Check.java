@@ -61,6 +61,11 @@ public enum Check implements MessageKey {
             "alternator-heat",
             "common practice: at most 60 % of its rating without a temperature sensor",
             Standing.COMMON_PRACTICE),
+    CHARGER_BEATEN("charger-beaten", "Kirchhoff's current law", Standing.SEEN),
+    CHARGE_COLD(
+            "charge-cold",
+            "table of charging rates by temperature: usual limits of lithium iron phosphate cells",
+            Standing.FROM_MEMORY),
     CHARGE_CURRENT("charge-current", "usual charge limit of the chemistry, or the maker's", Standing.FROM_MEMORY),
     BLOCKS_MIXED(
             "blocks-mixed",
@@ -151,7 +156,14 @@ public enum Check implements MessageKey {
             "common practice: in load search it can read dead and come alive when touched",
             Standing.COMMON_PRACTICE),
     SOURCE_LOOP("source-loop", "an inverter cannot charge its own battery", Standing.COMPUTED),
-    SHORE_OVERLOAD("shore-overload", "Ohm's law", Standing.COMPUTED),
+    SHORE_OVERLOAD(
+            "shore-overload",
+            "definition of power and power factor; the charger's efficiency, unwritten, is common practice",
+            Standing.COMPUTED),
+    SHORE_RETURN("shore-return", "definition of power; one heater that was on is common practice", Standing.COMPUTED),
+    GENERATOR_SMALL("generator-small", "definition of power and power factor", Standing.COMPUTED),
+    GENERATOR_START("generator-start", "short-time power of the set", Standing.COMMON_PRACTICE),
+    DAY_CUT_OUT("day-cut-out", "the day's course, own model", Standing.COMPUTED),
     SHORE_BREAKER_DISTANCE("shore-breaker-distance", "ISO 13297:2020 13.2.2; ABYC E-11 from memory", Standing.SEEN),
     RCD_NOT_TESTED("rcd-not-tested", "IEC 60364-6; on each source, common practice", Standing.COMMON_PRACTICE),
     RCD_SLOW("rcd-slow", "IEC 61008-1", Standing.SEEN),

@@ -1,11 +1,19 @@
 package org.quaybook.figures;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.quaybook.calc.Demand;
 import org.quaybook.calc.Discharge;
 import org.quaybook.calc.Discharge.Pauses;
 import org.quaybook.calc.Limits;
+import org.quaybook.job.Changeover;
 import org.quaybook.job.Given;
+import org.quaybook.job.Job;
+import org.quaybook.job.WhenShoreFails;
+import org.quaybook.quantity.Charge;
+import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Rounding;
@@ -14,28 +22,73 @@ import org.quaybook.quantity.TimeSpan;
 /**
  * Nobody is there: how long the bank lasts.
  *
+ * @param setting what happens to what stays on when shore power fails
  * @param leftOn names of the appliances that stay on
  * @param power their mean input together
+ * @param load what they and the inverter take from the bank on average, and what always draws
  * @param toReserve from full to the reserve, inverter on and those appliances on, bank as it is
  * @param toReserveWorn the same with the worn bank
  * @param toEmpty from full until the inverter switches off or nothing is left
  * @param idleToReserve from full to the reserve with the inverter on and nothing running
+ * @param idleToEmpty the same until the inverter switches off or nothing is left
+ * @param standing what draws on the bank however everything is switched; empty if nobody wrote it
+ * @param offToReserve from full to the reserve with the inverter off; the bank's own discharge alone where nobody wrote what
+ *     always draws, so that it is then a time at most
+ * @param offToEmpty the same until nothing is left
  * @param idlePerDay share of the usable charge that the idle inverter takes in a day
  */
 public record AbsenceFigures(
+        Setting setting,
         List<String> leftOn,
         Figure<Power> power,
+        Figure<Power> load,
         Figure<TimeSpan> toReserve,
         Figure<TimeSpan> toReserveWorn,
         Figure<TimeSpan> toEmpty,
         Figure<TimeSpan> idleToReserve,
+        Figure<TimeSpan> idleToEmpty,
+        Optional<Figure<Current>> standing,
+        Figure<TimeSpan> offToReserve,
+        Figure<TimeSpan> offToEmpty,
         Figure<Ratio> idlePerDay) {
+
+    /** What happens to what stays on when shore power fails. */
+    public enum Setting {
+        /** The inverter takes over by itself: what stays on runs the bank down. */
+        TAKES_OVER,
+        /** The inverter stays off: what stays on goes dark. */
+        STAYS_OFF,
+        /** Somebody would have to turn a switch: what stays on goes dark, and an inverter left on idles. */
+        BY_HAND,
+        /** The circuits always hang on the inverter: what stays on runs the bank down. */
+        ALWAYS_ON_INVERTER,
+        /** Nobody wrote it down, or there is no shore power. */
+        NOT_KNOWN;
+
+        static Setting of(Job job) {
+            Changeover changeover = job.inverter().changeover();
+            if (job.shore() == null || changeover == null || changeover.kind().value() == null) {
+                return NOT_KNOWN;
+            }
+            return switch (BankFigures.seen(changeover.kind())) {
+                case MANUAL -> BY_HAND;
+                case NONE -> ALWAYS_ON_INVERTER;
+                case AUTOMATIC ->
+                    Given.maybe(changeover.whenShoreFails())
+                            .map(what -> what == WhenShoreFails.TAKE_OVER ? TAKES_OVER : STAYS_OFF)
+                            .orElse(NOT_KNOWN);
+            };
+        }
+    }
+
+    private static final double HOURS_IN_MONTH = 720;
 
     public AbsenceFigures {
         leftOn = List.copyOf(leftOn);
     }
 
     static AbsenceFigures of(
+            Job job,
             List<ApplianceFigures> appliances,
             BankFigures bank,
             InverterFigures inverter,
@@ -51,44 +104,57 @@ public record AbsenceFigures(
                 Rounding.UP,
                 Formula.SUM,
                 leftOn.stream().map(figures -> Input.of("P", figures.average())).toList());
-        Demand demand = demand(leftOn, inverter);
-        Demand idle = Demand.steady(new Power(Math.max(inverter.idle().value().watts(), 1e-3)));
+        Optional<Figure<Current>> standing = Optional.ofNullable(job.bank().standingDraw())
+                .filter(draw -> draw.value() != null)
+                .map(draw -> book.stated("bank.standing-draw", draw));
+        // Behind the inverter's cables instead of at the bank: a hair more, and for so small a draw the same.
+        Power always = new Power(standing.map(draw -> draw.value().amperes()).orElse(0.0)
+                * bank.nominal().value().volts());
+        Demand demand = plus(demand(leftOn, inverter), always);
+        Demand idle =
+                plus(Demand.steady(new Power(Math.max(inverter.idle().value().watts(), 1e-3))), always);
+        List<Input> standingInput =
+                standing.map(draw -> List.of(Input.of("I_on", draw))).orElse(List.of());
+        Figure<Power> load = book.enter(
+                "absence.load",
+                mean(demand),
+                Rounding.UP,
+                Formula.DAY_USE,
+                Stream.concat(Stream.of(Input.of("P", power), Input.of("P₀", inverter.idle())), standingInput.stream())
+                        .toList());
         Discharge now = new Discharge(bank.asItIs(), supply.resistance().value());
         Discharge worn = new Discharge(bank.worn(), supply.resistance().value());
         Limits empty = new Limits(Ratio.NONE, limits.cutOut(), limits.protection());
-        Input[] inputs = {
-            Input.of("P", power),
-            Input.of("P₀", inverter.idle()),
-            Input.of("s", bank.reserve()),
-            Input.of("C", bank.capacityNow()),
-            Input.of("R", bank.resistance()),
-            Input.of("R", supply.resistance()),
-            Input.of("U", inverter.cutOut())
-        };
-        Input[] idleOnly = {
-            Input.of("P₀", inverter.idle()),
-            Input.of("s", bank.reserve()),
-            Input.of("C", bank.capacityNow()),
-            Input.of("R", bank.resistance()),
-            Input.of("R", supply.resistance()),
-            Input.of("U", inverter.cutOut())
-        };
-
-        Input[] wornInputs = {
-            Input.of("P", power),
-            Input.of("P₀", inverter.idle()),
-            Input.of("s", bank.reserve()),
-            Input.of("C", bank.capacityWorn()),
-            Input.of("R", bank.resistanceWorn()),
-            Input.of("R", supply.resistance()),
-            Input.of("U", inverter.cutOut())
-        };
+        List<Input> inputs = List.of(
+                Input.of("P₁", load),
+                Input.of("s", bank.reserve()),
+                Input.of("C", bank.capacityNow()),
+                Input.of("R", bank.resistance()),
+                Input.of("R", supply.resistance()),
+                Input.of("U", inverter.cutOut()));
+        List<Input> idleOnly = new ArrayList<>(List.of(
+                Input.of("P₀", inverter.idle()),
+                Input.of("s", bank.reserve()),
+                Input.of("C", bank.capacityNow()),
+                Input.of("R", bank.resistance()),
+                Input.of("R", supply.resistance()),
+                Input.of("U", inverter.cutOut())));
+        idleOnly.addAll(standingInput);
+        List<Input> wornInputs = List.of(
+                Input.of("P₁", load),
+                Input.of("s", bank.reserve()),
+                Input.of("C", bank.capacityWorn()),
+                Input.of("R", bank.resistanceWorn()),
+                Input.of("R", supply.resistance()),
+                Input.of("U", inverter.cutOut()));
         TimeSpan idleTime = now.run(idle, Ratio.WHOLE, limits, Pauses.RECOVER).time();
         Figure<TimeSpan> idleToReserve =
                 book.enter("absence.idle-to-reserve", idleTime, Rounding.DOWN, Formula.RUN_TIME, idleOnly);
         return new AbsenceFigures(
+                Setting.of(job),
                 leftOn.stream().map(figures -> figures.appliance().name()).toList(),
                 power,
+                load,
                 book.enter(
                         "absence.to-reserve",
                         now.run(demand, Ratio.WHOLE, limits, Pauses.RECOVER).time(),
@@ -110,11 +176,49 @@ public record AbsenceFigures(
                         inputs),
                 idleToReserve,
                 book.enter(
+                        "absence.idle-to-empty",
+                        now.run(idle, Ratio.WHOLE, empty, Pauses.RECOVER).time(),
+                        Rounding.DOWN,
+                        Formula.RUN_TIME,
+                        idleOnly),
+                standing,
+                off("absence.off-to-reserve", bank.usableCharge(), standing, bank, book),
+                off("absence.off-to-empty", bank.capacityNow(), standing, bank, book),
+                book.enter(
                         "absence.idle-per-day",
                         new Ratio(idleTime.seconds() == 0 ? 1 : 24 / idleTime.hours()),
                         Rounding.UP,
                         Formula.SHARE_PER_DAY,
                         Input.of("t", idleToReserve)));
+    }
+
+    private static Demand plus(Demand demand, Power always) {
+        return new Demand(demand.working().plus(always), demand.pausing().plus(always), demand.duty());
+    }
+
+    private static Power mean(Demand demand) {
+        double duty = demand.duty().fraction();
+        return demand.working().times(duty).plus(demand.pausing().times(1 - duty));
+    }
+
+    private static Figure<TimeSpan> off(
+            String key, Figure<Charge> charge, Optional<Figure<Current>> standing, BankFigures bank, FigureBook book) {
+        Ratio perMonth = bank.battery().selfDischargePerMonth();
+        double amperes = bank.capacityNow().value().ampereHours() * perMonth.fraction() / HOURS_IN_MONTH
+                + standing.map(draw -> draw.value().amperes()).orElse(0.0);
+        return book.enter(
+                key,
+                TimeSpan.ofHours(charge.value().ampereHours() / amperes),
+                Rounding.DOWN,
+                Formula.OFF_TIME,
+                Stream.concat(
+                                Stream.of(
+                                        Input.of("(1 − s) · C", charge),
+                                        Input.of("C", bank.capacityNow()),
+                                        Input.usual(
+                                                "d", perMonth, bank.battery().citation())),
+                                standing.map(draw -> Input.of("I", draw)).stream())
+                        .toList());
     }
 
     /**

@@ -3,6 +3,7 @@ package org.quaybook.figures;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.quaybook.calc.DayPlan;
 import org.quaybook.calc.Limits;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.diag.Severity;
@@ -35,8 +36,12 @@ public record Figures(
         Optional<Figure<Current>> protectionPeak,
         AbsenceFigures absence,
         Optional<VentFigures> vent,
+        BankCharging bankCharging,
         List<ChargeFigures> charging,
+        List<ChargeFigures.Together> chargingTogether,
         DayFigures day,
+        Optional<ReturnFigures> shoreReturn,
+        Optional<GeneratorFigures> generator,
         BaselineFigures baseline,
         List<Figure<?>> all) {
 
@@ -48,6 +53,7 @@ public record Figures(
         pairs = List.copyOf(pairs);
         groups = List.copyOf(groups);
         charging = List.copyOf(charging);
+        chargingTogether = List.copyOf(chargingTogether);
         all = List.copyOf(all);
     }
 
@@ -91,7 +97,21 @@ public record Figures(
         RunSystem system = RunSystem.of(job, bank, inverter, supply, limits, tables, book);
         List<ApplianceFigures> appliances = ApplianceFigures.of(system);
         List<GroupFigures> groups = GroupFigures.of(system, appliances);
-        List<ChargeFigures> charging = ChargeFigures.of(job.charging(), bank, book);
+        AbsenceFigures absence = AbsenceFigures.of(job, appliances, bank, inverter, supply, limits, book);
+        BankCharging bankCharging = BankCharging.of(job.bank(), bank, book);
+        DayFigures.Walked walked = new DayFigures.Walked(
+                DayPlan.of(DayUses.of(appliances), inverter.losses()),
+                bank,
+                bankCharging,
+                inverter,
+                supply,
+                limits,
+                absence.standing().map(Figure::value).orElse(new Current(0)),
+                book);
+        DayFigures.Dark dark = DayFigures.dark(walked, appliances);
+        ChargeFigures.Charged charged = new ChargeFigures.Charged(
+                job, bank, bankCharging, absence.load(), new RechargeFigures.After(appliances, dark.end()), book);
+        List<ChargeFigures> charging = ChargeFigures.of(charged);
         return new Figures(
                 bank,
                 inverter,
@@ -105,10 +125,14 @@ public record Figures(
                 TogetherFigures.pairs(appliances, bank, inverter, supply),
                 groups,
                 protectionPeak(job, bank, book),
-                AbsenceFigures.of(appliances, bank, inverter, supply, limits, book),
+                absence,
                 VentFigures.of(bank, book),
+                bankCharging,
                 charging,
-                DayFigures.of(appliances, charging, bank, inverter, book),
+                ChargeFigures.together(charging, charged),
+                DayFigures.of(walked, dark, charging),
+                ReturnFigures.of(job, charging, appliances, bankCharging, book),
+                GeneratorFigures.of(job, charging, appliances, bankCharging, book),
                 BaselineFigures.of(job, bank, inverter, supply, book),
                 book.all());
     }

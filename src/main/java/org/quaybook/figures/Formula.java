@@ -134,20 +134,58 @@ public enum Formula {
     USES("t / t_use, whole uses", "definition", Standing.SEEN),
     SHARE_PER_USE("(100 % − s_end) · t_use / t", "definition", Standing.SEEN),
     SUM("Σ P", "sum", Standing.SEEN),
+    OFF_TIME(
+            "t = (1 − s) · C / (I + C · d / month), month of 720 h",
+            "definition of charge; self-discharge from the table of batteries",
+            Standing.FROM_MEMORY),
     SHARE_PER_DAY("24 h / t", "definition", Standing.SEEN),
     VENTILATION("Q = 0.05 · n · I_gas · C / 1000", "IEC 62485-2", Standing.SEEN),
     OPENING("A = 28 · Q", "IEC 62485-2", Standing.SEEN),
+    CHARGE_LIMIT("I = I₁ / a", "Kirchhoff's laws: the hardest worked string takes the share a", Standing.SEEN),
+    CHARGE_RATE("I = r · C", "usual limit of the chemistry", Standing.FROM_MEMORY),
+    AS_WARM("= I", "the maker's limit, or a chemistry whose limit does not hang on the cold", Standing.COMMON_PRACTICE),
+    TOO_COLD("I = 0 where T < T₀", "lithium cells must not be charged in the cold", Standing.FROM_MEMORY),
+    SUM_OF_CURRENTS("Σ I", "Kirchhoff's current law", Standing.SEEN),
+    GENERATOR_LIMIT(
+            "I = the least of I₁ and P · η · λ / U",
+            "definition of power; the generator bears volt-amperes as it does watts",
+            Standing.COMMON_PRACTICE),
+    LEFT_FOR_BANK("I = I₁ − P / U", "Kirchhoff's current law", Standing.SEEN),
+    ALL_FOR_BANK("= I₁", "what runs is fed by the mains meanwhile", Standing.SEEN),
     RECHARGE(
-            "t = (s₁ − s) · C / (I · η₁) + τ · ln(I / I_end), τ = (1 − s₁) · C / (η₂ · (I − I_end))",
-            "two-stage model, own derivation; acceptance from the table",
+            "t = ∫ C / (η · I') ds, I' = the least of I, I_most and C · (r_end + (r₁ − r_end) · (1 − s) / (1 − s₁)),"
+                    + " η = η₁ below s₁, else η₂",
+            "own model: full current, then a tail; acceptance from the table",
             Standing.COMPUTED),
-    DAY_USE("Σ P_mean · t · n per day, through the inverter, and its idle draw", "definition of energy", Standing.SEEN),
+    DAY_USE(
+            "Σ P₁ · t over the stretches of a day, what runs at once through the inverter together; its idle draw, and what"
+                    + " always draws",
+            "definition of energy",
+            Standing.SEEN),
     DAY_SOLAR(
             "E = P_peak · t_sun · 0.75",
             "common practice, no source: 75 % of the panels' peak arrives",
             Standing.COMMON_PRACTICE),
     DAY_CHARGED("E = η₁ · U · I · t", "definition of energy; acceptance from the table", Standing.SEEN),
-    DAYS("usable energy / (use − yield)", "definition", Standing.SEEN);
+    SUM_OF_ENERGIES("Σ E", "sum", Standing.SEEN),
+    DAY_COURSE(
+            "ds/dt = −I' / C out, η · I / C in; I from V · (E(s) + R · I_in − V) / R = P₁ at each hour",
+            "Ohm's, Kirchhoff's and Peukert's laws; midpoint rule; own model of the day",
+            Standing.COMPUTED),
+    DAYS(
+            "the day's course from full, day after day until s is reached, 365 days at most",
+            "Ohm's, Kirchhoff's and Peukert's laws; midpoint rule; own model of the day",
+            Standing.COMPUTED),
+    DAYS_TO_FULL(
+            "the day's course from s, day after day until full",
+            "Ohm's, Kirchhoff's and Peukert's laws; midpoint rule; own model of the day",
+            Standing.COMPUTED),
+    CHARGER_INPUT("I = U · I / (η · λ · U_mains)", "definition of power and power factor", Standing.SEEN),
+    CHARGER_POWER("P = Σ U · I / (η · λ)", "definition of power and power factor", Standing.SEEN),
+    SPARE("I = the least of I and I_limit − I_charger − I_on, at least 0", "Kirchhoff's current law", Standing.SEEN),
+    CHARGE_THAT_FITS("I = (I − I_on) · U_mains · η · λ / U", "definition of power and power factor", Standing.SEEN),
+    CHARGE_BESIDE_LOAD("I = (P − largest load) · η · λ / U", "definition of power and power factor", Standing.SEEN),
+    LEAST("the least of them", "the weakest part decides", Standing.SEEN);
 
     private final String text;
     private final String source;

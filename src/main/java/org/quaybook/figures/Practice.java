@@ -178,5 +178,15 @@ final class Practice {
     /** What a contact or infrared thermometer blurs a rise by, in kelvin (common practice, no source). */
     static final double KELVIN_BLUR = 2;
 
+    /** DC output over AC input of a mains charger. */
+    static final Ratio CHARGER_EFFICIENCY = new Ratio(0.85);
+
+    /** Power factor of a mains charger's input. */
+    static final double CHARGER_POWER_FACTOR = 0.95;
+
+    static final Citation CHARGER_SOURCE = new Citation(
+            "common practice, no source: a mains charger of 85 % efficiency and a power factor of 0.95",
+            Standing.COMMON_PRACTICE);
+
     private Practice() {}
 }

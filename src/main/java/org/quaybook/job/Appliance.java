@@ -1,5 +1,7 @@
 package org.quaybook.job;
 
+import java.time.LocalTime;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 import org.quaybook.quantity.Current;
@@ -45,6 +47,11 @@ public record Appliance(
 
         @Means("uses in a usual day") @Within(least = "0.01", most = "500") @Nullable Given<Double> usesPerDay,
 
+        @Means(
+                value = "times of day at which its uses begin; uses without one are spread from 07:00 to 22:00",
+                example = "[07:30, 18:00]")
+        List<LocalTime> at,
+
         @Means("how long the owner wants it to run from full, with the bank old and cold")
         @Within(least = "1 s", most = "60 d")
         @Nullable Given<TimeSpan> wishedTime,
@@ -59,4 +66,9 @@ public record Appliance(
 
         @Means("standing leakage current") @Within(least = "0 mA", most = "30 mA") @Nullable Given<Current> leakage,
 
-        Place place) {}
+        Place place) {
+
+    public Appliance {
+        at = List.copyOf(at);
+    }
+}

@@ -48,6 +48,13 @@ public record Bank(
         @Within(least = "0.1 A", most = "2000 A")
         @Nullable Given<Current> chargeLimit,
 
+        @Means(
+                value = "what always draws on the bank, however everything is switched: battery monitor, switched-off"
+                        + " inverter",
+                example = "30 mA")
+        @Within(least = "0 mA", most = "50 A")
+        @Nullable Given<Current> standingDraw,
+
         @Means("ventilation of the battery space") @Nullable Vent vent,
 
         @Means("tightening torque of the terminals") @Within(least = "0.5 Nm", most = "100 Nm") @Nullable Given<Torque> torque,

@@ -1,9 +1,11 @@
 package org.quaybook.job;
 
+import java.time.LocalTime;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
+import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.TimeSpan;
 
 /** Something that charges the bank. */
@@ -22,6 +24,8 @@ public record Charging(
 
         @Means("hours a day it usually runs") @Within(least = "0 h", most = "24 h") @Nullable Given<TimeSpan> perDay,
 
+        @Means(value = "time of day that it usually begins to run; 10:00 when not written", example = "10:00") @Nullable LocalTime begins,
+
         @Means("solar: hours of full sun in a usual summer day") @Within(least = "0 h", most = "12 h") @Nullable Given<TimeSpan> summerSun,
 
         @Means("solar: hours of full sun in a usual winter day") @Within(least = "0 h", most = "12 h") @Nullable Given<TimeSpan> winterSun,
@@ -31,4 +35,13 @@ public record Charging(
         @Means("whether it stops by itself when the bank is too cold to charge") @Nullable Given<Boolean> coldStop,
 
         @Means("what feeds a mains charger") @Nullable Given<Source> fedBy,
+
+        @Means("mains charger: DC output over AC input; the usual value when not written")
+        @Within(least = "30 %", most = "100 %")
+        @Nullable Given<Ratio> efficiency,
+
+        @Means("mains charger: power factor of its input; the usual value when not written")
+        @Within(least = "0.3", most = "1")
+        @Nullable Given<Double> powerFactor,
+
         Place place) {}

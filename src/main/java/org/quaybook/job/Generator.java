@@ -10,6 +10,8 @@ public record Generator(
         @Means("continuous power") @Within(least = "100 W", most = "100 kW")
         Given<Power> power,
 
+        @Means("short-time power and for how long; no more than the continuous power when not written") @Nullable ShortTime shortTime,
+
         @Means("where its neutral is tied to earth") @Nullable Given<NeutralBond> neutralBond,
 
         @Means("whether voltage and frequency stay within what the charger accepts") @Nullable Given<Boolean> steady,

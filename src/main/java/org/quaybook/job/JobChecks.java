@@ -134,11 +134,23 @@ final class JobChecks {
             above(appliance.outputPower(), appliance.power(), JobMessage.OUTPUT_ABOVE_POWER);
         }
         Optional<TimeSpan> perUse = Given.maybe(appliance.perUse());
-        double uses = Given.maybe(appliance.usesPerDay()).orElse(0.0);
+        double uses = Given.maybe(appliance.usesPerDay())
+                .orElse((double) appliance.at().size());
+        times(appliance);
         perUse.map(it -> it.times(uses))
                 .filter(it -> it.compareTo(TimeSpan.ofHours(24)) > 0)
-                .ifPresent(it ->
-                        problems.add(placeOf(appliance.usesPerDay()), Message.of(JobMessage.MORE_THAN_A_DAY, it)));
+                .ifPresent(it -> problems.add(placeOf(appliance.perUse()), Message.of(JobMessage.MORE_THAN_A_DAY, it)));
+    }
+
+    private void times(Appliance appliance) {
+        int times = appliance.at().size();
+        if (times > 0 && appliance.perUse() == null) {
+            problems.add(appliance.place(), Message.of(JobMessage.TIMES_WITHOUT_PER_USE, appliance.name()));
+        }
+        Given.maybe(appliance.usesPerDay())
+                .filter(uses -> times > Math.ceil(uses))
+                .ifPresent(uses -> problems.add(
+                        placeOf(appliance.usesPerDay()), Message.of(JobMessage.MORE_TIMES_THAN_USES, times, uses)));
     }
 
     private void test(TestResult test) {

@@ -2,6 +2,7 @@ package org.quaybook.job;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Locale;
@@ -22,6 +23,7 @@ final class Scalars {
 
     private static final Pattern WHOLE = Pattern.compile("[+-]?\\d{1,9}");
     private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
+    private static final Pattern TIME_OF_DAY = Pattern.compile("(?:[01]\\d|2[0-3]):[0-5]\\d");
     private static final Pattern MONTH = Pattern.compile("\\d{4}-\\d{2}");
 
     /** Sizes that exist as cable (common practice, no source). */
@@ -29,21 +31,26 @@ final class Scalars {
 
     private static final Area MOST_CONDUCTOR = new Area(1000);
 
-    private static final Map<Class<?>, Reader> READERS = Map.of(
-            String.class, text -> text,
-            Boolean.class, Scalars::yesNo,
-            Integer.class, Scalars::whole,
-            Double.class, Quantities::number,
-            LocalDate.class, Scalars::date,
-            YearMonth.class, Scalars::month,
-            RecordCode.class, Scalars::recordCode,
-            Conductor.class, Scalars::conductors,
-            ConductorSize.class, Scalars::conductor,
-            Quantity.class, Quantities::any);
+    private static final Map<Class<?>, Reader> READERS = Map.ofEntries(
+            reader(String.class, text -> text),
+            reader(Boolean.class, Scalars::yesNo),
+            reader(Integer.class, Scalars::whole),
+            reader(Double.class, Quantities::number),
+            reader(LocalDate.class, Scalars::date),
+            reader(LocalTime.class, Scalars::timeOfDay),
+            reader(YearMonth.class, Scalars::month),
+            reader(RecordCode.class, Scalars::recordCode),
+            reader(Conductor.class, Scalars::conductors),
+            reader(ConductorSize.class, Scalars::conductor),
+            reader(Quantity.class, Quantities::any));
 
     @FunctionalInterface
     private interface Reader {
         Object read(String text) throws Refusal;
+    }
+
+    private static Map.Entry<Class<?>, Reader> reader(Class<?> type, Reader reader) {
+        return Map.entry(type, reader);
     }
 
     private Scalars() {}
@@ -89,6 +96,13 @@ final class Scalars {
             }
         }
         throw new Refusal(Message.of(JobMessage.BAD_DATE, text));
+    }
+
+    private static LocalTime timeOfDay(String text) throws Refusal {
+        if (!TIME_OF_DAY.matcher(text).matches()) {
+            throw new Refusal(Message.of(JobMessage.BAD_TIME_OF_DAY, text));
+        }
+        return LocalTime.parse(text);
     }
 
     private static YearMonth month(String text) throws Refusal {

@@ -8,7 +8,8 @@ import org.quaybook.quantity.Ratio;
 /**
  * How batteries of a chemistry take charge.
  *
- * @param knee state of charge at which the current begins to tail off
+ * @param knee state of charge at which the current begins to tail off when charging at the knee rate
+ * @param kneeRate the rate that the knee holds at, in capacities per hour; above the tail rate
  * @param bulkEfficiency charge stored for charge put in, below the knee
  * @param absorptionEfficiency the same above the knee
  * @param tailRate current at which charging ends, in capacities per hour
@@ -17,6 +18,7 @@ import org.quaybook.quantity.Ratio;
 public record Acceptance(
         String chemistry,
         Ratio knee,
+        double kneeRate,
         Ratio bulkEfficiency,
         Ratio absorptionEfficiency,
         double tailRate,
@@ -29,7 +31,11 @@ public record Acceptance(
             .collect(Collectors.toUnmodifiableMap(Acceptance::chemistry, Function.identity()));
 
     public Acceptance {
-        if (tailRate <= 0 || bulkEfficiency.fraction() <= 0 || absorptionEfficiency.fraction() <= 0) {
+        if (tailRate <= 0
+                || kneeRate <= tailRate
+                || knee.fraction() >= 1
+                || bulkEfficiency.fraction() <= 0
+                || absorptionEfficiency.fraction() <= 0) {
             throw new IllegalArgumentException("no battery takes charge like " + chemistry);
         }
     }
@@ -51,6 +57,7 @@ public record Acceptance(
         return new Acceptance(
                 row.key(),
                 new Ratio(row.number("knee")),
+                row.number("knee-rate"),
                 new Ratio(row.number("bulk-efficiency")),
                 new Ratio(row.number("absorption-efficiency")),
                 row.number("tail-rate"),

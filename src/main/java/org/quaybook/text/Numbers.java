@@ -3,9 +3,11 @@ package org.quaybook.text;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Locale;
 import org.quaybook.quantity.AirFlow;
 import org.quaybook.quantity.Area;
 import org.quaybook.quantity.Charge;
+import org.quaybook.quantity.ClockTime;
 import org.quaybook.quantity.Count;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Energy;
@@ -159,6 +161,14 @@ public final class Numbers {
             return number(time.hours(), 0, 0, rounding) + SPACE + "h";
         }
         return number(time.hours() / 24, 0, 0, rounding) + SPACE + style.days();
+    }
+
+    /** A time of day to the last full five minutes, on the 24-hour clock: 18:25. */
+    public String clock(ClockTime time) {
+        long fives =
+                round(time.sinceMidnight().seconds() / 300, 0, Rounding.DOWN).longValueExact();
+        long minutes = fives * 5 % (24 * 60);
+        return String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
     }
 
     private static BigDecimal round(double value, int decimals, Rounding rounding) {

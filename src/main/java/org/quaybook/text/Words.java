@@ -19,6 +19,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.MessageKey;
+import org.quaybook.quantity.ClockTime;
 import org.quaybook.quantity.Quantity;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.Stated;
@@ -180,6 +181,9 @@ public final class Words {
         }
         if (argument instanceof Quantity quantity) {
             return numbers.say(quantity, Rounding.NEAREST);
+        }
+        if (argument instanceof ClockTime time) {
+            return numbers.clock(time);
         }
         if (argument instanceof Enum<?> term) {
             return term(term);

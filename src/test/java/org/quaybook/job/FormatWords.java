@@ -1,6 +1,7 @@
 package org.quaybook.job;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -91,6 +92,9 @@ final class FormatWords {
         }
         if (type == LocalDate.class) {
             return "date";
+        }
+        if (type == LocalTime.class) {
+            return "time of day";
         }
         if (type == YearMonth.class) {
             return "month";

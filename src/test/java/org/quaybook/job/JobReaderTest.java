@@ -74,7 +74,7 @@ class JobReaderTest {
         assertThat(job.bank().block().capacity().place()).hasToString("boat.yaml:30:15");
         assertThat(job.bank().block().capacity().place().path()).isEqualTo("bank.block.capacity");
         assertThat(job.cables().get(1).length().place().path()).isEqualTo("cables[1].length");
-        assertThat(job.inverter().place()).hasToString("boat.yaml:59:1");
+        assertThat(job.inverter().place()).hasToString("boat.yaml:60:1");
     }
 
     @Test

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.List;
@@ -167,6 +168,9 @@ final class SchemaWriter {
     private static String form(Class<?> type) {
         if (type == LocalDate.class) {
             return "\\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\\d|3[01])";
+        }
+        if (type == LocalTime.class) {
+            return "(?:[01]\\d|2[0-3]):[0-5]\\d";
         }
         if (type == YearMonth.class) {
             return "\\d{4}-(?:0[1-9]|1[0-2])";

@@ -20,8 +20,11 @@ final class FigureNames {
     private static final Set<String> FAMILIES = Set.of(
             "cable", "fuse", "selectivity", "circuit", "rcd", "earth", "appliance", "together", "charging", "test");
 
-    /** A figure at a state of charge ends with it in per cent. */
-    private static final Pattern AT_PERCENT = Pattern.compile("(.+)-(\\d+)");
+    /** A figure at a state of charge in per cent, or at an hour, ends with it. */
+    private static final Pattern AT_NUMBER = Pattern.compile("(.+)-(\\d+)");
+
+    /** Time back to full: of a charger, after one use of an appliance. */
+    private static final String BACK = "back.";
 
     private final Words words;
     private final Map<String, String> things = new HashMap<>();
@@ -32,12 +35,19 @@ final class FigureNames {
         figures.groups().forEach(it -> things.put(it.key(), words.list(it.names())));
         figures.charging().forEach(it -> things.put(it.key(), names.nameOf(it.charging())));
         figures.baseline().items().forEach(it -> things.put(it.key(), words.say(it.subject())));
+        figures.chargingTogether().forEach(it -> things.put(it.key(), words.term(it.way())));
     }
 
     /** @throws IllegalArgumentException if a language has no name for the figure */
     String of(String key) {
         int family = key.indexOf('.');
         int last = key.lastIndexOf('.');
+        if (key.startsWith(BACK)) {
+            return words.say(
+                    "figure.back",
+                    things.getOrDefault("charging" + key.substring(family, last), key.substring(family + 1, last)),
+                    things.getOrDefault("appliance" + key.substring(last), key.substring(last + 1)));
+        }
         if (FAMILIES.contains(key.substring(0, family))) {
             String thing = key.substring(family + 1, last);
             String name = things.getOrDefault(key.substring(0, last), thing);
@@ -47,12 +57,12 @@ final class FigureNames {
     }
 
     private String named(String key, Object... thing) {
-        Matcher percent = AT_PERCENT.matcher(key);
-        if (words.has(key) || !percent.matches()) {
+        Matcher number = AT_NUMBER.matcher(key);
+        if (words.has(key) || !number.matches()) {
             return words.say(key, thing);
         }
         List<Object> arguments = new ArrayList<>(List.of(thing));
-        arguments.add(percent.group(2));
-        return words.say(percent.group(1), arguments.toArray());
+        arguments.add(number.group(2));
+        return words.say(number.group(1), arguments.toArray());
     }
 }

@@ -1,0 +1,47 @@
+package org.quaybook.figures;
+
+import org.quaybook.job.ChargeKind;
+import org.quaybook.job.Charging;
+import org.quaybook.job.Given;
+import org.quaybook.job.Source;
+import org.quaybook.quantity.Ratio;
+
+/**
+ * A charger that is fed from the mains.
+ *
+ * @param efficiency DC output over AC input
+ * @param powerFactor of its input
+ */
+record MainsCharger(Charging charging, Ratio efficiency, double powerFactor) {
+
+    static MainsCharger of(Charging charging) {
+        return new MainsCharger(
+                charging,
+                Given.maybe(charging.efficiency()).orElse(Practice.CHARGER_EFFICIENCY),
+                Given.maybe(charging.powerFactor()).orElse(Practice.CHARGER_POWER_FACTOR));
+    }
+
+    /** Where the charger's current comes from; the shore where a mains charger does not say. */
+    static boolean fedBy(Charging charging, Source source) {
+        Source usual = charging.kind() == ChargeKind.GENERATOR ? Source.GENERATOR : Source.SHORE;
+        return (charging.kind() == ChargeKind.SHORE_CHARGER || charging.kind() == ChargeKind.GENERATOR)
+                && Given.maybe(charging.fedBy()).orElse(usual) == source;
+    }
+
+    Input efficiencyInput() {
+        return charging.efficiency() != null && charging.efficiency().value() != null
+                ? Input.of("η", charging.efficiency())
+                : Input.usual("η", efficiency, Practice.CHARGER_SOURCE);
+    }
+
+    Input powerFactorInput() {
+        return charging.powerFactor() != null && charging.powerFactor().value() != null
+                ? Input.of("λ", charging.powerFactor())
+                : Input.usual("λ", powerFactor, Practice.CHARGER_SOURCE);
+    }
+
+    /** Volt-amperes of its input for each watt that it gives the bank. */
+    double inputPerWatt() {
+        return 1 / (efficiency.fraction() * powerFactor);
+    }
+}

@@ -1,0 +1,227 @@
+package org.quaybook.figures;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.quaybook.job.Charging;
+import org.quaybook.job.Given;
+import org.quaybook.job.Job;
+import org.quaybook.job.LoadKind;
+import org.quaybook.job.Shore;
+import org.quaybook.job.Source;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Power;
+import org.quaybook.quantity.Rounding;
+import org.quaybook.quantity.Voltage;
+
+/**
+ * The inlet in the minute after shore power has come back.
+ *
+ * @param voltage shore voltage
+ * @param chargers input of each charger on shore at its full current
+ * @param charger their inputs together
+ * @param leftOn what stays on, all of it drawing at once
+ * @param heating the largest heating appliance that is not left on
+ * @param heater its name; empty if there is none
+ * @param byItself chargers and what stays on together
+ * @param total these and the heater
+ * @param supply the least of inlet, shore breaker and the smallest supply that the owner expects
+ * @param limit what the inverter is set to take at most; empty if that is not written
+ * @param spare what is left for the house while the chargers give their full current
+ * @param fits charging current that leaves the supply whole, what stays on counted; 0 if that alone is too much
+ */
+public record ReturnFigures(
+        Figure<Voltage> voltage,
+        List<Charger> chargers,
+        Figure<Current> charger,
+        Figure<Current> leftOn,
+        Figure<Current> heating,
+        Optional<String> heater,
+        Figure<Current> byItself,
+        Figure<Current> total,
+        Figure<Current> supply,
+        Optional<Figure<Current>> limit,
+        Figure<Current> spare,
+        Figure<Current> fits) {
+
+    public ReturnFigures {
+        chargers = List.copyOf(chargers);
+    }
+
+    /** A charger on shore and its input at full current. */
+    public record Charger(Charging charging, Figure<Current> input) {}
+
+    /** Whether the inverter holds what is taken within the supply, so that the charger gives way. */
+    public boolean limited() {
+        return limit.map(it -> it.value().compareTo(supply.value()) <= 0).orElse(false);
+    }
+
+    /** Empty without shore power, and where nobody has seen its voltage or the inlet's rating. */
+    static Optional<ReturnFigures> of(
+            Job job,
+            List<ChargeFigures> chargers,
+            List<ApplianceFigures> appliances,
+            BankCharging bank,
+            FigureBook book) {
+        Shore shore = job.shore();
+        if (shore == null || shore.inlet().value() == null) {
+            return Optional.empty();
+        }
+        Optional<Given<Voltage>> volts = Stream.of(
+                        Optional.ofNullable(shore.voltage()),
+                        Optional.of(job.inverter().output().voltage()))
+                .flatMap(Optional::stream)
+                .filter(it -> it.value() != null)
+                .findFirst();
+        return volts.map(it -> of(job, shore, book.stated("return.voltage", it), chargers, appliances, bank, book));
+    }
+
+    private static ReturnFigures of(
+            Job job,
+            Shore shore,
+            Figure<Voltage> voltage,
+            List<ChargeFigures> all,
+            List<ApplianceFigures> appliances,
+            BankCharging bank,
+            FigureBook book) {
+        List<Charger> chargers = all.stream()
+                .filter(it -> MainsCharger.fedBy(it.charging(), Source.SHORE))
+                .flatMap(it -> it.recharge().stream()
+                        .map(recharge -> new Charger(
+                                it.charging(),
+                                input(it.key(), it.charging(), recharge.current(), voltage, bank, book))))
+                .toList();
+        Figure<Current> charger =
+                sum("return.charger", chargers.stream().map(Charger::input).toList(), book);
+        List<ApplianceFigures> staying = appliances.stream()
+                .filter(it -> Given.isYes(it.appliance().leftOn()))
+                .toList();
+        Optional<ApplianceFigures> heater = appliances.stream()
+                .filter(it -> it.appliance().kind() == LoadKind.HEATING
+                        && !Given.isYes(it.appliance().leftOn()))
+                .max(Comparator.comparing(it -> it.power().value()));
+        Figure<Current> leftOn = drawn("return.left-on", staying, voltage, book);
+        Figure<Current> heating = drawn("return.heating", heater.map(List::of).orElse(List.of()), voltage, book);
+        Figure<Current> supply = supply(shore, book);
+        Optional<Figure<Current>> limit = Optional.ofNullable(job.inverter().inputLimit())
+                .filter(it -> it.value() != null)
+                .map(it -> book.stated("return.limit", it));
+        double most = Math.min(
+                supply.value().amperes(), limit.map(it -> it.value().amperes()).orElse(Double.MAX_VALUE));
+        return new ReturnFigures(
+                voltage,
+                chargers,
+                charger,
+                leftOn,
+                heating,
+                heater.map(it -> it.appliance().name()),
+                sum("return.by-itself", List.of(charger, leftOn), book),
+                sum("return.total", List.of(charger, leftOn, heating), book),
+                supply,
+                limit,
+                book.enter(
+                        "return.spare",
+                        new Current(Math.max(
+                                0,
+                                most
+                                        - charger.value().amperes()
+                                        - leftOn.value().amperes())),
+                        Rounding.DOWN,
+                        Formula.SPARE,
+                        Stream.concat(
+                                        Stream.of(
+                                                Input.of("I", supply),
+                                                Input.of("I_charger", charger),
+                                                Input.of("I_on", leftOn)),
+                                        limit.map(it -> Input.of("I_limit", it)).stream())
+                                .toList()),
+                fits(chargers, supply, leftOn, voltage, bank, book));
+    }
+
+    private static Figure<Current> input(
+            String key,
+            Charging charging,
+            Figure<Current> current,
+            Figure<Voltage> voltage,
+            BankCharging bank,
+            FigureBook book) {
+        MainsCharger mains = MainsCharger.of(charging);
+        return book.enter(
+                key + ".input",
+                new Power(bank.voltage().value().volts() * current.value().amperes() * mains.inputPerWatt())
+                        .at(voltage.value()),
+                Rounding.UP,
+                Formula.CHARGER_INPUT,
+                Input.of("U", bank.voltage()),
+                Input.of("I", current),
+                mains.efficiencyInput(),
+                mains.powerFactorInput(),
+                Input.of("U_mains", voltage));
+    }
+
+    private static Figure<Current> fits(
+            List<Charger> chargers,
+            Figure<Current> supply,
+            Figure<Current> leftOn,
+            Figure<Voltage> voltage,
+            BankCharging bank,
+            FigureBook book) {
+        double free = Math.max(0, supply.value().amperes() - leftOn.value().amperes());
+        // The least efficient of them decides.
+        double perWatt = chargers.stream()
+                .mapToDouble(it -> MainsCharger.of(it.charging()).inputPerWatt())
+                .max()
+                .orElse(1 / (Practice.CHARGER_EFFICIENCY.fraction() * Practice.CHARGER_POWER_FACTOR));
+        return book.enter(
+                "return.fits",
+                new Current(free
+                        * voltage.value().volts()
+                        / perWatt
+                        / bank.voltage().value().volts()),
+                Rounding.DOWN,
+                Formula.CHARGE_THAT_FITS,
+                Input.of("I", supply),
+                Input.of("I_on", leftOn),
+                Input.of("U_mains", voltage),
+                Input.of("U", bank.voltage()));
+    }
+
+    private static Figure<Current> sum(String key, List<Figure<Current>> parts, FigureBook book) {
+        return book.enter(
+                key,
+                parts.stream().map(Figure::value).reduce(new Current(0), Current::plus),
+                Rounding.UP,
+                Formula.SUM_OF_CURRENTS,
+                parts.stream().map(part -> Input.of("I", part)).toList());
+    }
+
+    private static Figure<Current> drawn(
+            String key, List<ApplianceFigures> appliances, Figure<Voltage> voltage, FigureBook book) {
+        Power power = appliances.stream().map(it -> it.power().value()).reduce(new Power(0), Power::plus);
+        List<Input> inputs = new ArrayList<>();
+        appliances.forEach(it -> inputs.add(Input.of("P", it.power())));
+        inputs.add(Input.of("U", voltage));
+        return book.enter(key, power.at(voltage.value()), Rounding.UP, Formula.CURRENT, inputs);
+    }
+
+    private static Figure<Current> supply(Shore shore, FigureBook book) {
+        List<Given<Current>> known = Stream.of(
+                        Optional.of(shore.inlet()),
+                        Optional.ofNullable(shore.breaker()),
+                        Optional.ofNullable(shore.smallestPedestal()))
+                .flatMap(Optional::stream)
+                .filter(it -> it.value() != null)
+                .toList();
+        return book.enter(
+                "return.supply",
+                known.stream()
+                        .map(BankFigures::seen)
+                        .min(Comparator.naturalOrder())
+                        .orElseThrow(),
+                Rounding.DOWN,
+                Formula.LEAST,
+                known.stream().map(it -> Input.of("I", it)).toList());
+    }
+}
