@@ -19,6 +19,7 @@ import org.quaybook.quantity.Energy;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.TimeSpan;
+import org.quaybook.quantity.Voltage;
 import org.quaybook.reference.Acceptance;
 
 /**
@@ -161,31 +162,66 @@ public record ChargeFigures(
         return MainsCharger.fedBy(charging, Source.SHORE) || MainsCharger.fedBy(charging, Source.GENERATOR);
     }
 
-    /** A generator gives its charger no more than its own power. */
+    /** A generator gives its charger no more than its own power, the shore no more than the input limit lets in. */
     private static Optional<Figure<Current>> current(Charging charging, String key, Charged it) {
         Given<Current> stated = charging.current();
         if (stated == null || stated.value() == null) {
             return Optional.empty();
         }
         Generator generator = it.job().generator();
-        if (generator == null || generator.power().value() == null || !MainsCharger.fedBy(charging, Source.GENERATOR)) {
-            return Optional.of(it.book().stated(key + ".current", stated));
+        if (MainsCharger.fedBy(charging, Source.GENERATOR)
+                && generator != null
+                && generator.power().value() != null) {
+            return Optional.of(least(
+                    charging,
+                    key,
+                    stated,
+                    BankFigures.seen(generator.power()),
+                    Formula.GENERATOR_LIMIT,
+                    List.of(Input.of("P", generator.power())),
+                    it));
         }
+        Given<Current> limit = it.job().inverter().inputLimit();
+        Optional<Given<Voltage>> mains = MainsCharger.shoreVoltage(it.job());
+        if (MainsCharger.fedBy(charging, Source.SHORE) && limit != null && limit.value() != null && mains.isPresent()) {
+            Voltage volts = BankFigures.seen(mains.get());
+            return Optional.of(least(
+                    charging,
+                    key,
+                    stated,
+                    new Power(volts.volts() * limit.value().amperes()),
+                    Formula.INPUT_LIMIT,
+                    List.of(Input.of("I_limit", limit), Input.of("U_mains", mains.get())),
+                    it));
+        }
+        return Optional.of(it.book().stated(key + ".current", stated));
+    }
+
+    private static Figure<Current> least(
+            Charging charging,
+            String key,
+            Given<Current> stated,
+            Power supply,
+            Formula formula,
+            List<Input> supplyInputs,
+            Charged it) {
         MainsCharger mains = MainsCharger.of(charging);
-        double most = BankFigures.seen(generator.power()).watts()
+        double most = supply.watts()
                 / mains.inputPerWatt()
                 / it.charging().voltage().value().volts();
-        return Optional.of(it.book()
+        List<Input> inputs = new ArrayList<>(List.of(Input.of("I₁", stated)));
+        inputs.addAll(supplyInputs);
+        inputs.addAll(List.of(
+                mains.efficiencyInput(),
+                mains.powerFactorInput(),
+                Input.of("U", it.charging().voltage())));
+        return it.book()
                 .enter(
                         key + ".current",
-                        new Current(Math.min(most, stated.value().amperes())),
+                        new Current(Math.min(most, BankFigures.seen(stated).amperes())),
                         Rounding.DOWN,
-                        Formula.GENERATOR_LIMIT,
-                        Input.of("I₁", stated),
-                        Input.of("P", generator.power()),
-                        mains.efficiencyInput(),
-                        mains.powerFactorInput(),
-                        Input.of("U", it.charging().voltage())));
+                        formula,
+                        inputs);
     }
 
     /** On the mains the charger carries the bank alone, unless the inverter's circuits are never fed from there. */

@@ -150,6 +150,10 @@ public enum Formula {
             "I = the least of I₁ and P · η · λ / U",
             "definition of power; the generator bears volt-amperes as it does watts",
             Standing.COMMON_PRACTICE),
+    INPUT_LIMIT(
+            "I = the least of I₁ and I_limit · U_mains · η · λ / U",
+            "definition of power; the inverter's input limit holds the charger back",
+            Standing.COMMON_PRACTICE),
     LEFT_FOR_BANK("I = I₁ − P / U", "Kirchhoff's current law", Standing.SEEN),
     ALL_FOR_BANK("= I₁", "what runs is fed by the mains meanwhile", Standing.SEEN),
     RECHARGE(

@@ -1,10 +1,14 @@
 package org.quaybook.figures;
 
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Charging;
 import org.quaybook.job.Given;
+import org.quaybook.job.Job;
 import org.quaybook.job.Source;
 import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Voltage;
 
 /**
  * A charger that is fed from the mains.
@@ -26,6 +30,16 @@ record MainsCharger(Charging charging, Ratio efficiency, double powerFactor) {
         Source usual = charging.kind() == ChargeKind.GENERATOR ? Source.GENERATOR : Source.SHORE;
         return (charging.kind() == ChargeKind.SHORE_CHARGER || charging.kind() == ChargeKind.GENERATOR)
                 && Given.maybe(charging.fedBy()).orElse(usual) == source;
+    }
+
+    /** Voltage of the shore supply, the inverter's where that is not written; empty if nobody has seen it. */
+    static Optional<Given<Voltage>> shoreVoltage(Job job) {
+        return Stream.of(
+                        Optional.ofNullable(job.shore()).flatMap(shore -> Optional.ofNullable(shore.voltage())),
+                        Optional.of(job.inverter().output().voltage()))
+                .flatMap(Optional::stream)
+                .filter(it -> it.value() != null)
+                .findFirst();
     }
 
     Input efficiencyInput() {

@@ -69,13 +69,8 @@ public record ReturnFigures(
         if (shore == null || shore.inlet().value() == null) {
             return Optional.empty();
         }
-        Optional<Given<Voltage>> volts = Stream.of(
-                        Optional.ofNullable(shore.voltage()),
-                        Optional.of(job.inverter().output().voltage()))
-                .flatMap(Optional::stream)
-                .filter(it -> it.value() != null)
-                .findFirst();
-        return volts.map(it -> of(job, shore, book.stated("return.voltage", it), chargers, appliances, bank, book));
+        return MainsCharger.shoreVoltage(job)
+                .map(it -> of(job, shore, book.stated("return.voltage", it), chargers, appliances, bank, book));
     }
 
     private static ReturnFigures of(

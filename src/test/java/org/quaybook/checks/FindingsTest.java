@@ -374,7 +374,18 @@ class FindingsTest {
                 // Panels that state their peak only: 3 kW at 12 V are 250 A.
                 change(Check.CHARGE_CURRENT, DECIDE, GLASS_MAT, "peak: 160 W, current: 10 A", "peak: 3 kW"),
                 change(Check.SOURCE_LOOP, FORBIDS, LITHIUM, "fed-by: shore", "fed-by: inverter"),
-                change(Check.SHORE_OVERLOAD, DECIDE, LITHIUM, "  input-limit: 6 A", "  # input-limit: 6 A"));
+                new Case(
+                        Check.CHARGE_COLD,
+                        NOTE,
+                        ChangedDemo.of(LITHIUM, "temperature: 1 °C", "temperature: 5 °C"),
+                        ChangedDemo.of(LITHIUM, "temperature: 1 °C", "temperature: 26 °C")),
+                // What stays on takes 11 A.
+                change(Check.CHARGER_BEATEN, DECIDE, LITHIUM, "current: 90 A, rated", "current: 10 A, rated"),
+                change(Check.SHORE_OVERLOAD, DECIDE, LITHIUM, "  input-limit: 6 A", "  # input-limit: 6 A"),
+                mend(Check.SHORE_RETURN, NOTE, LITHIUM, "smallest-pedestal: 6 A", "smallest-pedestal: 9 A"),
+                change(Check.GENERATOR_SMALL, DECIDE, CABIN, "current: 50 A", "current: 60 A"),
+                mend(Check.GENERATOR_START, NOTE, CABIN, "power: 4.8 kW", "power: 9.8 kW"),
+                change(Check.DAY_CUT_OUT, NOTE, LITHIUM, "capacity: 230 Ah", "capacity: 90 Ah"));
     }
 
     private static List<Case> mains() {
@@ -587,11 +598,11 @@ class FindingsTest {
     /** What the three demos are there to show, and nothing besides. */
     @ParameterizedTest
     @CsvSource({
-        "lantern-moth, DECIDE left-on-take-over; DECIDE alternator-heat; NOTE breaker-on-battery; NOTE breaker-on-battery",
+        "lantern-moth, DECIDE left-on-take-over; DECIDE alternator-heat; NOTE shore-return; NOTE breaker-on-battery; NOTE breaker-on-battery",
         "second-biscuit, DECIDE take-off-uneven; DECIDE supply-drop; DECIDE alarm-early; NOTE string-fuses; NOTE breaker-on-battery",
         "persimmon-tug, NOTE breaker-on-battery; NOTE breaker-on-battery",
-        "long-way-round, DECIDE protection-silent; DECIDE protection-current; DECIDE fuse-under-load; NOTE protection-cascade; NOTE breaker-on-battery; NOTE breaker-on-battery",
-        "hut-seventeen, NOTE breaker-on-battery; NOTE breaker-on-battery; NOTE breaker-on-battery",
+        "long-way-round, DECIDE protection-silent; DECIDE protection-current; DECIDE fuse-under-load; NOTE protection-cascade; NOTE shore-return; NOTE breaker-on-battery; NOTE breaker-on-battery",
+        "hut-seventeen, NOTE charge-cold; NOTE generator-start; NOTE breaker-on-battery; NOTE breaker-on-battery; NOTE breaker-on-battery",
         "marmalade-meridian, DECIDE neutral-bus-common; DECIDE leakage-measured; NOTE string-fuses; NOTE breaker-on-battery; NOTE breaker-on-battery"
     })
     void theDemosFindWhatTheyAreToShow(String demo, String expected) {

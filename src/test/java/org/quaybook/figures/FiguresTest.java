@@ -85,6 +85,9 @@ class FiguresTest {
                         "earths:\n  - { id: E9, kind: protective, from: a, to: b, of: A1, fitted: 4 mm2 }\n",
                         "kind: electronics",
                         "kind: electronics, leakage: 2 mA"),
+                ChangedDemo.of(LITHIUM),
+                ChangedDemo.of(LITHIUM, "  standing-draw:", "  charge-limit: 100 A\n  standing-draw:"),
+                ChangedDemo.of("hut-seventeen"),
                 ChangedDemo.of(
                         GLASS_MAT,
                         "    resistance: 11",

@@ -3,7 +3,10 @@ package org.quaybook.pack.guide;
 import java.util.List;
 import java.util.Map;
 import org.quaybook.figures.AbsenceFigures;
+import org.quaybook.figures.AbsenceFigures.Setting;
+import org.quaybook.figures.BankCharging;
 import org.quaybook.job.ChargeKind;
+import org.quaybook.job.Given;
 import org.quaybook.record.Rows;
 
 /** Leaving the craft and coming back. */
@@ -50,8 +53,18 @@ final class AwayChapter {
                 .put("what", brief.words().say("guide.away.long.idle"))
                 .put("now", brief.say(absence.idleToReserve()))
                 .put("plan", brief.has().leftOn() ? "" : brief.say(absence.toReserveWorn()));
+        Rows off = new Rows()
+                .put(
+                        "what",
+                        brief.words()
+                                .say(
+                                        absence.standing().isPresent()
+                                                ? "guide.away.long.off"
+                                                : "guide.away.long.off-most"))
+                .put("now", brief.say(absence.offToReserve()))
+                .put("plan", "");
         if (!brief.has().leftOn()) {
-            return List.of(idle.map());
+            return List.of(idle.map(), off.map());
         }
         return List.of(
                 new Rows()
@@ -64,7 +77,8 @@ final class AwayChapter {
                         .put("now", brief.say(absence.toEmpty()))
                         .put("plan", "")
                         .map(),
-                idle.map());
+                idle.map(),
+                off.map());
     }
 
     private List<String> notes() {
@@ -73,7 +87,15 @@ final class AwayChapter {
                 .say("day", brief.say(absence.idlePerDay()))
                 .say(brief.has().leadAcid() ? "charge.lead" : "charge.lithium")
                 .sayIf(brief.has().shore(), "trust")
-                .sayIf(brief.has().takesOver() && brief.has().leftOn(), "takes-over", absence.leftOn())
+                .sayIf(absence.standing().isEmpty(), "off-unknown")
+                .sayIf(absence.setting() == Setting.TAKES_OVER && brief.has().leftOn(), "takes-over", absence.leftOn())
+                .sayIf(absence.setting() == Setting.STAYS_OFF, "stays-off")
+                .sayIf(absence.setting() == Setting.BY_HAND, "by-hand")
+                .sayIf(
+                        absence.setting() == Setting.ALWAYS_ON_INVERTER
+                                && brief.has().leftOn(),
+                        "always-on-inverter",
+                        absence.leftOn())
                 .list();
     }
 
@@ -85,6 +107,18 @@ final class AwayChapter {
         brief.has()
                 .chargeAbove()
                 .ifPresentOrElse(least -> lines.say("lithium.charge", least), () -> lines.say("lithium.charge.any"));
+        BankCharging charging = brief.figures().bankCharging();
+        lines.sayIf(
+                charging.coldLimit().value().amperes() > 0
+                        && charging.coldLimit()
+                                        .value()
+                                        .compareTo(charging.limit().value())
+                                < 0,
+                "lithium.slowly",
+                Given.maybe(brief.job().bank().temperature())
+                        .map(brief.words()::word)
+                        .orElse(""),
+                brief.say(charging.coldLimit()));
         List<String> stop = brief.names().chargers(true);
         List<String> noStop = brief.names().chargers(false);
         return lines.sayIf(!stop.isEmpty(), "lithium.stop", stop)

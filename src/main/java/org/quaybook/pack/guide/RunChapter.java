@@ -1,18 +1,24 @@
 package org.quaybook.pack.guide;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.quaybook.calc.DayRun;
 import org.quaybook.calc.Ending;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.ApplianceFigures.Verdict;
 import org.quaybook.figures.BankFigures;
 import org.quaybook.figures.ChargeFigures;
 import org.quaybook.figures.DayFigures;
+import org.quaybook.figures.DayFigures.Season;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.InverterFigures;
+import org.quaybook.figures.RechargeFigures;
+import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Given;
 import org.quaybook.job.SearchMode;
+import org.quaybook.quantity.ClockTime;
 import org.quaybook.quantity.Energy;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.TimeSpan;
@@ -20,6 +26,11 @@ import org.quaybook.record.Rows;
 
 /** What can run, what ends it, what cannot run and why. */
 final class RunChapter {
+
+    /** Steps of two hours in a day, of which every second makes a column. */
+    private static final int STEPS_OF_DAY = 24 / DayRun.EVERY;
+
+    private static final int COLUMN = 2;
 
     private final Briefing brief;
 
@@ -42,6 +53,7 @@ final class RunChapter {
                 .put("cannot", cannot())
                 .put("idle", idle())
                 .put("day", day())
+                .put("course", course())
                 .put(
                         "charging",
                         brief.figures().charging().stream().map(this::charger).toList())
@@ -111,10 +123,25 @@ final class RunChapter {
 
     private List<String> day() {
         DayFigures day = brief.figures().day();
-        Lines lines = brief.lines("run.day").say("use", brief.say(day.use())).say("dark", brief.say(day.darkDays()));
+        Lines lines = brief.lines("run.day")
+                .say("use", brief.say(day.use()))
+                .say("dark", brief.say(day.darkDays()), brief.say(day.darkDaysWorn()));
+        day.courses().stream()
+                .filter(course -> course.season() == Season.DARK)
+                .flatMap(course -> course.cutOut().stream())
+                .forEach(end -> lines.say("cut-out", new ClockTime(end.at().value())));
         if (day.summer().value().wattHours() > 0) {
             season(lines, "summer", day.summer(), day.summerDays());
             season(lines, "winter", day.winter(), day.winterDays());
+            day.winterDaysWorn().ifPresent(worn -> lines.say("winter.worn", brief.say(worn)));
+        }
+        if (brief.has().chargedBy(ChargeKind.SOLAR)) {
+            day.sunSummer()
+                    .ifPresentOrElse(
+                            time -> lines.say("sun.summer", brief.say(time)), () -> lines.say("sun.summer.never"));
+            day.sunWinter()
+                    .ifPresentOrElse(
+                            time -> lines.say("sun.winter", brief.say(time)), () -> lines.say("sun.winter.never"));
         }
         return lines.list();
     }
@@ -125,10 +152,48 @@ final class RunChapter {
                 () -> lines.say(season + ".covers", brief.say(yield)));
     }
 
+    /** Charge over a usual day: the hours, and a row for each season. */
+    private Map<String, Object> course() {
+        List<String> hours = new ArrayList<>();
+        for (int i = 0; i <= STEPS_OF_DAY; i += COLUMN) {
+            hours.add(brief.words().word(new ClockTime(TimeSpan.ofHours(hour(i)))));
+        }
+        return new Rows()
+                .put("hours", hours)
+                .put(
+                        "rows",
+                        brief.figures().day().courses().stream()
+                                .map(course -> new Rows()
+                                        .put("season", brief.words().term(course.season()))
+                                        .put("charge", charge(course))
+                                        .map())
+                                .toList())
+                .map();
+    }
+
+    private static double hour(int step) {
+        return (DayRun.BEGINS + step * (double) DayRun.EVERY) % 24;
+    }
+
+    /** Empty from where the inverter cuts out. */
+    private List<String> charge(DayFigures.Course course) {
+        List<String> charge = new ArrayList<>();
+        for (int i = 0; i <= STEPS_OF_DAY; i += COLUMN) {
+            charge.add(i < course.charge().size() ? brief.say(course.charge().get(i)) : "");
+        }
+        return charge;
+    }
+
     private Map<String, Object> charger(ChargeFigures charger) {
         return new Rows()
                 .put("name", brief.names().nameOf(charger.charging()))
                 .put("toFull", charger.toFull().map(brief::say).orElse(""))
+                .put(
+                        "afterDay",
+                        charger.recharge()
+                                .flatMap(RechargeFigures::afterDay)
+                                .map(brief::say)
+                                .orElse(""))
                 .put("summerDay", charger.summerDay().map(brief::say).orElse(""))
                 .put("winterDay", charger.winterDay().map(brief::say).orElse(""))
                 .map();

@@ -2,6 +2,7 @@ package org.quaybook.pack.guide;
 
 import java.util.List;
 import java.util.Map;
+import org.quaybook.figures.ReturnFigures;
 import org.quaybook.job.Given;
 import org.quaybook.job.Rcd;
 import org.quaybook.job.Shore;
@@ -57,6 +58,12 @@ final class ShoreChapter {
         Lines lines = brief.lines("shore.limit");
         Given.maybe(shore.smallestPedestal()).ifPresent(least -> lines.say("smallest", least));
         Given.maybe(brief.job().inverter().inputLimit()).ifPresent(limit -> lines.say("set", limit));
+        brief.figures()
+                .shoreReturn()
+                .filter(it -> !it.chargers().isEmpty())
+                .ifPresent(it -> lines.sayIf(it.limited(), "held")
+                        .sayIf(!it.limited(), "charger", brief.say(it.charger()), brief.say(it.supply()))
+                        .sayIf(!it.limited(), "spare", brief.say(it.spare())));
         return lines.list().isEmpty() ? List.of() : lines.say("one").list();
     }
 
@@ -68,6 +75,12 @@ final class ShoreChapter {
                 .sayIf(has.staysOff(), "stays-off")
                 .sayIf(has.staysOff(), "away")
                 .sayIf(has.changeoverByHand(), "by-hand")
+                .sayIf(
+                        brief.figures()
+                                .shoreReturn()
+                                .flatMap(ReturnFigures::heater)
+                                .isPresent(),
+                        "back")
                 .sayIf(!brief.job().sockets().isEmpty(), "table")
                 .list();
     }

@@ -1,0 +1,212 @@
+package org.quaybook.figures;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.quaybook.figures.AbsenceFigures.Setting;
+import org.quaybook.quantity.Ratio;
+
+/**
+ * Charging, the usual day, absence, the return of shore power and the generator's size, from the job file to the figures. The
+ * expected values are worked by hand from the definitions of power, charge and energy, each beside its check.
+ */
+class DayAndChargeTest {
+
+    private static final String LITHIUM = "lantern-moth";
+    private static final String GLASS_MAT = "second-biscuit";
+    private static final String CABIN = "hut-seventeen";
+    private static final String AMERICAN = "marmalade-meridian";
+
+    /** Definition of power and power factor: 8 cells of 3.575 V and 50 A, 85 % and 0.95, on 230 V and on 120 V. */
+    @Test
+    void inputOfACharger() {
+        ReturnFigures lithium = ChangedDemo.of(
+                        LITHIUM, "  input-limit: 6 A", "  # input-limit: 6 A", "current: 60 A", "current: 50 A")
+                .figures()
+                .shoreReturn()
+                .orElseThrow();
+        assertThat(lithium.charger().value().amperes())
+                .isCloseTo(8 * 14.3 / 4 * 50 / (0.85 * 0.95 * 230), within(1e-9));
+        assertThat(lithium.leftOn().value().amperes()).isCloseTo(240.0 / 230, within(1e-9));
+        assertThat(lithium.heater()).contains("Induction ring");
+        assertThat(lithium.heating().value().amperes()).isCloseTo(1800.0 / 230, within(1e-9));
+        assertThat(lithium.supply().value().amperes()).isEqualTo(6);
+        assertThat(lithium.spare().value().amperes()).isZero();
+        // What fits takes the supply to the last ampere.
+        assertThat(lithium.fits().value().amperes() * 28.6 / (0.85 * 0.95 * 230)
+                        + lithium.leftOn().value().amperes())
+                .isCloseTo(6, within(1e-9));
+        ReturnFigures american =
+                ChangedDemo.of(AMERICAN).figures().shoreReturn().orElseThrow();
+        assertThat(american.voltage().value().volts()).isEqualTo(120);
+    }
+
+    /** The charger's own efficiency and power factor go before the usual ones. */
+    @Test
+    void aStatedEfficiencyGoesFirst() {
+        double usual = ChangedDemo.of(GLASS_MAT).value("charging.shore-charger.input");
+        double stated = ChangedDemo.of(GLASS_MAT, "fed-by: shore", "fed-by: shore, efficiency: 95 %, power-factor: 1")
+                .value("charging.shore-charger.input");
+        assertThat(stated).isCloseTo(usual * 0.85 * 0.95 / 0.95, within(1e-9));
+    }
+
+    /** An input limit of 6 A at 230 V: 1380 VA, times 0.85 and 0.95, over 28.6 V are 39 A instead of 60 A. */
+    @Test
+    void anInputLimitHoldsTheChargerBack() {
+        assertThat(ChangedDemo.of(LITHIUM).value("charging.shore-charger.current"))
+                .isCloseTo(6 * 230 * 0.85 * 0.95 / 28.6, within(1e-9));
+    }
+
+    /** Definition of power: 16 cells of 3.575 V and 50 A through 85 % and 0.95, and the pump of 1.1 kW starting at 5.5 times. */
+    @Test
+    void sizeOfTheGenerator() {
+        GeneratorFigures it = ChangedDemo.of(CABIN).figures().generator().orElseThrow();
+        double charger = 57.2 * 50 / (0.85 * 0.95);
+        assertThat(it.charger().value().watts()).isCloseTo(charger, within(1e-6));
+        assertThat(it.needed().value().watts()).isCloseTo(charger + 1100, within(1e-6));
+        assertThat(it.start().value().watts()).isCloseTo(charger + 6050, within(1e-6));
+        assertThat(it.shortTime().value()).isEqualTo(it.power().value());
+        assertThat(it.fits().value().amperes()).isCloseTo(3700 * 0.85 * 0.95 / 57.2, within(1e-6));
+        // A small set holds its charger back.
+        ChangedDemo small = ChangedDemo.of(CABIN, "power: 4.8 kW", "power: 2 kW");
+        assertThat(small.value("charging.generator-charger.current"))
+                .isCloseTo(2000 * 0.85 * 0.95 / 57.2, within(1e-6));
+        assertThat(small.figures().charging().get(1).toFull().orElseThrow().value())
+                .isGreaterThan(ChangedDemo.of(CABIN)
+                        .figures()
+                        .charging()
+                        .get(1)
+                        .toFull()
+                        .orElseThrow()
+                        .value());
+    }
+
+    /**
+     * Textbook form of standby drain, days = charge / (standby + C s / 720 h): 552 Ah usable of 690 Ah, 45 mA, 2 % a month;
+     * without the 45 mA a time at most.
+     */
+    @Test
+    void theInverterOff() {
+        AbsenceFigures it = ChangedDemo.of(LITHIUM).figures().absence();
+        assertThat(it.offToReserve().value().hours()).isCloseTo(552 / (0.045 + 690 * 0.02 / 720), within(1e-6));
+        assertThat(it.offToEmpty().value().hours()).isCloseTo(690 / (0.045 + 690 * 0.02 / 720), within(1e-6));
+        AbsenceFigures unknown = ChangedDemo.of(LITHIUM, "  standing-draw:", "  # standing-draw:")
+                .figures()
+                .absence();
+        assertThat(unknown.standing()).isEmpty();
+        assertThat(unknown.offToReserve().value().hours()).isCloseTo(0.8 * 720 / 0.02, within(1e-6));
+        assertThat(ChangedDemo.of(LITHIUM, "standing-draw: 45 mA (measured)", "standing-draw: not seen")
+                        .figures()
+                        .absence()
+                        .standing())
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "kind: automatic | kind: automatic | TAKES_OVER",
+                "when-shore-fails: take-over | when-shore-fails: stay-off | STAYS_OFF",
+                "when-shore-fails: take-over | when-shore-fails: not seen | NOT_KNOWN",
+                "kind: automatic | kind: manual | BY_HAND",
+                "kind: automatic | kind: none | ALWAYS_ON_INVERTER",
+                "kind: automatic | kind: not seen | NOT_KNOWN"
+            })
+    void whatHappensWhenShoreFails(String found, String instead, Setting setting) {
+        AbsenceFigures it = ChangedDemo.of(LITHIUM, found, instead).figures().absence();
+        assertThat(it.setting()).isEqualTo(setting);
+        // Each case lasts longer than the one before: left on, idle, off; the reserve before empty.
+        assertThat(it.toReserve().value()).isLessThan(it.idleToReserve().value());
+        assertThat(it.idleToReserve().value()).isLessThan(it.offToReserve().value());
+        assertThat(it.toReserve().value()).isLessThan(it.toEmpty().value());
+        assertThat(it.idleToReserve().value()).isLessThan(it.idleToEmpty().value());
+    }
+
+    /** A maker's limit goes before the table, and the hardest worked string's share decides for the bank. */
+    @Test
+    void whatTheBankTakes() {
+        ChangedDemo usual = ChangedDemo.of(LITHIUM, "temperature: 1 °C", "temperature: 12 °C");
+        assertThat(usual.value("bank.charge-limit")).isCloseTo(0.5 * 690, within(1e-9));
+        assertThat(usual.value("bank.charge-limit-cold")).isCloseTo(0.2 * 690, within(1e-9));
+        ChangedDemo makers = ChangedDemo.of(
+                LITHIUM,
+                "temperature: 1 °C",
+                "temperature: 12 °C",
+                "  standing-draw:",
+                "  charge-limit: 100 A\n  standing-draw:");
+        assertThat(makers.value("bank.charge-limit"))
+                .isCloseTo(100 / makers.value("bank.worst-share"), within(1e-9))
+                .isLessThanOrEqualTo(300.0);
+        assertThat(makers.value("bank.charge-limit-cold")).isEqualTo(makers.value("bank.charge-limit"));
+        // The job's bank gets to 1 °C and may be charged above 2 °C.
+        Figures cold = ChangedDemo.of(LITHIUM).figures();
+        assertThat(cold.bankCharging().coldLimit().value().amperes()).isZero();
+        assertThat(cold.charging().get(0).recharge().orElseThrow().toFullCold()).isEmpty();
+        assertThat(ChangedDemo.of(GLASS_MAT).value("bank.charge-limit-cold"))
+                .isEqualTo(ChangedDemo.of(GLASS_MAT).value("bank.charge-limit"));
+    }
+
+    /** Definition of energy: a plan of uses at stated times holds what a plan of spread uses does. */
+    @Test
+    void timesOfDayMoveTheUseAndKeepTheEnergy() {
+        ChangedDemo spread = ChangedDemo.of(LITHIUM);
+        ChangedDemo stated =
+                ChangedDemo.of(LITHIUM, "per-use: 20 min, uses-per-day: 2", "per-use: 20 min, at: [06:30, 06:50]");
+        assertThat(stated.value("day.use")).isCloseTo(spread.value("day.use"), within(0.01 * spread.value("day.use")));
+        assertThat(stated.value("day.dark-charge-at-08")).isLessThan(spread.value("day.dark-charge-at-08"));
+    }
+
+    /** What several alternators give is their sum. */
+    @Test
+    void alternatorsTogether() {
+        Figures it = ChangedDemo.of(
+                        LITHIUM,
+                        "  - { kind: solar",
+                        "  - { kind: alternator, name: Second, current: 30 A }\n  - { kind: solar")
+                .figures();
+        assertThat(it.chargingTogether()).singleElement().satisfies(together -> {
+            assertThat(together.way()).isEqualTo(ChargeFigures.Way.ENGINE_RUNNING);
+            assertThat(together.recharge().current().value().amperes()).isEqualTo(120);
+            assertThat(together.recharge().toFull().orElseThrow().value())
+                    .isLessThan(it.charging().get(1).toFull().orElseThrow().value());
+        });
+    }
+
+    /** Under way the inverter goes on feeding what stays on: its mean input over the nominal voltage is missing. */
+    @Test
+    void loadsAreTakenOffTheAlternator() {
+        Figures it = ChangedDemo.of(LITHIUM).figures();
+        RechargeFigures alternator = it.charging().get(1).recharge().orElseThrow();
+        assertThat(alternator.left().value().amperes())
+                .isCloseTo(90 - it.absence().load().value().watts() / 25.6, within(1e-9));
+        RechargeFigures shore = it.charging().get(0).recharge().orElseThrow();
+        assertThat(shore.left().value()).isEqualTo(shore.current().value());
+        // A use takes less than a day, and a day less than all above the reserve.
+        assertThat(shore.afterUses())
+                .isNotEmpty()
+                .allSatisfy(use -> assertThat(use.time().value())
+                        .isLessThan(shore.afterDay().orElseThrow().value()));
+        assertThat(shore.afterDay().orElseThrow().value())
+                .isLessThan(shore.toFull().orElseThrow().value());
+    }
+
+    @Test
+    void aWornBankLastsNoLongerAndADayIsNeverNaN() {
+        for (String demo : new String[] {LITHIUM, GLASS_MAT, CABIN, AMERICAN, "persimmon-tug", "long-way-round"}) {
+            DayFigures day = ChangedDemo.of(demo).figures().day();
+            assertThat(day.darkDaysWorn().value())
+                    .isLessThanOrEqualTo(day.darkDays().value());
+            assertThat(day.courses()).allSatisfy(course -> {
+                assertThat(course.charge()).hasSizeLessThanOrEqualTo(13);
+                assertThat(course.charge().get(0).value()).isEqualTo(Ratio.WHOLE);
+                assertThat(course.charge())
+                        .allSatisfy(charge -> assertThat(charge.value())
+                                .isGreaterThanOrEqualTo(course.lowest().value()));
+            });
+        }
+    }
+}
