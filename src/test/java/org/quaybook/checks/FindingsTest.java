@@ -27,6 +27,7 @@ class FindingsTest {
     private static final String GLASS_MAT = "second-biscuit";
     private static final String AMERICAN = "marmalade-meridian";
     private static final String VENTED = "persimmon-tug";
+    private static final String CABIN = "hut-seventeen";
 
     /** One check, a job that fails it and one that passes it. */
     record Case(Check check, Severity severity, ChangedDemo fails, ChangedDemo passes) {}
