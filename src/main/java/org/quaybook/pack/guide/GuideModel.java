@@ -83,7 +83,11 @@ final class GuideModel {
             chapters.add(new Rows()
                     .put("id", id)
                     .put("number", chapters.size() + 1)
-                    .put("title", words.say("guide.chapter." + id + variant(id), brief.names().craft()))
+                    .put(
+                            "title",
+                            words.say(
+                                    "guide.chapter." + id + variant(id),
+                                    brief.names().craft()))
                     .map());
         }
         return List.copyOf(chapters);
