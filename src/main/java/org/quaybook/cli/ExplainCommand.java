@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
 import org.quaybook.figures.Figure;
 import org.quaybook.pack.Road;
+import org.quaybook.pack.workings.Workings;
 import org.quaybook.text.Words;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -65,7 +66,8 @@ final class ExplainCommand implements Callable<Integer> {
             return Exit.BAD_INPUT;
         }
         if (chosen.size() == 1) {
-            new Explanation(all, line.getOut(), words).print(chosen.get(0));
+            new Explanation(new Workings(assessment.figures(), words, Workings.Places.FILE), line.getOut(), words)
+                    .print(chosen.get(0).key());
         } else {
             chosen.forEach(figure -> line.getOut().println(figure.key() + " = " + words.word(figure.stated())));
         }

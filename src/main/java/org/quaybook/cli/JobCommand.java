@@ -45,7 +45,9 @@ abstract class JobCommand implements Callable<Integer> {
         Road.Judged judged = Road.judge(job);
         problems(job, judged);
         Assessment assessment = judged.assessment();
-        return assessment == null ? Exit.BAD_INPUT : judged(job, judged, assessment);
+        return assessment == null
+                ? judged.unfinished().map(it -> unfinished(job, it)).orElse(Exit.BAD_INPUT)
+                : judged(job, judged, assessment);
     }
 
     /** Tells what is wrong with the input. */
@@ -66,6 +68,11 @@ abstract class JobCommand implements Callable<Integer> {
 
     /** Goes on with a job that could be read and calculated; gives the exit code. */
     abstract int judged(Path job, Road.Judged judged, Assessment assessment);
+
+    /** Goes on with a job that could be read but lacks what the figures need; gives the exit code. */
+    int unfinished(Path job, Road.Unfinished unfinished) {
+        return Exit.BAD_INPUT;
+    }
 
     final Report report(PrintWriter to) {
         return new Report(to, words, ansi());

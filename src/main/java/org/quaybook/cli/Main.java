@@ -34,7 +34,7 @@ import picocli.CommandLine.ParameterException;
             "",
             "Exit codes:",
             "  0  done",
-            "  1  findings forbid handing over and no pack was written, or a later reading has moved",
+            "  1  findings forbid handing over and only the worksheet was written, or a later reading has moved",
             "  2  bad input or usage; each problem was named with file, line and column",
             "  3  a pack could not be written; what was there before is still there",
             "  4  a mistake of the program itself",

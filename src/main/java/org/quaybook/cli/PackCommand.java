@@ -6,6 +6,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
 import org.quaybook.checks.Finding;
+import org.quaybook.job.Job;
 import org.quaybook.pack.PackFolder;
 import org.quaybook.pack.Road;
 import picocli.CommandLine.Command;
@@ -19,9 +20,10 @@ import picocli.CommandLine.ParameterException;
         header = "Makes the handover pack of each job.",
         description = {
             "",
-            "Makes the handover pack of each job: guide.pdf, labels.pdf, record/ (for any web host), figures.json and "
-                    + "issue.json, in a folder named by the job number. An earlier pack of the same job is replaced. "
-                    + "While a finding forbids handing over, nothing is written.",
+            "Makes the handover pack of each job: guide.pdf, labels.pdf, worksheet.pdf, record/ (for any web host), "
+                    + "figures.json and issue.json, in a folder named by the job number. An earlier pack of the same job is "
+                    + "replaced. While a finding forbids handing over, or the figures lack a value, only the worksheet is "
+                    + "written, beside the packs and marked as not for handing over.",
             ""
         })
 final class PackCommand extends JobCommand {
@@ -49,7 +51,11 @@ final class PackCommand extends JobCommand {
             err().println();
             err().println(summary(job, assessment));
             err().println(words.say("cli.not-packed", job.toString()));
-            return Exit.FORBIDDEN;
+            Path sheet = sheet(assessment.job());
+            byte[] pdf = Road.worksheet(assessment, judged.branding(), templates());
+            return written(sheet, pdf, words.say("cli.worksheet-only", sheet.toString()))
+                    ? Exit.FORBIDDEN
+                    : Exit.NOT_WRITTEN;
         }
         Path target = to.resolve(assessment.job().job().number());
         try {
@@ -63,6 +69,32 @@ final class PackCommand extends JobCommand {
         out().println(summary(job, assessment));
         out().println(words.say("cli.packed", target.toString()));
         return Exit.DONE;
+    }
+
+    /** What the figures lack is asked for on paper. */
+    @Override
+    int unfinished(Path job, Road.Unfinished unfinished) {
+        Path sheet = sheet(unfinished.job());
+        byte[] pdf = Road.survey(unfinished, templates());
+        return written(sheet, pdf, words.say("cli.survey-only", job.toString(), sheet.toString()))
+                ? Exit.BAD_INPUT
+                : Exit.NOT_WRITTEN;
+    }
+
+    /** Beside the packs, never inside one: what lies in a pack may be handed over. */
+    private Path sheet(Job job) {
+        return to.resolve(job.job().number() + "-worksheet.pdf");
+    }
+
+    private boolean written(Path file, byte[] content, String done) {
+        try {
+            PackFolder.writeFile(file, content);
+        } catch (PackFolder.NotWritten e) {
+            report(err()).problems(java.util.List.of(e.diagnostic()));
+            return false;
+        }
+        err().println(done);
+        return true;
     }
 
     private @Nullable Path templates() {

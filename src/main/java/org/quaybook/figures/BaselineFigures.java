@@ -12,6 +12,7 @@ import org.quaybook.job.TestResult;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Quantity;
 import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Voltage;
 
 /**
  * What a later visit can compare: each number predicted, read at handover and, if somebody has been there again, read
@@ -19,9 +20,10 @@ import org.quaybook.quantity.Ratio;
  *
  * @param current the load that drops are predicted at where no test says another: that of the job's first test of a drop,
  *     otherwise half of what the inverter takes at full output
+ * @param jointDrop what a sound joint drops at that load
  * @param items each number, in the order in which they are best read
  */
-public record BaselineFigures(Figure<Current> current, List<Item> items) {
+public record BaselineFigures(Figure<Current> current, Figure<Voltage> jointDrop, List<Item> items) {
 
     public BaselineFigures {
         items = List.copyOf(items);

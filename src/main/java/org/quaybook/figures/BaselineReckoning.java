@@ -90,6 +90,13 @@ final class BaselineReckoning {
     BaselineFigures figures() {
         supply.runs().forEach(run -> cold.put(run.cable().id(), coldResistance(run)));
         Figure<Current> current = current();
+        Figure<Voltage> joint = book.enter(
+                "baseline.joint-drop",
+                current.value().through(Practice.JOINT),
+                Rounding.NEAREST,
+                Formula.OHM,
+                Input.of("I", current),
+                Input.usual("R", Practice.JOINT, Practice.JOINT_SOURCE));
         Map<Same, List<TestResult>> tests = new LinkedHashMap<>();
         usual().forEach(same -> tests.put(same, new ArrayList<>()));
         for (TestResult test : job.tests()) {
@@ -103,7 +110,7 @@ final class BaselineReckoning {
                         entry -> COMPARED.indexOf(entry.getKey().kind())))
                 .map(entry -> item(entry.getKey(), entry.getValue(), current))
                 .toList();
-        return new BaselineFigures(current, items);
+        return new BaselineFigures(current, joint, items);
     }
 
     /** What every installation of this kind has to read. */
@@ -308,7 +315,7 @@ final class BaselineReckoning {
         return book.enter(
                 name,
                 bank.restFull().value().minus(current.through(sum(path))),
-                Rounding.NEAREST,
+                Rounding.DOWN,
                 Formula.VOLTAGE_BEHIND,
                 inputs);
     }

@@ -80,6 +80,27 @@ public final class PackFolder {
         }
     }
 
+    /**
+     * Writes one file, complete or not at all; one of the same name is replaced.
+     *
+     * @throws NotWritten if the system refuses, or something else than a file stands there
+     */
+    public static void writeFile(Path target, byte[] content) throws NotWritten {
+        Path place = target.toAbsolutePath().normalize();
+        Path parent = java.util.Objects.requireNonNullElse(place.getParent(), place);
+        try {
+            if (Files.exists(place) && !Files.isRegularFile(place)) {
+                throw new NotWritten(target, null, Message.of(PackMessage.NOT_A_FILE, target.toString()));
+            }
+            Files.createDirectories(parent);
+            Path fresh = parent.resolve("." + place.getFileName() + ".new");
+            Files.write(fresh, content);
+            Files.move(fresh, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException e) {
+            throw new NotWritten(target, e, Message.of(PackMessage.CANNOT_WRITE, target.toString(), reason(e)));
+        }
+    }
+
     private static String reason(IOException e) {
         return e.getClass().getSimpleName().replace("Exception", "")
                 + (e.getMessage() == null ? "" : ": " + e.getMessage());

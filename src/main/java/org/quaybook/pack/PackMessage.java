@@ -10,7 +10,9 @@ public enum PackMessage implements MessageKey {
     CANNOT_WRITE("pack.cannot-write"),
     /** {0} folder that holds something else than a pack. */
     NOT_A_PACK("pack.not-a-pack"),
-    NOT_A_PACK_HINT("pack.not-a-pack.hint");
+    NOT_A_PACK_HINT("pack.not-a-pack.hint"),
+    /** {0} what stands where a file is to be written. */
+    NOT_A_FILE("pack.not-a-file");
 
     private final String key;
 

@@ -24,6 +24,7 @@ import org.quaybook.job.Vocabulary;
 import org.quaybook.pack.guide.Guide;
 import org.quaybook.pack.labels.Labels;
 import org.quaybook.pack.labels.LabelsPrinted;
+import org.quaybook.pack.worksheet.Worksheet;
 import org.quaybook.record.Branding;
 import org.quaybook.record.RecordLink;
 import org.quaybook.record.RecordSite;
@@ -46,12 +47,20 @@ public final class Road {
      *
      * @param assessment what the documents are made of; null exactly if a problem is an error
      * @param problems what is wrong with the input, and warnings
+     * @param unfinished the job when it could be read but lacks what the figures need
      */
-    public record Judged(@Nullable Assessment assessment, Branding branding, List<Diagnostic> problems) {
+    public record Judged(
+            @Nullable Assessment assessment,
+            Branding branding,
+            List<Diagnostic> problems,
+            Optional<Unfinished> unfinished) {
         public Judged {
             problems = List.copyOf(problems);
         }
     }
+
+    /** A job that still lacks values, for its survey sheet. */
+    public record Unfinished(Job job, Installer installer) {}
 
     /** Reads, calculates and judges a job; writes nothing. */
     public static Judged judge(Path job) {
@@ -71,7 +80,7 @@ public final class Road {
         Job read = reading.job();
         Installer installer = reading.installer();
         if (read == null || installer == null) {
-            return new Judged(null, Branding.none(), problems);
+            return new Judged(null, Branding.none(), problems, Optional.empty());
         }
         if (later.isPresent()) {
             ReadingsReading visit = JobReader.readings(later.get(), read, vocabulary);
@@ -89,7 +98,8 @@ public final class Road {
         return new Judged(
                 wrong || figures == null ? null : Assessment.of(read, installer, figures, tables),
                 Branding.of(installer, logo),
-                problems);
+                problems,
+                figures == null ? Optional.of(new Unfinished(read, installer)) : Optional.empty());
     }
 
     private static Optional<byte[]> logo(Path jobFile, Job job, Installer installer, List<Diagnostic> problems) {
@@ -123,7 +133,7 @@ public final class Road {
      */
     public static Map<String, byte[]> documents(
             Assessment it, Branding branding, @Nullable Path ownTemplates, String version) {
-        Templates templates = ownTemplates == null ? Templates.builtIn() : Templates.overriddenBy(ownTemplates);
+        Templates templates = templates(ownTemplates);
         Map<String, byte[]> files = new TreeMap<>();
         List<String> languages = it.job().job().languages();
         for (String language : languages) {
@@ -135,10 +145,33 @@ public final class Road {
                 new RecordLink(it.installer().records(), it.job().job().record());
         LabelsPrinted labels = Labels.sheet(it, words, branding, link);
         files.put("labels.pdf", labels.sheet().pdf());
+        files.put("worksheet.pdf", Worksheet.pdf(it, words, templates, labels.notes()));
         RecordSite.page(it, words, branding, templates, List.of())
                 .forEach((path, content) -> files.put("record/" + path, content));
         files.put("figures.json", FiguresJson.of(it, words, labels.notes(), version));
         files.put("issue.json", IssueJson.of(it, files, version));
         return files;
+    }
+
+    /** The worksheet alone, for a job that must not be handed over yet: it says so on every page. */
+    public static byte[] worksheet(Assessment it, Branding branding, @Nullable Path ownTemplates) {
+        Words words = Words.of(it.job().job().languages().get(0));
+        RecordLink link =
+                new RecordLink(it.installer().records(), it.job().job().record());
+        return Worksheet.pdf(
+                it,
+                words,
+                templates(ownTemplates),
+                Labels.sheet(it, words, branding, link).notes());
+    }
+
+    /** The survey sheet alone, for a job that lacks values. */
+    public static byte[] survey(Unfinished it, @Nullable Path ownTemplates) {
+        return Worksheet.survey(
+                it.job(), it.installer(), Words.of(it.job().job().languages().get(0)), templates(ownTemplates));
+    }
+
+    private static Templates templates(@Nullable Path own) {
+        return own == null ? Templates.builtIn() : Templates.overriddenBy(own);
     }
 }

@@ -19,12 +19,12 @@ import org.quaybook.reference.TestLimits;
 import org.quaybook.text.Words;
 
 /** The tests done at handover beside the limits they are held against, without the names of those who tested. */
-final class TestSheet {
+public final class TestSheet {
 
     private final Assessment it;
     private final Words words;
 
-    TestSheet(Assessment assessment, Words words) {
+    public TestSheet(Assessment assessment, Words words) {
         this.it = assessment;
         this.words = words;
     }
@@ -41,8 +41,8 @@ final class TestSheet {
                 .put("source", given(test.source()))
                 .put("at", given(test.at()))
                 .put("result", result(test))
-                .put("limit", limit(test.test()).orElseGet(() -> words.say("record.limit.none")))
-                .put("limitSource", source(test.test()).map(this::cited).orElse(""))
+                .put("limit", limit(test.test()))
+                .put("limitSource", limitSource(test.test()))
                 .put("on", test.on() == null ? "" : words.date(test.on()))
                 .put("instrument", test.instrument())
                 .map();
@@ -59,7 +59,17 @@ final class TestSheet {
         return String.join(", ", parts);
     }
 
-    private Optional<String> limit(TestKind kind) {
+    /** The limit of a kind of test; says so where none is set. */
+    public String limit(TestKind kind) {
+        return limitOf(kind).orElseGet(() -> words.say("record.limit.none"));
+    }
+
+    /** Where that limit comes from, with its standing; empty where none is set. */
+    public String limitSource(TestKind kind) {
+        return source(kind).map(this::cited).orElse("");
+    }
+
+    private Optional<String> limitOf(TestKind kind) {
         return switch (kind) {
             case RCD_TRIP -> Optional.of(rcd(it.tables().rules().rcd()));
             case VOLTAGE_DROP ->

@@ -40,6 +40,7 @@ public final class Words {
             "render",
             "guide",
             "workings",
+            "worksheet",
             "labels",
             "record",
             "pack",

@@ -44,6 +44,7 @@ class MainTest {
         assertThat(folder.resolve("26-118"))
                 .isDirectoryContaining("glob:**/guide.pdf")
                 .isDirectoryContaining("glob:**/labels.pdf")
+                .isDirectoryContaining("glob:**/worksheet.pdf")
                 .isDirectoryContaining("glob:**/record")
                 .isDirectoryContaining("glob:**/figures.json")
                 .isDirectoryContaining("glob:**/issue.json");
@@ -102,11 +103,34 @@ class MainTest {
     }
 
     @Test
-    void writesNothingWhileAFindingForbids() throws IOException {
+    void writesTheWorksheetAloneWhileAFindingForbids() throws IOException {
         assertThat(run("pack", BARGE + "/as-found.yaml", "--to", folder.toString()))
                 .isEqualTo(Exit.FORBIDDEN);
-        assertThat(inside(folder)).isZero();
+        assertThat(inside(folder)).isEqualTo(1);
+        assertThat(folder).isDirectoryContaining("glob:**/26-118-as-found-worksheet.pdf");
         assertThat(err.toString()).contains("cold-charge").contains("must not be handed over");
+    }
+
+    @Test
+    void writesTheSurveySheetWhileTheFiguresLackValues() throws IOException {
+        String text =
+                Files.readString(Path.of(BARGE, "job.yaml")).replace("length: 1.6 m (measured)", "length: not seen");
+        Path job = Files.writeString(folder.resolve("job.yaml"), text);
+        Files.copy(Path.of(BARGE, "installer.yaml"), folder.resolve("installer.yaml"));
+        Files.copy(Path.of(BARGE, "logo.svg"), folder.resolve("logo.svg"));
+        Path packs = folder.resolve("packs");
+        assertThat(run("pack", job.toString(), "--to", packs.toString())).isEqualTo(Exit.BAD_INPUT);
+        assertThat(packs).isDirectoryContaining("glob:**/26-118-worksheet.pdf");
+        assertThat(inside(packs)).isEqualTo(1);
+        assertThat(err.toString()).contains("cables[0].length", "survey sheet");
+    }
+
+    @Test
+    void aFolderInTheWayOfTheWorksheetIsLeftAlone() throws IOException {
+        Path inTheWay = Files.createDirectory(folder.resolve("26-118-as-found-worksheet.pdf"));
+        assertThat(run("pack", BARGE + "/as-found.yaml", "--to", folder.toString()))
+                .isEqualTo(Exit.NOT_WRITTEN);
+        assertThat(inTheWay).isEmptyDirectory();
     }
 
     @Test

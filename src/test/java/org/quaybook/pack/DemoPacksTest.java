@@ -85,6 +85,17 @@ class DemoPacksTest {
         }
     }
 
+    /** The worksheet is the installer's: who tested, and with what, is not for the record. */
+    @ParameterizedTest
+    @MethodSource("demos")
+    void theRecordHoldsNothingOfTheWorksheet(Path demo) {
+        Map<String, byte[]> pack = pack(demo);
+        assertThat(pack).containsKey("worksheet.pdf");
+        assertThat(pack.keySet().stream().filter(path -> path.startsWith("record/")))
+                .noneMatch(path -> path.contains("worksheet") || path.endsWith(".pdf"));
+        assertThat(record(pack)).doesNotContain("worksheet.pdf");
+    }
+
     @ParameterizedTest
     @MethodSource("demos")
     void everyFigureIsTraceable(Path demo) throws Exception {
@@ -105,7 +116,7 @@ class DemoPacksTest {
         Map<String, byte[]> before = pack(DEMOS.resolve("lantern-moth"));
         Path changed = copy("lantern-moth", "cut-out: 21.5 V", "cut-out: 22.5 V");
         Map<String, byte[]> after = pack(changed);
-        for (String document : new String[] {"guide.pdf", "labels.pdf"}) {
+        for (String document : new String[] {"guide.pdf", "labels.pdf", "worksheet.pdf"}) {
             assertThat(text(before, document)).as(document).contains("21.5 V").doesNotContain("22.5 V");
             assertThat(text(after, document)).as(document).contains("22.5 V").doesNotContain("21.5 V");
         }

@@ -1,18 +1,12 @@
 package org.quaybook.pack.guide;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.quaybook.figures.ApplianceFigures;
-import org.quaybook.figures.Figure;
-import org.quaybook.figures.Input;
-import org.quaybook.figures.Input.FromFigure;
-import org.quaybook.figures.Input.FromJob;
-import org.quaybook.figures.Input.FromTable;
-import org.quaybook.figures.Input.Usual;
+import org.quaybook.pack.workings.Workings;
+import org.quaybook.pack.workings.Workings.Worked;
 import org.quaybook.record.Rows;
 import org.quaybook.text.Words;
 
@@ -44,14 +38,12 @@ final class WorkingsChapter {
 
     private final Briefing brief;
     private final Words words;
-    private final FigureNames names;
-    private final Map<String, Figure<?>> figures = new LinkedHashMap<>();
+    private final Workings workings;
 
     WorkingsChapter(Briefing brief) {
         this.brief = brief;
         this.words = brief.words();
-        this.names = new FigureNames(brief.figures(), brief.names(), words);
-        brief.figures().all().forEach(figure -> figures.put(figure.key(), figure));
+        this.workings = new Workings(brief.figures(), words, Workings.Places.PATH);
     }
 
     List<Map<String, Object>> groups() {
@@ -89,65 +81,10 @@ final class WorkingsChapter {
                 .put(
                         "figures",
                         keys.stream()
-                                .map(figures::get)
-                                .filter(Objects::nonNull)
-                                .map(this::row)
+                                .map(workings::of)
+                                .flatMap(Optional::stream)
+                                .map(Worked::row)
                                 .toList())
                 .map();
-    }
-
-    private Map<String, Object> row(Figure<?> figure) {
-        var formula = figure.working().formula();
-        return new Rows()
-                .put("name", names.of(figure.key()))
-                .put("value", brief.say(figure))
-                .put("formula", formula.text())
-                .put(
-                        "source",
-                        words.say(
-                                "workings.from.usual",
-                                formula.citation().source(),
-                                formula.citation().standing()))
-                .put(
-                        "inputs",
-                        figure.working().inputs().stream().map(this::input).toList())
-                .map();
-    }
-
-    private Map<String, Object> input(Input input) {
-        return new Rows()
-                .put("symbol", input.symbol())
-                .put("value", value(input))
-                .put("origin", origin(input.origin()))
-                .map();
-    }
-
-    /** A figure that goes into another one is shown as everywhere else: rounded to its safe side. */
-    private String value(Input input) {
-        return input.origin() instanceof FromFigure from && figures.containsKey(from.key())
-                ? brief.say(Objects.requireNonNull(figures.get(from.key())))
-                : words.word(input.value());
-    }
-
-    private String origin(Input.Origin origin) {
-        if (origin instanceof FromJob job) {
-            return words.say("workings.from.job", job.place().path(), job.provenance());
-        }
-        if (origin instanceof FromTable table) {
-            return words.say(
-                    "workings.from.table",
-                    table.table(),
-                    table.row(),
-                    table.citation().source(),
-                    table.citation().standing());
-        }
-        if (origin instanceof FromFigure figure) {
-            return words.say("workings.from.figure", names.of(figure.key()));
-        }
-        Usual usual = (Usual) origin;
-        return words.say(
-                "workings.from.usual",
-                usual.citation().source(),
-                usual.citation().standing());
     }
 }

@@ -489,15 +489,4 @@ class GuideTest {
             assertThat(contents(guide)).hasSize(13);
         }
     }
-
-    @Test
-    void namesEveryFigure() {
-        for (String demo : List.of("lantern-moth", "second-biscuit", "persimmon-tug")) {
-            Briefing brief = Briefing.of(DemoJob.of(demo).assessment(), DemoJob.WORDS);
-            FigureNames names = new FigureNames(brief.figures(), brief.names(), DemoJob.WORDS);
-            assertThat(brief.figures().all())
-                    .allSatisfy(figure ->
-                            assertThat(names.of(figure.key())).isNotBlank().doesNotContain("{"));
-        }
-    }
 }

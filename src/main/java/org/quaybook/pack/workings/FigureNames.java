@@ -1,4 +1,4 @@
-package org.quaybook.pack.guide;
+package org.quaybook.pack.workings;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -29,11 +29,14 @@ final class FigureNames {
     private final Words words;
     private final Map<String, String> things = new HashMap<>();
 
-    FigureNames(Figures figures, PartNames names, Words words) {
+    FigureNames(Figures figures, Words words) {
         this.words = words;
         figures.appliances().forEach(it -> things.put(it.key(), it.appliance().name()));
         figures.groups().forEach(it -> things.put(it.key(), words.list(it.names())));
-        figures.charging().forEach(it -> things.put(it.key(), names.nameOf(it.charging())));
+        figures.charging().forEach(it -> {
+            String name = it.charging().name();
+            things.put(it.key(), name == null ? words.term(it.charging().kind()) : name);
+        });
         figures.baseline().items().forEach(it -> things.put(it.key(), words.say(it.subject())));
         figures.chargingTogether().forEach(it -> things.put(it.key(), words.term(it.way())));
     }

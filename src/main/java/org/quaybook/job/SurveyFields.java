@@ -1,0 +1,148 @@
+package org.quaybook.job;
+
+import java.lang.reflect.InvocationTargetException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.quantity.Kind;
+import org.quaybook.quantity.Kinds;
+import org.quaybook.quantity.Quantity;
+
+/**
+ * The values of a job that somebody on board should look at: those that nobody has seen, those that were only told or
+ * assumed, and those that the job file leaves out. In the order in which one walks from the shore inlet to the bank.
+ */
+public final class SurveyFields {
+
+    /** Records of which what is left out is asked too; elsewhere it is a matter of choice. */
+    private static final Set<Class<?>> ASKED = Set.of(
+            Shore.class,
+            Bank.class,
+            Block.class,
+            Vent.class,
+            Cable.class,
+            Fuse.class,
+            Isolator.class,
+            Inverter.class,
+            AcCircuit.class,
+            Rcd.class,
+            Changeover.class);
+
+    private static final Set<Provenance> DOUBTFUL = Set.of(Provenance.NOT_SEEN, Provenance.TOLD, Provenance.ASSUMED);
+
+    private final List<Row> rows = new ArrayList<>();
+
+    private SurveyFields() {}
+
+    /**
+     * One value to look at.
+     *
+     * @param field which field: record and key, {@code cable.length}
+     * @param group what is walked up to: {@code shore}, {@code board}, {@code inverter}, {@code cables}, {@code bank},
+     *     {@code charging}, {@code appliances}
+     * @param of the name of the thing; empty where there is only one
+     * @param where its place in the craft; empty if not written
+     * @param given what is known; empty if the job file leaves it out
+     * @param kind kind of its quantity; empty if it is none
+     * @param terms what may be chosen; empty if it is no choice
+     * @param yesOrNo whether the answer is yes or no
+     */
+    public record Row(
+            String field,
+            String group,
+            String of,
+            String where,
+            Optional<Given<?>> given,
+            Optional<Kind<?>> kind,
+            List<Enum<?>> terms,
+            boolean yesOrNo) {
+        public Row {
+            terms = List.copyOf(terms);
+        }
+
+        /** Whether the job file leaves it out. */
+        public boolean leftOut() {
+            return given.isEmpty();
+        }
+    }
+
+    /** What to look at on board. */
+    public static List<Row> of(Job job) {
+        SurveyFields fields = new SurveyFields();
+        fields.walk(job.craft(), "shore", "", "");
+        if (job.shore() != null) {
+            fields.walk(job.shore(), "shore", "", job.shore().where());
+        }
+        if (job.generator() != null) {
+            fields.walk(job.generator(), "shore", "", job.generator().where());
+        }
+        job.rcds().forEach(it -> fields.walk(it, "board", it.id(), it.where()));
+        job.acCircuits().forEach(it -> fields.walk(it, "board", it.id(), it.name()));
+        job.sockets().forEach(it -> fields.walk(it, "board", it.name(), it.where()));
+        fields.walk(job.inverter(), "inverter", "", job.inverter().where());
+        job.isolators().forEach(it -> fields.walk(it, "cables", it.id(), it.where()));
+        job.cables().forEach(it -> fields.walk(it, "cables", it.id(), it.from() + " – " + it.to()));
+        job.fuses().forEach(it -> fields.walk(it, "cables", it.id(), it.where()));
+        fields.walk(job.bank(), "bank", "", job.bank().where());
+        job.charging()
+                .forEach(it ->
+                        fields.walk(it, "charging", Objects.requireNonNullElse(it.name(), Names.of(it.kind())), ""));
+        job.appliances().forEach(it -> fields.walk(it, "appliances", it.name(), ""));
+        return List.copyOf(fields.rows);
+    }
+
+    private void walk(Record record, String group, String of, @Nullable String where) {
+        Class<?> type = record.getClass();
+        for (Field field : Field.written(type)) {
+            @Nullable Object value = value(field, record);
+            if (field.isNested() && value instanceof Record nested) {
+                walk(nested, group, of, where);
+            } else if (field.form() == Field.Form.GIVEN) {
+                Given<?> given = (Given<?>) value;
+                boolean asked = given == null ? ASKED.contains(type) : DOUBTFUL.contains(given.provenance());
+                if (asked) {
+                    rows.add(row(type, field, group, of, where, given));
+                }
+            }
+        }
+    }
+
+    private static Row row(
+            Class<?> type, Field field, String group, String of, @Nullable String where, @Nullable Given<?> given) {
+        Class<?> holds = field.type();
+        List<Enum<?>> terms = new ArrayList<>();
+        if (holds.isEnum()) {
+            for (Object constant : holds.getEnumConstants()) {
+                terms.add((Enum<?>) constant);
+            }
+        }
+        return new Row(
+                name(type, field),
+                group,
+                of,
+                Objects.requireNonNullElse(where, ""),
+                Optional.ofNullable(given),
+                Quantity.class.isAssignableFrom(holds) && holds != Quantity.class
+                        ? Optional.of(Kinds.of(holds.asSubclass(Quantity.class)))
+                        : Optional.empty(),
+                terms,
+                holds == Boolean.class);
+    }
+
+    /** Record and key: what its words stand under. */
+    static String name(Class<?> record, Field field) {
+        String name = record.getSimpleName();
+        return Names.key(Character.toLowerCase(name.charAt(0)) + name.substring(1)) + "." + field.key();
+    }
+
+    private static @Nullable Object value(Field field, Record record) {
+        try {
+            return field.component().getAccessor().invoke(record);
+        } catch (IllegalAccessException | InvocationTargetException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+}

@@ -1,0 +1,5 @@
+/** How figures were reached, in words: the same for the terminal, the owner's guide and the installer's worksheet. */
+@NullMarked
+package org.quaybook.pack.workings;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,161 @@
+package org.quaybook.pack.worksheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.quaybook.checks.Assessment;
+import org.quaybook.checks.Finding;
+import org.quaybook.diag.Severity;
+import org.quaybook.job.Job;
+import org.quaybook.pack.labels.LabelNote;
+import org.quaybook.pack.workings.Workings;
+import org.quaybook.pack.workings.Workings.Worked;
+import org.quaybook.quantity.ConductorSize;
+import org.quaybook.record.Rows;
+import org.quaybook.reference.Rulebook;
+import org.quaybook.render.TemplateFunction;
+import org.quaybook.text.Words;
+
+/** What the templates of the worksheet see. */
+final class WorksheetModel {
+
+    /** What a reader sees of a figure's family, in this order. */
+    private static final List<String> FAMILIES = List.of(
+            "bank",
+            "inverter",
+            "cable",
+            "supply",
+            "fuse",
+            "appliance",
+            "absence",
+            "vent",
+            "charging",
+            "day",
+            "baseline",
+            "test");
+
+    private final Job job;
+    private final Rulebook rules;
+    private final Words words;
+
+    WorksheetModel(Job job, Rulebook rules, Words words) {
+        this.job = job;
+        this.rules = rules;
+        this.words = words;
+    }
+
+    Words words() {
+        return words;
+    }
+
+    String title() {
+        return words.say(
+                "worksheet.document-title", job.job().number(), job.craft().name());
+    }
+
+    /** The survey sheet alone. */
+    Map<String, Object> survey() {
+        return common(false, List.of("survey")).map();
+    }
+
+    Map<String, Object> whole(Assessment it, List<LabelNote> labels) {
+        return common(
+                        it.forbidsHandover(),
+                        List.of("survey", "findings", "parts", "order", "tests", "baseline", "workings"))
+                .put("findings", findings(it))
+                .put("parts", new PartsSheet(it, words).facts(labels))
+                .put("order", new OrderSheet(it, words).facts())
+                .put("tests", new TestsSheet(it, words).facts())
+                .put("baseline", new BaselineSheet(it, words).facts())
+                .put("workings", workings(it))
+                .map();
+    }
+
+    private Rows common(boolean blocked, List<String> sheets) {
+        List<Map<String, Object>> titled = new ArrayList<>();
+        for (String id : sheets) {
+            titled.add(new Rows()
+                    .put("id", id)
+                    .put("number", titled.size() + 1)
+                    .put("title", words.say("worksheet.sheet." + id))
+                    .map());
+        }
+        boolean letter = rules.conductors() == ConductorSize.Series.AWG;
+        return new Rows()
+                .put("language", words.language())
+                .put("title", title())
+                .put("paper", letter ? "8.5in 11in" : "210mm 297mm")
+                .put("blocked", blocked)
+                .put("complete", sheets.size() > 1)
+                .put("sheets", titled)
+                .put("number", job.job().number())
+                .put("revision", job.job().revision().toString())
+                .put("date", words.date(job.job().date()))
+                .put("craft", job.craft().name())
+                .put("rulebook", rules.title())
+                .put("fitter", job.job().fitter())
+                .put("survey", new SurveySheet(job, words).facts())
+                .put("say", (TemplateFunction) this::say);
+    }
+
+    private String say(List<Object> arguments) {
+        return words.say(
+                arguments.get(0).toString(),
+                arguments.subList(1, arguments.size()).toArray());
+    }
+
+    /** Worst first, as everywhere. */
+    private List<Map<String, Object>> findings(Assessment it) {
+        List<Map<String, Object>> groups = new ArrayList<>();
+        for (Severity severity : Severity.values()) {
+            List<Map<String, Object>> rows = it.findings().stream()
+                    .filter(finding -> finding.severity() == severity)
+                    .map(this::finding)
+                    .toList();
+            if (!rows.isEmpty()) {
+                groups.add(new Rows()
+                        .put("title", words.term(severity))
+                        .put("rows", rows)
+                        .map());
+            }
+        }
+        return groups;
+    }
+
+    private Map<String, Object> finding(Finding finding) {
+        return new Rows()
+                .put("id", finding.check().id())
+                .put("message", words.say(finding.message()))
+                .put("remedy", words.say(finding.remedy()))
+                .put(
+                        "source",
+                        words.say(
+                                "workings.from.usual",
+                                finding.check().citation().source(),
+                                finding.check().citation().standing()))
+                .put(
+                        "accepted",
+                        finding.accepted()
+                                .map(deviation -> words.say(
+                                        "worksheet.findings.accepted", deviation.by(), deviation.on(), deviation.why()))
+                                .orElse(""))
+                .map();
+    }
+
+    private List<Map<String, Object>> workings(Assessment it) {
+        Map<String, List<Map<String, Object>>> groups = new LinkedHashMap<>();
+        FAMILIES.forEach(family -> groups.put(family, new ArrayList<>()));
+        for (Worked worked : new Workings(it.figures(), words, Workings.Places.LINE).all()) {
+            String family = worked.key().substring(0, worked.key().indexOf('.'));
+            groups.computeIfAbsent(family, other -> new ArrayList<>()).add(worked.row());
+        }
+        return groups.entrySet().stream()
+                .filter(group -> !group.getValue().isEmpty())
+                .map(group -> new Rows()
+                        .put("title", words.say("worksheet.workings." + group.getKey()))
+                        .put("figures", group.getValue())
+                        .map())
+                .toList();
+    }
+}

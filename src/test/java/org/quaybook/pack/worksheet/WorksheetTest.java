@@ -1,0 +1,263 @@
+package org.quaybook.pack.worksheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.quaybook.checks.Assessment;
+import org.quaybook.checks.Finding;
+import org.quaybook.figures.Figure;
+import org.quaybook.pack.Road;
+import org.quaybook.text.Words;
+
+/** The worksheet as it is printed. Sizes and limits without a named source are this project's own. */
+class WorksheetTest {
+
+    private static final Words WORDS = Words.of("en-GB");
+    private static final double MILLIMETRES = 25.4 / 72;
+    private static final Map<String, Printed> PRINTED = new ConcurrentHashMap<>();
+
+    @TempDir
+    Path folder;
+
+    /** A letter's place and size in millimetres and points. */
+    private record Letter(int page, double x, double right, double y, double size) {}
+
+    private record Printed(Assessment it, List<String> pages, List<Letter> letters, List<double[]> papers) {
+
+        /** All text, line breaks and no-break spaces as spaces. */
+        String text() {
+            return String.join(" ", pages).replaceAll("[\\s\\u00a0]+", " ");
+        }
+
+        /** The text of one sheet. */
+        String sheet(String title) {
+            return pages.stream()
+                    .filter(page -> page.replace('\u00a0', ' ').contains(title))
+                    .reduce("", (a, b) -> a + " " + b)
+                    .replaceAll("[\\s\\u00a0]+", " ");
+        }
+    }
+
+    private static Printed print(Path job) {
+        Road.Judged judged = Road.judge(job);
+        Assessment it = Objects.requireNonNull(judged.assessment(), judged.problems()::toString);
+        return read(it, Road.worksheet(it, judged.branding(), null));
+    }
+
+    private static Printed demo(String name) {
+        return PRINTED.computeIfAbsent(name, demo -> print(Path.of("demo-jobs", demo)));
+    }
+
+    private static Printed read(Assessment it, byte[] pdf) {
+        List<String> pages = new ArrayList<>();
+        List<Letter> letters = new ArrayList<>();
+        List<double[]> papers = new ArrayList<>();
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            for (PDPage page : document.getPages()) {
+                papers.add(new double[] {
+                    page.getMediaBox().getWidth() * MILLIMETRES,
+                    page.getMediaBox().getHeight() * MILLIMETRES
+                });
+            }
+            for (int page = 1; page <= papers.size(); page++) {
+                int number = page;
+                PDFTextStripper stripper = new PDFTextStripper() {
+                    @Override
+                    protected void writeString(String text, List<TextPosition> positions) throws IOException {
+                        positions.forEach(at -> letters.add(new Letter(
+                                number,
+                                at.getXDirAdj() * MILLIMETRES,
+                                (at.getXDirAdj() + at.getWidthDirAdj()) * MILLIMETRES,
+                                at.getYDirAdj() * MILLIMETRES,
+                                at.getFontSizeInPt())));
+                        super.writeString(text, positions);
+                    }
+                };
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                pages.add(stripper.getText(document));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return new Printed(it, pages, letters, papers);
+    }
+
+    private Path changed(String demo, String... replacements) throws IOException {
+        for (String file : List.of("installer.yaml", "logo.svg")) {
+            Path from = Path.of("demo-jobs", demo, file);
+            if (Files.exists(from)) {
+                Files.copy(from, folder.resolve(file));
+            }
+        }
+        String text = Files.readString(Path.of("demo-jobs", demo, "job.yaml"));
+        for (int i = 0; i < replacements.length; i += 2) {
+            assertThat(text).contains(replacements[i]);
+            text = text.replace(replacements[i], replacements[i + 1]);
+        }
+        return Files.writeString(folder.resolve("job.yaml"), text);
+    }
+
+    /** ISO 216: A4 is 210 x 297 mm; ANSI Y14.1: Letter is 8.5 x 11 in. */
+    @ParameterizedTest
+    @CsvSource({"lantern-moth, 210, 297", "marmalade-meridian, 215.9, 279.4"})
+    void paperIsThatOfTheRegion(String demo, double width, double height) {
+        assertThat(demo(demo).papers()).allSatisfy(paper -> {
+            assertThat(paper[0]).isCloseTo(width, within(0.2));
+            assertThat(paper[1]).isCloseTo(height, within(0.2));
+        });
+    }
+
+    /** Nothing smaller than 7 points and nothing outside the margins. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "lantern-moth",
+                "second-biscuit",
+                "persimmon-tug",
+                "hut-seventeen",
+                "long-way-round",
+                "marmalade-meridian"
+            })
+    void isLegibleAndInsideThePage(String demo) {
+        Printed sheet = demo(demo);
+        double width = sheet.papers().get(0)[0];
+        double height = sheet.papers().get(0)[1];
+        assertThat(sheet.letters()).allSatisfy(letter -> {
+            assertThat(letter.x()).isGreaterThan(19);
+            assertThat(letter.right()).isLessThan(width - 11);
+            assertThat(letter.y()).isBetween(6.0, height - 5);
+        });
+        // Subscripts of the symbol font are drawn small on purpose; everything else is 7 points or more.
+        assertThat(sheet.letters()).allMatch(letter -> letter.size() >= 7);
+        assertThat(sheet.text()).doesNotContain("null", "{0}", "${");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"lantern-moth", "second-biscuit", "marmalade-meridian"})
+    void holdsEveryFindingWithRemedyAndSource(String demo) {
+        Printed sheet = demo(demo);
+        for (Finding finding : sheet.it().findings()) {
+            assertThat(sheet.sheet("2 Findings"))
+                    .contains(plain(WORDS.say(finding.message())))
+                    .contains(plain(WORDS.say(finding.remedy())))
+                    .contains(finding.check().id());
+        }
+    }
+
+    /** Every figure of the job, its value as everywhere. */
+    @ParameterizedTest
+    @ValueSource(strings = {"lantern-moth", "persimmon-tug"})
+    void worksOutEveryFigure(String demo) {
+        String workings = demo(demo).sheet("7 Workings");
+        for (Figure<?> figure : demo(demo).it().figures().all()) {
+            assertThat(workings).contains(figure.key()).contains(plain(WORDS.word(figure.stated())));
+        }
+    }
+
+    @Test
+    void partsNameCablesLugsFusesAndASpare() {
+        assertThat(demo("lantern-moth").sheet("3 Parts and cut list"))
+                .contains("B1 battery + – inverter +, insulation 90 °C 70 mm² 2 1.6 m 4")
+                .contains("B2", "1.8 m")
+                .contains("link between strings 70 mm² 4 0.3 m 8")
+                .contains("F1 class T 225 A", "1 + 1 spare")
+                .contains("hole of 8 mm");
+    }
+
+    /** AC finished and tested before DC, plus last, fuses in after that. */
+    @Test
+    void orderOfWorkIsAcBeforeDcAndPlusLast() {
+        assertThat(demo("lantern-moth").sheet("4 Order of work"))
+                .containsSubsequence(
+                        "licensed people",
+                        "Pull the shore lead",
+                        "Prove dead",
+                        "Finish the AC side",
+                        "Test it dead",
+                        "Run the DC cables",
+                        "Leave the fuse out",
+                        "Connect minus",
+                        "Connect plus last",
+                        "Insert the fuses",
+                        "Torque list",
+                        "B1 at battery + 12 Nm");
+    }
+
+    @Test
+    void commissioningHasLimitExpectedValueResultAndEachSource() {
+        String tests = demo("lantern-moth").sheet("5 Commissioning");
+        assertThat(tests)
+                .contains("0.12 V", "at 90 A", "0.114 V", "at most 300 ms", "IEC 61008-1", "48 MΩ", "ML-08")
+                .contains("licensed people");
+        assertThat(tests.split("RCD trip time", -1)).hasSize(4);
+        assertThat(tests).contains("RCD trip time R2 on inverter", "RCD trip time R2 on shore power");
+    }
+
+    @Test
+    void baselineHasEveryReadingAndALineForEachJoint() {
+        String baseline = demo("lantern-moth").sheet("6 Baseline for later visits");
+        assertThat(baseline)
+                .contains("0.12 V at 90 A = 1.333 mΩ")
+                .contains("B1, joint 4 of 4", "B2, joint 4 of 4")
+                .contains("Later visit");
+    }
+
+    @Test
+    void surveyAsksForWhatNobodyHasSeen() throws IOException {
+        Printed sheet = print(changed("lantern-moth", "breaker-distance: 1.2 m", "breaker-distance: not seen"));
+        assertThat(sheet.sheet("1 Survey on board"))
+                .contains("conductor length from inlet to breaker", "stern rail, port side", "not seen")
+                .contains("smallest supply", "6 A (T)");
+    }
+
+    /** A job that must not be handed over says so on every page. */
+    @Test
+    void whatMustNotBeHandedOverSaysSoOnEveryPage() {
+        Printed sheet = print(Path.of("demo-jobs/lantern-moth/as-found.yaml"));
+        assertThat(sheet.pages()).allMatch(page -> page.contains("NOT FOR HANDING OVER"));
+        assertThat(demo("lantern-moth").text()).doesNotContain("NOT FOR HANDING OVER");
+    }
+
+    /** A job that lacks what the figures need still has its survey sheet. */
+    @Test
+    void aJobThatLacksValuesHasItsSurveySheet() throws IOException {
+        Road.Judged judged = Road.judge(changed("lantern-moth", "length: 1.6 m (measured)", "length: not seen"));
+        assertThat(judged.assessment()).isNull();
+        byte[] pdf = Road.survey(judged.unfinished().orElseThrow(), null);
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            String text = new PDFTextStripper().getText(document).replaceAll("[\\s\\u00a0]+", " ");
+            assertThat(text).contains("B1: length of this one run", "cannot be reached", "Survey on board");
+            assertThat(text).doesNotContain("Workings");
+        }
+    }
+
+    /** The owner is nobody's business on the installer's paper. */
+    @Test
+    void theOwnerIsNotInIt() {
+        assertThat(demo("lantern-moth").text()).doesNotContain("Oatcake,", "07700 900118", "oatcake@", "Nowhere Basin");
+    }
+
+    private static String plain(String text) {
+        return text.replace('\u00a0', ' ');
+    }
+}
