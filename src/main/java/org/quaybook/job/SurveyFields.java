@@ -31,6 +31,10 @@ public final class SurveyFields {
             Rcd.class,
             Changeover.class);
 
+    /** What follows from other values where the job file leaves it out, or matters to few installations. */
+    private static final Set<String> USUAL =
+            Set.of("shore.voltage", "cable.alike", "cable.pole", "fuse.role", "fuse.conductor", "fuse.load");
+
     private static final Set<Provenance> DOUBTFUL = Set.of(Provenance.NOT_SEEN, Provenance.TOLD, Provenance.ASSUMED);
 
     private final List<Row> rows = new ArrayList<>();
@@ -84,7 +88,7 @@ public final class SurveyFields {
         job.sockets().forEach(it -> fields.walk(it, "board", it.name(), it.where()));
         fields.walk(job.inverter(), "inverter", "", job.inverter().where());
         job.isolators().forEach(it -> fields.walk(it, "cables", it.id(), it.where()));
-        job.cables().forEach(it -> fields.walk(it, "cables", it.id(), it.from() + " – " + it.to()));
+        job.cables().forEach(it -> fields.walk(it, "cables", it.id(), it.from() + " → " + it.to()));
         job.fuses().forEach(it -> fields.walk(it, "cables", it.id(), it.where()));
         fields.walk(job.bank(), "bank", "", job.bank().where());
         job.charging()
@@ -102,7 +106,9 @@ public final class SurveyFields {
                 walk(nested, group, of, where);
             } else if (field.form() == Field.Form.GIVEN) {
                 Given<?> given = (Given<?>) value;
-                boolean asked = given == null ? ASKED.contains(type) : DOUBTFUL.contains(given.provenance());
+                boolean asked = given == null
+                        ? ASKED.contains(type) && !USUAL.contains(name(type, field))
+                        : DOUBTFUL.contains(given.provenance());
                 if (asked) {
                     rows.add(row(type, field, group, of, where, given));
                 }

@@ -177,7 +177,7 @@ class WorksheetTest {
     @Test
     void partsNameCablesLugsFusesAndASpare() {
         assertThat(demo("lantern-moth").sheet("3 Parts and cut list"))
-                .contains("B1 battery + – inverter +, insulation 90 °C 70 mm² 2 1.6 m 4")
+                .contains("B1 battery + → inverter +, insulation 90 °C 70 mm² 2 1.6 m 4")
                 .contains("B2", "1.8 m")
                 .contains("link between strings 70 mm² 4 0.3 m 8")
                 .contains("F1 class T 225 A", "1 + 1 spare")
