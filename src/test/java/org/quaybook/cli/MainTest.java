@@ -194,7 +194,7 @@ class MainTest {
         assertThat(run("revisit", BARGE, visit)).isEqualTo(Exit.FORBIDDEN);
         assertThat(out.toString().replace('\u00a0', ' '))
                 .contains(
-                        "voltage drop, B1 and B2", "= 1.333 mΩ", "= 2.50 mΩ", "MOVED", "baseline-moved", "visit.yaml:9")
+                        "voltage drop, B1 and B2", "= 1.333 mΩ", "= 2.50 mΩ", "MOVED", "baseline-moved", "visit.yaml:8")
                 .contains("not read again", "steady", "Moved: 1.");
     }
 
