@@ -85,6 +85,7 @@ public final class SurveyFields {
         }
         job.rcds().forEach(it -> fields.walk(it, "board", it.id(), it.where()));
         job.acCircuits().forEach(it -> fields.walk(it, "board", it.id(), it.name()));
+        job.earths().forEach(it -> fields.walk(it, "board", it.id(), it.from() + " → " + it.to()));
         job.sockets().forEach(it -> fields.walk(it, "board", it.name(), it.where()));
         fields.walk(job.inverter(), "inverter", "", job.inverter().where());
         job.isolators().forEach(it -> fields.walk(it, "cables", it.id(), it.where()));

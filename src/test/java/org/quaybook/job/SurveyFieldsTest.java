@@ -96,6 +96,7 @@ class SurveyFieldsTest {
                 Generator.class,
                 Rcd.class,
                 AcCircuit.class,
+                Earth.class,
                 Socket.class,
                 Inverter.class,
                 Isolator.class,
