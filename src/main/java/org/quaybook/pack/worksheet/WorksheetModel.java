@@ -39,6 +39,9 @@ final class WorksheetModel {
             "vent",
             "charging",
             "day",
+            "back",
+            "return",
+            "generator",
             "baseline",
             "test");
 
