@@ -7,13 +7,10 @@ import org.quaybook.diag.Place;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.BankFigures;
 import org.quaybook.figures.Figures;
-import org.quaybook.figures.VentFigures;
 import org.quaybook.job.Bank;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
 import org.quaybook.job.Protection;
-import org.quaybook.job.Vent;
-import org.quaybook.quantity.Area;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Stated;
@@ -43,7 +40,6 @@ final class BankChecks {
         if (protection != null) {
             checks.protection(protection);
         }
-        figures.vent().ifPresent(checks::ventilation);
         checks.terminals();
     }
 
@@ -109,30 +105,6 @@ final class BankChecks {
                     place,
                     Stated.up(worst.dividedBy(strings - 1)),
                     Stated.asGiven(limit));
-        }
-    }
-
-    private void ventilation(VentFigures need) {
-        Vent vent = bank.vent();
-        Optional<Area> inlet = vent == null ? Optional.empty() : Given.maybe(vent.inlet());
-        Optional<Area> outlet = vent == null ? Optional.empty() : Given.maybe(vent.outlet());
-        if (inlet.isEmpty() || outlet.isEmpty()) {
-            findings.add(
-                    figures.bank().battery().vented() ? Severity.FORBIDS : Severity.DECIDE,
-                    Check.VENTILATION_UNKNOWN,
-                    vent == null ? bank.place() : vent.place(),
-                    need.boostOpening().stated());
-            return;
-        }
-        Area smaller = inlet.get().compareTo(outlet.get()) < 0 ? inlet.get() : outlet.get();
-        if (smaller.compareTo(need.boostOpening().value()) < 0) {
-            findings.add(
-                    Severity.FORBIDS,
-                    Check.VENTILATION,
-                    vent == null ? bank.place() : vent.place(),
-                    Stated.down(smaller),
-                    need.boostOpening().stated(),
-                    need.boostFlow().stated());
         }
     }
 

@@ -25,6 +25,7 @@ public final class Findings {
         SupplyChecks.run(job, figures, tables, findings);
         FuseChecks.run(job, figures, findings);
         BankChecks.run(job, figures, findings);
+        VentChecks.run(job.bank(), figures, findings);
         LoadChecks.run(job, figures, findings);
         ChargeChecks.run(job, figures, findings);
         MainsChecks.run(job, figures, tables, findings);

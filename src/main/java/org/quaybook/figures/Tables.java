@@ -10,6 +10,7 @@ import org.quaybook.reference.Inverters;
 import org.quaybook.reference.RestVoltages;
 import org.quaybook.reference.Rulebook;
 import org.quaybook.reference.Spreads;
+import org.quaybook.reference.TableShelf;
 
 /** The tables that a job is calculated with. */
 public record Tables(
@@ -26,16 +27,25 @@ public record Tables(
 
     /** The tables that come with the program, and a rulebook by name. */
     public static Tables standard(String rulebook) {
+        return of(rulebook, TableShelf.standard());
+    }
+
+    /**
+     * The tables of a shelf, and a rulebook by name.
+     *
+     * @throws org.quaybook.reference.TableFault if the tables do not go together
+     */
+    public static Tables of(String rulebook, TableShelf shelf) {
         return new Tables(
-                Rulebook.named(rulebook),
+                Rulebook.named(rulebook, shelf),
                 Batteries.standard(),
                 RestVoltages.standard(),
-                Conductors.standard(),
-                Fuses.standard(),
+                Conductors.of(shelf),
+                Fuses.of(shelf),
                 Inverters.standard(),
                 Spreads.standard(),
-                AcCables.standard(),
-                Breakers.standard(),
-                Earths.standard());
+                AcCables.of(shelf),
+                Breakers.of(shelf),
+                Earths.of(shelf));
     }
 }

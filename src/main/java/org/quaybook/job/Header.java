@@ -38,6 +38,14 @@ public record Header(
                 form = "a .yaml file in this file's folder, below it, or one folder up, such as ../installer.yaml")
         String installer,
 
+        @Means(
+                value = "folder with the installer's own copies of rulebook tables, a path from this file",
+                example = "tables")
+        @Matches(
+                value = "(\\.\\./)?[^/\\\\:.*?\"<>|][^/\\\\:*?\"<>|]*(/[^/\\\\:.*?\"<>|][^/\\\\:*?\"<>|]*)*",
+                form = "a folder in this file's folder, below it, or one folder up, such as ../tables")
+        @Nullable String tables,
+
         @Means("who did the work") @Nullable String fitter,
         Place place) {
     public Header {

@@ -29,6 +29,14 @@ public record Installer(
                 form = "an https address that ends in a slash, such as https://records.example.org/")
         String records,
 
+        @Means(
+                value = "folder with the installer's own copies of rulebook tables, a path from this file",
+                example = "tables")
+        @Matches(
+                value = "(\\.\\./)?[^/\\\\:.*?\"<>|][^/\\\\:*?\"<>|]*(/[^/\\\\:.*?\"<>|][^/\\\\:*?\"<>|]*)*",
+                form = "a folder in this file's folder, below it, or one folder up, such as ../tables")
+        @Nullable String tables,
+
         Place place) {
     public Installer {
         address = List.copyOf(address);

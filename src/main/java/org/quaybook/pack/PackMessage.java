@@ -1,11 +1,30 @@
 package org.quaybook.pack;
 
 import org.quaybook.diag.MessageKey;
+import org.quaybook.reference.TableFault;
 
 /** What the road has to say besides what its stages say. */
 public enum PackMessage implements MessageKey {
     /** {0} the logo's file name. */
     LOGO_UNREADABLE("pack.logo-unreadable"),
+    /** {0} folder of own tables. */
+    TABLES_UNREADABLE("pack.tables-unreadable"),
+    /** {0} most KiB. */
+    TABLE_UNREADABLE("pack.table-unreadable"),
+    /** Of a table: {0} column, {1} what was found, {2} what is allowed. */
+    TABLE_NO_ROWS("pack.table-no-rows"),
+    TABLE_HEADING("pack.table-heading"),
+    TABLE_HEADINGS("pack.table-headings"),
+    TABLE_COLUMNS("pack.table-columns"),
+    TABLE_CELLS("pack.table-cells"),
+    TABLE_CELL("pack.table-cell"),
+    TABLE_NUMBER("pack.table-number"),
+    TABLE_TWICE("pack.table-twice"),
+    TABLE_STANDING("pack.table-standing"),
+    TABLE_ROW("pack.table-row"),
+    TABLE_STRANGE("pack.table-strange"),
+    TABLE_ORDER("pack.table-order"),
+    TABLE_OTHER("pack.table-other"),
     /** {0} folder, {1} what the system said. */
     CANNOT_WRITE("pack.cannot-write"),
     /** {0} folder that holds something else than a pack. */
@@ -18,6 +37,25 @@ public enum PackMessage implements MessageKey {
 
     PackMessage(String key) {
         this.key = key;
+    }
+
+    /** What to say of a table that cannot be trusted. */
+    static PackMessage of(TableFault.Kind kind) {
+        return switch (kind) {
+            case NO_ROWS -> TABLE_NO_ROWS;
+            case HEADING -> TABLE_HEADING;
+            case HEADINGS -> TABLE_HEADINGS;
+            case COLUMNS -> TABLE_COLUMNS;
+            case CELLS -> TABLE_CELLS;
+            case CELL -> TABLE_CELL;
+            case NUMBER -> TABLE_NUMBER;
+            case TWICE -> TABLE_TWICE;
+            case STANDING -> TABLE_STANDING;
+            case ROW -> TABLE_ROW;
+            case TABLE -> TABLE_STRANGE;
+            case ORDER -> TABLE_ORDER;
+            case OTHER -> TABLE_OTHER;
+        };
     }
 
     @Override

@@ -90,7 +90,11 @@ public final class Road {
             }
         }
         Optional<byte[]> logo = logo(file, read, installer, problems);
-        Tables tables = Tables.standard(read.job().rulebook());
+        Optional<Tables> own = OwnTables.read(file, read, installer, problems);
+        if (own.isEmpty()) {
+            return new Judged(null, Branding.of(installer, logo), problems);
+        }
+        Tables tables = own.get();
         Figures.Outcome outcome = Figures.of(read, tables);
         problems.addAll(outcome.problems());
         boolean wrong = problems.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);

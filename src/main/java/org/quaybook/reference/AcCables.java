@@ -11,7 +11,7 @@ public final class AcCables {
 
     private static final List<String> WAYS = List.of("in-insulation", "in-conduit", "on-surface");
 
-    private static final AcCables STANDARD = new AcCables(Table.load("ampacity-ac"));
+    private static final AcCables STANDARD = of(TableShelf.standard());
 
     private final Table table;
 
@@ -24,6 +24,15 @@ public final class AcCables {
                 throw new TableFault(table.name(), row.line(), "a way that cools better carries less");
             }
         }
+    }
+
+    /**
+     * By an installer's copies.
+     *
+     * @throws TableFault if the tables do not go together
+     */
+    public static AcCables of(TableShelf shelf) {
+        return new AcCables(shelf.table("ampacity-ac"));
     }
 
     /** The project's own table. */

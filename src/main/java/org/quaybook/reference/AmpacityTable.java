@@ -41,12 +41,12 @@ public final class AmpacityTable {
         refuseHoles();
     }
 
-    static AmpacityTable load(Series series, String suffix) {
+    static AmpacityTable of(TableShelf shelf, Series series, String suffix) {
         return new AmpacityTable(
                 series,
-                Table.load("ampacity-" + suffix),
-                Table.load("ampacity-" + suffix + "-spaces"),
-                Table.load("ampacity-" + suffix + "-bundles"));
+                shelf.table("ampacity-" + suffix),
+                shelf.table("ampacity-" + suffix + "-spaces"),
+                shelf.table("ampacity-" + suffix + "-bundles"));
     }
 
     /** All sizes of the table, smallest first. */
@@ -169,7 +169,7 @@ public final class AmpacityTable {
                 && (insulations.get(column) <= insulations.get(column - 1)
                         || here < row.number("t" + insulations.get(column - 1)));
         if (here <= 0 || belowThinner || belowCooler) {
-            throw new TableFault(amperes.name(), row.line(), "column " + name + " is out of order");
+            throw new TableFault(TableFault.Kind.ORDER, amperes.name(), row.line(), name, row.text(name), "");
         }
     }
 

@@ -6,12 +6,21 @@ import org.quaybook.quantity.Current;
 /** Rated currents of circuit breakers for household and similar use (IEC 60898-1). */
 public final class Breakers {
 
-    private static final Breakers STANDARD = new Breakers(Table.load("breaker-ratings"));
+    private static final Breakers STANDARD = of(TableShelf.standard());
 
     private final Table table;
 
     Breakers(Table table) {
         this.table = table;
+    }
+
+    /**
+     * By an installer's copies.
+     *
+     * @throws TableFault if the tables do not go together
+     */
+    public static Breakers of(TableShelf shelf) {
+        return new Breakers(shelf.table("breaker-ratings"));
     }
 
     /** The project's own table. */

@@ -16,6 +16,8 @@ public record Citation(String source, Standing standing) {
         FROM_MEMORY,
         /** Worked out from other values by the rule that the source names. */
         COMPUTED,
+        /** Copied by the installer from a copy of the standard of his own. */
+        OWN_COPY,
         /** What the trade usually does; no document stands behind it. */
         COMMON_PRACTICE
     }

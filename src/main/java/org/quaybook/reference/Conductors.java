@@ -19,8 +19,7 @@ public final class Conductors {
     private static final double METRES_PER_KILOMETRE = 1000;
     private static final double METRES_PER_THOUSAND_FEET = 304.8;
 
-    private static final Conductors STANDARD = new Conductors(
-            Table.load("conductors-metric"), Table.load("conductors-awg"), Table.load("conductors-sae-areas"));
+    private static final Conductors STANDARD = of(TableShelf.standard());
 
     private final Table metric;
     private final Table awg;
@@ -32,6 +31,15 @@ public final class Conductors {
         this.smallestAreas = smallestAreas.ascending("circular-mils");
         refuseDisorder(metric, Series.METRIC);
         refuseDisorder(awg, Series.AWG);
+    }
+
+    /**
+     * By an installer's copies.
+     *
+     * @throws TableFault if the tables do not go together
+     */
+    public static Conductors of(TableShelf shelf) {
+        return new Conductors(shelf.table("conductors-metric"), shelf.table("conductors-awg"), shelf.table("conductors-sae-areas"));
     }
 
     /** The project's own tables. */

@@ -6,8 +6,7 @@ import org.quaybook.quantity.Temperature;
 /** Smallest earth and bonding conductors. */
 public final class Earths {
 
-    private static final Earths STANDARD =
-            new Earths(Table.load("protective-conductors"), Table.load("earths"), Table.load("adiabatic"));
+    private static final Earths STANDARD = of(TableShelf.standard());
 
     private final Table protective;
     private final Table least;
@@ -17,6 +16,15 @@ public final class Earths {
         this.protective = protective.ascending("line-above-mm2");
         this.least = least;
         this.adiabatic = adiabatic;
+    }
+
+    /**
+     * By an installer's copies.
+     *
+     * @throws TableFault if the tables do not go together
+     */
+    public static Earths of(TableShelf shelf) {
+        return new Earths(shelf.table("protective-conductors"), shelf.table("earths"), shelf.table("adiabatic"));
     }
 
     /** The project's own table. */

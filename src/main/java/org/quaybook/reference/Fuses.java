@@ -12,8 +12,7 @@ public final class Fuses {
 
     static final String INTERRUPTING = "fuse-interrupting";
     private static final String GG = "nh-gg";
-    private static final Fuses STANDARD =
-            new Fuses(Table.load("fuses"), Table.load(INTERRUPTING), Table.load("fuse-selectivity"));
+    private static final Fuses STANDARD = of(TableShelf.standard());
 
     private final Table table;
     private final Table selectivity;
@@ -25,6 +24,15 @@ public final class Fuses {
         this.byFamily = table.rows().stream()
                 .map(row -> family(row, interrupting))
                 .collect(Collectors.toUnmodifiableMap(FuseFamilyRow::family, Function.identity()));
+    }
+
+    /**
+     * By an installer's copies.
+     *
+     * @throws TableFault if the tables do not go together
+     */
+    public static Fuses of(TableShelf shelf) {
+        return new Fuses(Table.load("fuses"), Table.load(INTERRUPTING), shelf.table("fuse-selectivity"));
     }
 
     /** The project's own tables. */

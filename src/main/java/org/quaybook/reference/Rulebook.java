@@ -64,6 +64,16 @@ public record Rulebook(
         return Rulebooks.STANDARD.named(name);
     }
 
+    /**
+     * The rulebook of a name, by an installer's copies of its tables.
+     *
+     * @throws NotInTable if there is none
+     * @throws TableFault if the tables do not go together
+     */
+    public static Rulebook named(String name, TableShelf shelf) {
+        return new Rulebooks(shelf).named(name);
+    }
+
     /** The larger of the two multiples only below 50 V. */
     public Found<Ratio> fuseOverAmpacity(Voltage nominal) {
         return nominal.compareTo(LOW_BELOW) < 0 ? fuseOverAmpacityLow : fuseOverAmpacityHigh;

@@ -19,13 +19,19 @@ import org.quaybook.quantity.Voltage;
 /** Reads the rulebooks from their table. */
 final class Rulebooks {
 
-    static final Rulebooks STANDARD = new Rulebooks(Table.load("rulebooks"));
+    static final Rulebooks STANDARD = new Rulebooks(TableShelf.standard());
 
     private final Table table;
+    private final TableShelf shelf;
     private final Map<String, Rulebook> byName = new LinkedHashMap<>();
 
-    Rulebooks(Table table) {
+    Rulebooks(TableShelf shelf) {
+        this(shelf.table("rulebooks"), shelf);
+    }
+
+    Rulebooks(Table table, TableShelf shelf) {
         this.table = table;
+        this.shelf = shelf;
         table.rows().stream()
                 .map(row -> row.text("rulebook"))
                 .distinct()
@@ -52,7 +58,7 @@ final class Rulebooks {
                 found(name, "mains-voltage", Voltage.KIND),
                 found(name, "mains-frequency", Frequency.KIND),
                 series,
-                AmpacityTable.load(series, row(name, "ampacity").text("value")),
+                AmpacityTable.of(shelf, series, row(name, "ampacity").text("value")),
                 drop(row(name, "drop-constant")),
                 found(name, "drop-critical", Ratio.KIND),
                 found(name, "drop-other", Ratio.KIND),

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -48,11 +49,12 @@ record Table(String name, Map<String, String> headings, List<TableRow> rows) {
         int head = (int) lines.stream().takeWhile(line -> line.startsWith("#")).count();
         Map<String, String> headings = headings(name, lines.subList(0, head));
         if (lines.size() < head + 2) {
-            throw new TableFault(name, lines.size(), "no column names or no rows");
+            throw new TableFault(TableFault.Kind.NO_ROWS, name, lines.size(), "", "", "");
         }
         List<String> columns = List.of(lines.get(head).split(",", -1));
         if (new HashSet<>(columns).size() < columns.size()) {
-            throw new TableFault(name, head + 1, "a column name stands twice");
+            throw new TableFault(
+                    TableFault.Kind.COLUMNS, name, head + 1, "", String.join(", ", columns), "each name once");
         }
         List<TableRow> rows = new ArrayList<>();
         for (int at = head + 1; at < lines.size(); at++) {
@@ -68,11 +70,18 @@ record Table(String name, Map<String, String> headings, List<TableRow> rows) {
         for (int at = 0; at < lines.size(); at++) {
             String[] parts = lines.get(at).substring(1).split(":", 2);
             if (parts.length < 2 || parts[1].isBlank() || headings.put(parts[0].strip(), parts[1].strip()) != null) {
-                throw new TableFault(name, at + 1, "a comment line is '# heading: words', each heading once");
+                throw new TableFault(
+                        TableFault.Kind.HEADING, name, at + 1, "", lines.get(at), "# heading: words");
             }
         }
         if (!headings.keySet().equals(Set.copyOf(HEADINGS))) {
-            throw new TableFault(name, 0, "the headings must be " + HEADINGS + ", but are " + headings.keySet());
+            throw new TableFault(
+                    TableFault.Kind.HEADINGS,
+                    name,
+                    0,
+                    "",
+                    String.join(", ", headings.keySet()),
+                    String.join(", ", HEADINGS));
         }
         return Map.copyOf(headings);
     }
@@ -80,14 +89,19 @@ record Table(String name, Map<String, String> headings, List<TableRow> rows) {
     private static Map<String, String> cells(String name, int line, List<String> columns, String written) {
         List<String> cells = List.of(written.split(",", -1));
         if (cells.size() != columns.size()) {
-            throw new TableFault(name, line, cells.size() + " cells under " + columns.size() + " column names");
+            throw new TableFault(
+                    TableFault.Kind.CELLS,
+                    name,
+                    line,
+                    "",
+                    Integer.toString(cells.size()),
+                    Integer.toString(columns.size()));
         }
         Map<String, String> row = new LinkedHashMap<>();
         for (int at = 0; at < cells.size(); at++) {
             String cell = cells.get(at);
             if (cell.isBlank() || !cell.equals(cell.strip()) || cell.contains("\"")) {
-                throw new TableFault(
-                        name, line, "cell " + columns.get(at) + " is empty, quoted or has blanks around it");
+                throw new TableFault(TableFault.Kind.CELL, name, line, columns.get(at), cell, NONE);
             }
             row.put(columns.get(at), cell);
         }
@@ -120,18 +134,28 @@ record Table(String name, Map<String, String> headings, List<TableRow> rows) {
 
     private static Citation.Standing standing(String name, String written) {
         for (Citation.Standing standing : Citation.Standing.values()) {
-            if (standing.name().toLowerCase(Locale.ROOT).replace('_', '-').equals(written)) {
+            if (spelling(standing).equals(written)) {
                 return standing;
             }
         }
-        throw new TableFault(name, 0, "'" + written + "' is no standing");
+        throw new TableFault(TableFault.Kind.STANDING, name, 0, "", written, standings());
+    }
+
+    private static String standings() {
+        return Arrays.stream(Citation.Standing.values())
+                .map(Table::spelling)
+                .collect(Collectors.joining(", "));
+    }
+
+    static String spelling(Citation.Standing standing) {
+        return standing.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private static void refuseTwins(String name, List<TableRow> rows) {
         Set<String> seen = new HashSet<>();
         for (TableRow row : rows) {
             if (!seen.add(row.key())) {
-                throw new TableFault(name, row.line(), "row '" + row.key() + "' stands twice");
+                throw new TableFault(TableFault.Kind.TWICE, name, row.line(), "", row.key(), "");
             }
         }
     }
@@ -153,7 +177,13 @@ record Table(String name, Map<String, String> headings, List<TableRow> rows) {
     Table ascending(String column) {
         for (int at = 1; at < rows.size(); at++) {
             if (rows.get(at).number(column) <= rows.get(at - 1).number(column)) {
-                throw new TableFault(name, rows.get(at).line(), "column " + column + " does not ascend");
+                throw new TableFault(
+                        TableFault.Kind.ORDER,
+                        name,
+                        rows.get(at).line(),
+                        column,
+                        rows.get(at).text(column),
+                        "");
             }
         }
         return this;

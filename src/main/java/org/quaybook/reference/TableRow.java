@@ -25,7 +25,8 @@ record TableRow(String table, int line, String key, Map<String, String> cells, C
     String text(String column) {
         String cell = cells.get(column);
         if (cell == null) {
-            throw new TableFault(table, line, "no column " + column);
+            throw new TableFault(
+                    TableFault.Kind.COLUMNS, table, line, "", String.join(", ", cells.keySet()), column);
         }
         return cell;
     }
@@ -87,7 +88,7 @@ record TableRow(String table, int line, String key, Map<String, String> cells, C
 
     private double number(String column, String cell) {
         if (!NUMBER.matcher(cell).matches()) {
-            throw new TableFault(table, line, "column " + column + " must be a number, not '" + cell + "'");
+            throw new TableFault(TableFault.Kind.NUMBER, table, line, column, cell, "");
         }
         return Double.parseDouble(cell);
     }

@@ -40,6 +40,61 @@ class AmpacityTableTest {
         assertThat(base(abyc, ConductorSize.awg("4"), insulation)).isEqualTo(amperes);
     }
 
+    /** 33 CFR 183.425 Table 5 whole, columns 60, 75, 80, 90, 105, 125 and 200 °C. Grade A: the law's text was read. */
+    @ParameterizedTest
+    @CsvSource({
+        "18,10,10,15,20,20,25,25",
+        "16,15,15,20,25,25,30,35",
+        "14,20,20,25,30,35,40,45",
+        "12,25,25,35,40,45,50,55",
+        "10,40,40,50,55,60,70,70",
+        "8,55,65,70,70,80,90,100",
+        "6,80,95,100,100,120,125,135",
+        "4,105,125,130,135,160,170,180",
+        "3,120,145,150,155,180,195,210",
+        "2,140,170,175,180,210,225,240",
+        "1,165,195,210,210,245,265,280",
+        "1/0,195,230,245,245,285,305,325",
+        "2/0,225,265,285,285,330,355,370",
+        "3/0,260,310,330,330,385,410,430",
+        "4/0,300,360,385,385,445,475,510"
+    })
+    void americanTableWhole(
+            String size, double t60, double t75, double t80, double t90, double t105, double t125, double t200) {
+        assertThat(Stream.of(60, 75, 80, 90, 105, 125, 200).map(it -> base(abyc, ConductorSize.awg(size), it)))
+                .containsExactly(t60, t75, t80, t90, t105, t125, t200);
+        assertThat(abyc.sizes()).hasSize(15);
+    }
+
+    /**
+     * ISO 13297:2020 Annex A whole, columns 60, 70, 85, 105, 125 and 200 °C. From memory like the table itself: pins what
+     * was written down; that it fits the law's table is tested below.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "0.75,6,10,12,16,20,25",
+        "1,8,14,18,20,25,35",
+        "1.5,12,18,21,25,30,40",
+        "2.5,17,25,30,35,40,45",
+        "4,22,35,40,45,50,55",
+        "6,29,45,50,60,70,75",
+        "10,40,65,70,90,100,120",
+        "16,54,90,100,130,150,170",
+        "25,71,120,140,170,185,200",
+        "35,87,160,185,210,225,240",
+        "50,105,210,230,270,300,325",
+        "70,135,265,285,330,360,375",
+        "95,165,310,330,390,410,430",
+        "120,190,360,400,450,480,520",
+        "150,220,380,430,475,520,560"
+    })
+    void europeanTableWhole(
+            double size, double t60, double t70, double t85, double t105, double t125, double t200) {
+        assertThat(Stream.of(60, 70, 85, 105, 125, 200).map(it -> base(iso, ConductorSize.metric(size), it)))
+                .containsExactly(t60, t70, t85, t105, t125, t200);
+        assertThat(iso.sizes()).hasSize(15);
+    }
+
     /** 33 CFR 183.425 Table 5 and its notes, 2/0 AWG at 105 °C. Grade A: read; tolerance 0.5 A for printed rounding. */
     @Test
     void americanTableWithItsFactors() {

@@ -143,7 +143,7 @@ class TableTest {
     void aRulebookThatLeavesSomethingOutIsRefused() {
         Table incomplete = table("size,rulebook,item,value,unit\n1,half,mains-voltage,230,V\n");
 
-        assertThatThrownBy(() -> new Rulebooks(incomplete))
+        assertThatThrownBy(() -> new Rulebooks(incomplete, TableShelf.standard()))
                 .isInstanceOf(TableFault.class)
                 .hasMessageContaining("half says nothing on");
     }

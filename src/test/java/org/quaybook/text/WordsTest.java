@@ -26,6 +26,7 @@ import org.quaybook.job.CraftKind;
 import org.quaybook.job.EarthKind;
 import org.quaybook.job.FuseFamily;
 import org.quaybook.job.FuseRole;
+import org.quaybook.job.Height;
 import org.quaybook.job.Laid;
 import org.quaybook.job.LoadKind;
 import org.quaybook.job.NeutralBond;
@@ -69,6 +70,7 @@ class WordsTest {
                         Outcome.values(),
                         Side.values(),
                         Laid.values(),
+                        Height.values(),
                         EarthKind.values(),
                         FuseRole.values(),
                         Pole.values(),
