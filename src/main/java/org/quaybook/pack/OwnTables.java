@@ -6,7 +6,9 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +33,10 @@ final class OwnTables {
     private static final String ENDING = ".csv";
 
     private final List<Diagnostic> problems;
+    private final Map<String, Copy> copies = new HashMap<>();
+
+    /** A copy as it was read. */
+    private record Copy(Path file, String content) {}
 
     private OwnTables(List<Diagnostic> problems) {
         this.problems = problems;
@@ -41,7 +47,8 @@ final class OwnTables {
         Path profile = jobFile.resolveSibling(job.job().installer());
         OwnTables tables = new OwnTables(problems);
         Optional<TableShelf> shelf = job.job().tables() != null
-                ? tables.folder(jobFile.resolveSibling(job.job().tables()), job.job().place())
+                ? tables.folder(
+                        jobFile.resolveSibling(job.job().tables()), job.job().place())
                 : installer.tables() != null
                         ? tables.folder(profile.resolveSibling(installer.tables()), installer.place())
                         : Optional.of(TableShelf.standard());
@@ -52,7 +59,8 @@ final class OwnTables {
         try {
             return Optional.of(Tables.of(job.job().rulebook(), shelf));
         } catch (TableFault fault) {
-            refuse(fault, fault.table() + ENDING, "");
+            Copy copy = copies.getOrDefault(fault.table(), new Copy(Path.of(fault.table() + ENDING), ""));
+            refuse(fault, name(copy.file()), copy.content());
             return Optional.empty();
         }
     }
@@ -60,7 +68,9 @@ final class OwnTables {
     private Optional<TableShelf> folder(Path folder, Place named) {
         List<Path> files;
         try (Stream<Path> all = Files.list(folder)) {
-            files = all.filter(file -> file.toString().endsWith(ENDING)).sorted().toList();
+            files = all.filter(file -> file.toString().endsWith(ENDING))
+                    .sorted()
+                    .toList();
         } catch (IOException unreadable) {
             add(named, Message.of(PackMessage.TABLES_UNREADABLE, name(folder)));
             return Optional.empty();
@@ -76,12 +86,16 @@ final class OwnTables {
     private TableShelf with(TableShelf shelf, Path file) {
         String content = text(file);
         if (content == null) {
-            add(new Place(name(file), "", Position.START), Message.of(PackMessage.TABLE_UNREADABLE, LARGEST_TABLE / 1024));
+            add(
+                    new Place(name(file), "", Position.START),
+                    Message.of(PackMessage.TABLE_UNREADABLE, LARGEST_TABLE / 1024));
             return shelf;
         }
-        String table = String.valueOf(file.getFileName());
+        String fileName = String.valueOf(file.getFileName());
+        String table = fileName.substring(0, fileName.length() - ENDING.length());
+        copies.put(table, new Copy(file, content));
         try {
-            return shelf.with(table.substring(0, table.length() - ENDING.length()), content);
+            return shelf.with(table, content);
         } catch (TableFault fault) {
             refuse(fault, name(file), content);
             return shelf;

@@ -39,7 +39,8 @@ public final class Conductors {
      * @throws TableFault if the tables do not go together
      */
     public static Conductors of(TableShelf shelf) {
-        return new Conductors(shelf.table("conductors-metric"), shelf.table("conductors-awg"), shelf.table("conductors-sae-areas"));
+        return new Conductors(
+                shelf.table("conductors-metric"), shelf.table("conductors-awg"), shelf.table("conductors-sae-areas"));
     }
 
     /** The project's own tables. */

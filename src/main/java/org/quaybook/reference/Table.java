@@ -70,8 +70,7 @@ record Table(String name, Map<String, String> headings, List<TableRow> rows) {
         for (int at = 0; at < lines.size(); at++) {
             String[] parts = lines.get(at).substring(1).split(":", 2);
             if (parts.length < 2 || parts[1].isBlank() || headings.put(parts[0].strip(), parts[1].strip()) != null) {
-                throw new TableFault(
-                        TableFault.Kind.HEADING, name, at + 1, "", lines.get(at), "# heading: words");
+                throw new TableFault(TableFault.Kind.HEADING, name, at + 1, "", lines.get(at), "# heading: words");
             }
         }
         if (!headings.keySet().equals(Set.copyOf(HEADINGS))) {
@@ -142,9 +141,7 @@ record Table(String name, Map<String, String> headings, List<TableRow> rows) {
     }
 
     private static String standings() {
-        return Arrays.stream(Citation.Standing.values())
-                .map(Table::spelling)
-                .collect(Collectors.joining(", "));
+        return Arrays.stream(Citation.Standing.values()).map(Table::spelling).collect(Collectors.joining(", "));
     }
 
     static String spelling(Citation.Standing standing) {

@@ -25,8 +25,7 @@ record TableRow(String table, int line, String key, Map<String, String> cells, C
     String text(String column) {
         String cell = cells.get(column);
         if (cell == null) {
-            throw new TableFault(
-                    TableFault.Kind.COLUMNS, table, line, "", String.join(", ", cells.keySet()), column);
+            throw new TableFault(TableFault.Kind.COLUMNS, table, line, "", String.join(", ", cells.keySet()), column);
         }
         return cell;
     }

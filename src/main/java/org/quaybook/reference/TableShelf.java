@@ -62,8 +62,7 @@ public final class TableShelf {
      */
     public TableShelf with(String name, String content) {
         if (!REPLACEABLE.contains(name)) {
-            throw new TableFault(
-                    TableFault.Kind.TABLE, name, 0, "", name, String.join(", ", REPLACEABLE));
+            throw new TableFault(TableFault.Kind.TABLE, name, 0, "", name, String.join(", ", REPLACEABLE));
         }
         Table shipped = Table.load(name);
         Table copy = Table.parse(name, content);
@@ -90,8 +89,7 @@ public final class TableShelf {
         shipped.rows().forEach(row -> rows.put(row.key(), row));
         for (TableRow row : copy.rows()) {
             if (rows.replace(row.key(), row) == null) {
-                throw new TableFault(
-                        TableFault.Kind.ROW, row.table(), row.line(), "", row.key(), shipped.keys());
+                throw new TableFault(TableFault.Kind.ROW, row.table(), row.line(), "", row.key(), shipped.keys());
             }
         }
         return new Table(shipped.name(), copy.headings(), List.copyOf(rows.values()));
@@ -144,8 +142,8 @@ public final class TableShelf {
     /** Where every cell of the project's column is a number, every cell of the copy's must be one. */
     private static void refuseWords(Table shipped, Table copy) {
         Set<String> numbers = shipped.rows().get(0).cells().keySet().stream()
-                .filter(column -> shipped.rows().stream()
-                        .allMatch(row -> row.text(column).matches("-?\\d+(\\.\\d+)?")))
+                .filter(column ->
+                        shipped.rows().stream().allMatch(row -> row.text(column).matches("-?\\d+(\\.\\d+)?")))
                 .collect(Collectors.toSet());
         for (TableRow row : copy.rows()) {
             for (String column : row.cells().keySet()) {

@@ -71,10 +71,10 @@ class JobReaderTest {
     @Test
     void placesLeadToTheText() {
         Job job = job(JobReader.parse(FULL, "boat.yaml", JobFiles.VOCABULARY));
-        assertThat(job.bank().block().capacity().place()).hasToString("boat.yaml:30:15");
+        assertThat(job.bank().block().capacity().place()).hasToString("boat.yaml:31:15");
         assertThat(job.bank().block().capacity().place().path()).isEqualTo("bank.block.capacity");
         assertThat(job.cables().get(1).length().place().path()).isEqualTo("cables[1].length");
-        assertThat(job.inverter().place()).hasToString("boat.yaml:60:1");
+        assertThat(job.inverter().place()).hasToString("boat.yaml:61:1");
     }
 
     @Test

@@ -88,8 +88,7 @@ class AmpacityTableTest {
         "120,190,360,400,450,480,520",
         "150,220,380,430,475,520,560"
     })
-    void europeanTableWhole(
-            double size, double t60, double t70, double t85, double t105, double t125, double t200) {
+    void europeanTableWhole(double size, double t60, double t70, double t85, double t105, double t125, double t200) {
         assertThat(Stream.of(60, 70, 85, 105, 125, 200).map(it -> base(iso, ConductorSize.metric(size), it)))
                 .containsExactly(t60, t70, t85, t105, t125, t200);
         assertThat(iso.sizes()).hasSize(15);

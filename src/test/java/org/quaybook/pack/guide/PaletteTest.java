@@ -47,6 +47,7 @@ class PaletteTest {
                 null,
                 new Colours(main, null),
                 "https://x.example/",
+                null,
                 Place.NOWHERE);
         Colour printed = Colour.of(String.valueOf(
                 new Palette(Branding.of(installer, Optional.empty())).facts().get("main")));
