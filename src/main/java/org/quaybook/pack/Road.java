@@ -92,7 +92,7 @@ public final class Road {
         Optional<byte[]> logo = logo(file, read, installer, problems);
         Optional<Tables> own = OwnTables.read(file, read, installer, problems);
         if (own.isEmpty()) {
-            return new Judged(null, Branding.of(installer, logo), problems);
+            return new Judged(null, Branding.of(installer, logo), problems, Optional.empty());
         }
         Tables tables = own.get();
         Figures.Outcome outcome = Figures.of(read, tables);
