@@ -1,5 +1,6 @@
 package org.quaybook.pack.guide;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.quaybook.figures.AbsenceFigures;
@@ -53,32 +54,30 @@ final class AwayChapter {
                 .put("what", brief.words().say("guide.away.long.idle"))
                 .put("now", brief.say(absence.idleToReserve()))
                 .put("plan", brief.has().leftOn() ? "" : brief.say(absence.toReserveWorn()));
-        Rows off = new Rows()
-                .put(
-                        "what",
-                        brief.words()
-                                .say(
-                                        absence.standing().isPresent()
-                                                ? "guide.away.long.off"
-                                                : "guide.away.long.off-most"))
-                .put("now", brief.say(absence.offToReserve()))
-                .put("plan", "");
-        if (!brief.has().leftOn()) {
-            return List.of(idle.map(), off.map());
-        }
-        return List.of(
-                new Rows()
-                        .put("what", brief.words().say("guide.away.long.left-on", absence.leftOn()))
-                        .put("now", brief.say(absence.toReserve()))
-                        .put("plan", brief.say(absence.toReserveWorn()))
-                        .map(),
-                new Rows()
-                        .put("what", brief.words().say("guide.away.long.empty"))
-                        .put("now", brief.say(absence.toEmpty()))
+        // Without a reading of what else draws, self-discharge alone would promise years.
+        List<Map<String, Object>> off = absence.standing().isEmpty()
+                ? List.of()
+                : List.of(new Rows()
+                        .put("what", brief.words().say("guide.away.long.off"))
+                        .put("now", brief.say(absence.offToReserve()))
                         .put("plan", "")
-                        .map(),
-                idle.map(),
-                off.map());
+                        .map());
+        List<Map<String, Object>> rows = new ArrayList<>();
+        if (brief.has().leftOn()) {
+            rows.add(new Rows()
+                    .put("what", brief.words().say("guide.away.long.left-on", absence.leftOn()))
+                    .put("now", brief.say(absence.toReserve()))
+                    .put("plan", brief.say(absence.toReserveWorn()))
+                    .map());
+            rows.add(new Rows()
+                    .put("what", brief.words().say("guide.away.long.empty"))
+                    .put("now", brief.say(absence.toEmpty()))
+                    .put("plan", "")
+                    .map());
+        }
+        rows.add(idle.map());
+        rows.addAll(off);
+        return List.copyOf(rows);
     }
 
     private List<String> notes() {
@@ -96,6 +95,7 @@ final class AwayChapter {
                                 && brief.has().leftOn(),
                         "always-on-inverter",
                         absence.leftOn())
+                .sayIf(absence.standing().isEmpty(), "off-unknown")
                 .list();
     }
 
