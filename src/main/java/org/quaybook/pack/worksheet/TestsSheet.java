@@ -40,7 +40,32 @@ final class TestsSheet {
                 .put("groups", List.of(group("dead", dead()), group("load", load()), group("live", live())))
                 .put("load", words.word(it.figures().baseline().current().stated()))
                 .put("rehearsal", rehearsal())
+                .put("modes", modes())
+                .put("faults", faults())
                 .map();
+    }
+
+    /** Where neutral and earth must be tied in each mode, and what the job says. */
+    private List<Map<String, Object>> modes() {
+        return it.figures().ac().bonds().modes().stream()
+                .map(mode -> new Rows()
+                        .put("mode", words.term(mode.mode()))
+                        .put("must", words.term(mode.must()))
+                        .put("verdict", words.term(mode.verdict()))
+                        .map())
+                .toList();
+    }
+
+    /** What ends a fault on each circuit while the inverter feeds. */
+    private List<Map<String, Object>> faults() {
+        return it.figures().ac().circuits().stream()
+                .filter(one -> one.onShort().isPresent() || one.onEarthFault().isPresent())
+                .map(one -> new Rows()
+                        .put("circuit", one.circuit().id() + " " + one.circuit().name())
+                        .put("short", one.onShort().map(words::term).orElse(""))
+                        .put("earth", one.onEarthFault().map(words::term).orElse(""))
+                        .map())
+                .toList();
     }
 
     private Map<String, Object> group(String id, List<Map<String, Object>> rows) {

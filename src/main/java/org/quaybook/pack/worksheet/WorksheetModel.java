@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.quaybook.checks.Assessment;
 import org.quaybook.checks.Finding;
 import org.quaybook.diag.Severity;
@@ -19,6 +21,9 @@ import org.quaybook.text.Words;
 
 /** What the templates of the worksheet see. */
 final class WorksheetModel {
+
+    /** The end of names that are alike but for one number: a charge in per cent or an hour. */
+    private static final Pattern SERIES = Pattern.compile("(?<=-(?:at|from))-\\d+$");
 
     /** What a reader sees of a figure's family, in this order. */
     private static final List<String> FAMILIES = List.of(
@@ -154,12 +159,16 @@ final class WorksheetModel {
     }
 
     private List<Map<String, Object>> workings(Assessment it) {
+        Map<String, List<Worked>> series = new LinkedHashMap<>();
+        for (Worked worked : new Workings(it.figures(), words, Workings.Places.LINE).all()) {
+            series.computeIfAbsent(SERIES.matcher(worked.key()).replaceFirst(""), first -> new ArrayList<>())
+                    .add(worked);
+        }
         Map<String, List<Map<String, Object>>> groups = new LinkedHashMap<>();
         FAMILIES.forEach(family -> groups.put(family, new ArrayList<>()));
-        for (Worked worked : new Workings(it.figures(), words, Workings.Places.LINE).all()) {
-            String family = worked.key().substring(0, worked.key().indexOf('.'));
-            groups.computeIfAbsent(family, other -> new ArrayList<>()).add(worked.row());
-        }
+        series.forEach(
+                (key, alike) -> groups.computeIfAbsent(key.substring(0, key.indexOf('.')), other -> new ArrayList<>())
+                        .add(worked(alike)));
         return groups.entrySet().stream()
                 .filter(group -> !group.getValue().isEmpty())
                 .map(group -> new Rows()
@@ -167,5 +176,20 @@ final class WorksheetModel {
                         .put("figures", group.getValue())
                         .map())
                 .toList();
+    }
+
+    /** One working for figures that differ in one number only, and the values of the others. */
+    private Map<String, Object> worked(List<Worked> alike) {
+        Map<String, Object> row = new LinkedHashMap<>(alike.get(0).row());
+        row.put(
+                "likewise",
+                alike.stream()
+                        .skip(1)
+                        .map(other -> words.say(
+                                "worksheet.workings.likewise-one",
+                                other.key().substring(other.key().lastIndexOf('-') + 1),
+                                other.value()))
+                        .collect(Collectors.joining(" · ")));
+        return row;
     }
 }
