@@ -20,7 +20,7 @@ import org.quaybook.quantity.Voltage;
  *
  * <p>At each moment Kirchhoff's laws hold for the bank (rest voltage and inner resistance), the sources at its terminals
  * and the inverter behind its cables, which takes constant power. What leaves the bank counts by Peukert's law, what goes
- * in by {@link Intake}; a source gives no more than loads and bank take. The hours are walked by the midpoint rule.
+ * in by {@link ChargeIntake}; a source gives no more than loads and bank take. The hours are walked by the midpoint rule.
  *
  * @param bank the bank
  * @param supply resistance of cables and joints between the bank and the inverter, both ways
@@ -37,7 +37,7 @@ public record DayRun(
         Resistance supply,
         DayPlan plan,
         List<ChargeSource> sources,
-        Intake intake,
+        ChargeIntake intake,
         Current standing,
         Limits limits,
         Voltage alarm,

@@ -14,7 +14,7 @@ import org.quaybook.quantity.TimeSpan;
 public record Recharge(TimeSpan bulk, TimeSpan absorption) {
 
     /**
-     * The time from a state of charge to full, t = integral of C / (eta I) ds with the current I that {@link Intake}
+     * The time from a state of charge to full, t = integral of C / (eta I) ds with the current I that {@link ChargeIntake}
      * lets in. On the line of the tail that is C / (eta k) ln(I_a / I_b), k being its slope; at the rate of the table's
      * knee, tau ln(I / I_end) with tau = (1 - knee) C / (eta (I - I_end)).
      *
@@ -22,7 +22,7 @@ public record Recharge(TimeSpan bulk, TimeSpan absorption) {
      * @param current what is left for the bank, loads already taken off; negative where the loads take more
      * @return empty if nothing goes in
      */
-    public static Optional<Recharge> of(Intake intake, Ratio from, Current current) {
+    public static Optional<Recharge> of(ChargeIntake intake, Ratio from, Current current) {
         double amperes = Math.min(current.amperes(), intake.most().amperes());
         if (amperes <= 0) {
             return Optional.empty();
@@ -38,11 +38,11 @@ public record Recharge(TimeSpan bulk, TimeSpan absorption) {
     }
 
     /** Hours at a current between two states of charge on one side of the knee; 0 if the second is not above the first. */
-    private static double steady(Intake intake, double amperes, double from, double to) {
+    private static double steady(ChargeIntake intake, double amperes, double from, double to) {
         return to <= from ? 0 : (to - from) * intake.capacity().ampereHours() / (amperes * intake.efficiencyAt(from));
     }
 
-    private static double falling(Intake intake, double from, double to) {
+    private static double falling(ChargeIntake intake, double from, double to) {
         if (to <= from) {
             return 0;
         }

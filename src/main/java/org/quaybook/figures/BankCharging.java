@@ -2,7 +2,7 @@ package org.quaybook.figures;
 
 import java.util.List;
 import java.util.Optional;
-import org.quaybook.calc.Intake;
+import org.quaybook.calc.ChargeIntake;
 import org.quaybook.job.Bank;
 import org.quaybook.job.Given;
 import org.quaybook.job.Protection;
@@ -100,22 +100,23 @@ public record BankCharging(Figure<Voltage> voltage, Figure<Current> limit, Figur
     }
 
     /** What the bank takes, warm. */
-    Intake warm(BankFigures figures) {
+    ChargeIntake warm(BankFigures figures) {
         return intake(figures, figures.capacityNow(), limit);
     }
 
     /** What the bank takes at its lowest usual temperature. */
-    Intake cold(BankFigures figures) {
+    ChargeIntake cold(BankFigures figures) {
         return intake(figures, figures.capacityNow(), coldLimit);
     }
 
     /** What the bank takes when worn and cold. */
-    Intake worn(BankFigures figures) {
+    ChargeIntake worn(BankFigures figures) {
         return intake(figures, figures.capacityWorn(), coldLimit);
     }
 
-    private static Intake intake(BankFigures figures, Figure<Charge> capacity, Figure<Current> most) {
-        return new Intake(capacity.value(), Acceptance.of(figures.battery().chemistry()), most.value());
+    private static ChargeIntake intake(BankFigures figures, Figure<Charge> capacity, Figure<Current> most) {
+        return new ChargeIntake(
+                capacity.value(), Acceptance.of(figures.battery().chemistry()), most.value());
     }
 
     /** What went into an intake. */

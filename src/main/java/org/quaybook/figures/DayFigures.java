@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import org.quaybook.calc.ChargeIntake;
 import org.quaybook.calc.ChargeSource;
 import org.quaybook.calc.DayPlan;
 import org.quaybook.calc.DayRun;
 import org.quaybook.calc.Discharge.Pauses;
-import org.quaybook.calc.Intake;
 import org.quaybook.calc.Limits;
 import org.quaybook.calc.SourceBank;
 import org.quaybook.job.ChargeKind;
@@ -122,7 +122,7 @@ public record DayFigures(
             Current standing,
             FigureBook book) {
 
-        private DayRun run(List<ChargeSource> sources, SourceBank source, Intake intake, Pauses pauses) {
+        private DayRun run(List<ChargeSource> sources, SourceBank source, ChargeIntake intake, Pauses pauses) {
             return new DayRun(
                     source,
                     supply.resistance().value(),

@@ -3,7 +3,7 @@ package org.quaybook.figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.quaybook.calc.Intake;
+import org.quaybook.calc.ChargeIntake;
 import org.quaybook.calc.Recharge;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Ratio;
@@ -94,7 +94,7 @@ public record RechargeFigures(
 
     private record Reckoning(Figure<Current> left, BankFigures bank, BankCharging charging, FigureBook book) {
 
-        Optional<Figure<TimeSpan>> time(String key, Intake intake, Ratio from, Input start) {
+        Optional<Figure<TimeSpan>> time(String key, ChargeIntake intake, Ratio from, Input start) {
             return Recharge.of(intake, from, left.value()).map(it -> enter(key, it.whole(), start));
         }
 

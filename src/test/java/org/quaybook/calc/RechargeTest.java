@@ -31,8 +31,8 @@ class RechargeTest {
                 .orElseThrow();
     }
 
-    private static Intake intake(double capacity, double most) {
-        return new Intake(new Charge(capacity), LEAD, new Current(most));
+    private static ChargeIntake intake(double capacity, double most) {
+        return new ChargeIntake(new Charge(capacity), LEAD, new Current(most));
     }
 
     /**

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.job.FuseFamily;
 import org.quaybook.quantity.Power;
@@ -21,13 +21,10 @@ class FiguresTest {
     private static final String LITHIUM = "lantern-moth";
     private static final String GLASS_MAT = "second-biscuit";
     private static final String VENTED = "persimmon-tug";
-    private static final String MOTORHOME = "long-way-round";
-    private static final String CABIN = "hut-seventeen";
-    private static final String AMERICAN = "marmalade-meridian";
 
     /** What every figure of every job must have, whatever it says. */
     @ParameterizedTest
-    @ValueSource(strings = {LITHIUM, GLASS_MAT, VENTED, MOTORHOME, CABIN, AMERICAN})
+    @FieldSource("org.quaybook.DemoJobs#ALL")
     void everyFigureIsNamedOnceFiniteAndWorkedFromWhatIsThere(String demo) {
         Set<String> before = new HashSet<>();
         for (Figure<?> figure : ChangedDemo.of(demo).figures().all()) {
@@ -51,7 +48,7 @@ class FiguresTest {
 
     /** A value that the job states is never said to be usual practice. */
     @ParameterizedTest
-    @ValueSource(strings = {LITHIUM, GLASS_MAT, VENTED, MOTORHOME, CABIN, AMERICAN})
+    @FieldSource("org.quaybook.DemoJobs#ALL")
     void whatTheJobStatesIsSaidToComeFromTheJob(String demo) {
         for (Figure<?> figure : ChangedDemo.of(demo).figures().all()) {
             for (Input input : figure.working().inputs()) {

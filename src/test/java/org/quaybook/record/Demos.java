@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.quaybook.DemoJobs;
 import org.quaybook.checks.Assessment;
 import org.quaybook.figures.Figures;
 import org.quaybook.figures.Tables;
@@ -25,8 +26,7 @@ import org.quaybook.text.Words;
 /** A demo job, read and judged as the program does it, and its record page. */
 record Demos(Assessment assessment, Branding branding) {
 
-    static final List<String> NAMES = List.of(
-            "lantern-moth", "second-biscuit", "persimmon-tug", "long-way-round", "hut-seventeen", "marmalade-meridian");
+    static final List<String> NAMES = DemoJobs.ALL;
     static final List<String> DOWNLOADS = List.of("guide.pdf", "labels.pdf", "figures.json");
 
     static Demos of(String name) {

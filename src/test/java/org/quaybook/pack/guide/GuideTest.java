@@ -33,6 +33,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.Figure;
@@ -59,15 +60,7 @@ class GuideTest {
 
     /** ISO 216: A5 is 148 x 210 mm, with 1.5 mm of tolerance. */
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "lantern-moth",
-                "second-biscuit",
-                "persimmon-tug",
-                "long-way-round",
-                "hut-seventeen",
-                "marmalade-meridian"
-            })
+    @FieldSource("org.quaybook.DemoJobs#ALL")
     void everyPageIsA5(String demo) {
         assertThat(printed(demo).pages()).isGreaterThan(10);
         for (PDPage page : printed(demo).document().getPages()) {
@@ -78,15 +71,7 @@ class GuideTest {
 
     /** ISO 10240 asks for a table of contents in more than four pages. */
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "lantern-moth",
-                "second-biscuit",
-                "persimmon-tug",
-                "long-way-round",
-                "hut-seventeen",
-                "marmalade-meridian"
-            })
+    @FieldSource("org.quaybook.DemoJobs#ALL")
     void contentsAndBookmarksLeadToTheChapters(String demo) throws IOException {
         PrintedGuide guide = printed(demo);
         Map<String, Integer> contents = contents(guide);
@@ -128,15 +113,7 @@ class GuideTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "lantern-moth",
-                "second-biscuit",
-                "persimmon-tug",
-                "long-way-round",
-                "hut-seventeen",
-                "marmalade-meridian"
-            })
+    @FieldSource("org.quaybook.DemoJobs#ALL")
     void theQuickCardIsOnePage(String demo) {
         List<Integer> pages = List.copyOf(contents(printed(demo)).values());
         assertThat(pages.get(1) - pages.get(0)).isEqualTo(1);
@@ -144,15 +121,7 @@ class GuideTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "lantern-moth",
-                "second-biscuit",
-                "persimmon-tug",
-                "long-way-round",
-                "hut-seventeen",
-                "marmalade-meridian"
-            })
+    @FieldSource("org.quaybook.DemoJobs#ALL")
     void everyFontIsEmbedded(String demo) throws IOException {
         assertThat(printed(demo).fonts()).isNotEmpty();
         assertThat(printed(demo).fonts().values()).containsOnly(true);
@@ -160,15 +129,7 @@ class GuideTest {
 
     /** Smallest print 7 points; running text 10 points or more asked by ISO/IEC Guide 37 (from memory). */
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "lantern-moth",
-                "second-biscuit",
-                "persimmon-tug",
-                "long-way-round",
-                "hut-seventeen",
-                "marmalade-meridian"
-            })
+    @FieldSource("org.quaybook.DemoJobs#ALL")
     void textIsLargeEnoughAndInsideThePage(String demo) {
         PrintedGuide guide = printed(demo);
         for (int page = 1; page <= guide.pages(); page++) {
@@ -188,15 +149,7 @@ class GuideTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "lantern-moth",
-                "second-biscuit",
-                "persimmon-tug",
-                "long-way-round",
-                "hut-seventeen",
-                "marmalade-meridian"
-            })
+    @FieldSource("org.quaybook.DemoJobs#ALL")
     void noHeadingIsTheLastLineOfAPageAndNoPageIsEmpty(String demo) {
         PrintedGuide guide = printed(demo);
         for (int page = 2; page <= guide.pages(); page++) {
@@ -214,15 +167,7 @@ class GuideTest {
 
     /** The layout engine may write letters where nobody sees them; whoever searches or listens would meet them. */
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "lantern-moth",
-                "second-biscuit",
-                "persimmon-tug",
-                "long-way-round",
-                "hut-seventeen",
-                "marmalade-meridian"
-            })
+    @FieldSource("org.quaybook.DemoJobs#ALL")
     void nothingIsHiddenInTheMargins(String demo) {
         PrintedGuide guide = printed(demo);
         var job = DemoJob.of(demo).assessment().job().job();
@@ -244,15 +189,7 @@ class GuideTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "lantern-moth",
-                "second-biscuit",
-                "persimmon-tug",
-                "long-way-round",
-                "hut-seventeen",
-                "marmalade-meridian"
-            })
+    @FieldSource("org.quaybook.DemoJobs#ALL")
     void leavesNothingUnfilled(String demo) {
         assertThat(printed(demo).text())
                 .doesNotContain("null", "NaN", "Infinity", "${", "{0}", "{1}", "\ufffd", "[]")
@@ -261,15 +198,7 @@ class GuideTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "lantern-moth",
-                "second-biscuit",
-                "persimmon-tug",
-                "long-way-round",
-                "hut-seventeen",
-                "marmalade-meridian"
-            })
+    @FieldSource("org.quaybook.DemoJobs#ALL")
     void tellsForEachApplianceHowLongItRuns(String demo) {
         String text = printed(demo).text();
         for (ApplianceFigures appliance : figures(demo).appliances()) {
@@ -281,15 +210,7 @@ class GuideTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "lantern-moth",
-                "second-biscuit",
-                "persimmon-tug",
-                "long-way-round",
-                "hut-seventeen",
-                "marmalade-meridian"
-            })
+    @FieldSource("org.quaybook.DemoJobs#ALL")
     void everyFigureIsTheCalculatedOne(String demo) {
         Figures figures = figures(demo);
         String text = printed(demo).flowing();
@@ -389,15 +310,7 @@ class GuideTest {
 
     /** The guide may lie beside a published record: nothing of the owner, no tester's name, no berth. */
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "lantern-moth",
-                "second-biscuit",
-                "persimmon-tug",
-                "long-way-round",
-                "hut-seventeen",
-                "marmalade-meridian"
-            })
+    @FieldSource("org.quaybook.DemoJobs#ALL")
     void saysNothingPersonal(String demo) {
         Job job = DemoJob.of(demo).assessment().job();
         String text = printed(demo).flowing();

@@ -26,6 +26,7 @@ import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.quaybook.render.Placed;
 
@@ -102,15 +103,7 @@ class LabelsPrintTest {
 
     /** Read by two programs that know nothing of each other, from pictures of 150 and 300 dots an inch. */
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "lantern-moth",
-                "second-biscuit",
-                "persimmon-tug",
-                "long-way-round",
-                "hut-seventeen",
-                "marmalade-meridian"
-            })
+    @FieldSource("org.quaybook.DemoJobs#ALL")
     void everyCodeIsReadBack(String name) throws IOException, NotFoundException, InterruptedException {
         DemoJob job = DemoJob.demo(name);
         LabelsPrinted printed = job.print();
@@ -168,15 +161,7 @@ class LabelsPrintTest {
 
     /** A QR symbol is at least as wide as a tenth of the distance (common practice), its modules whole dots at 300 dpi. */
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "lantern-moth",
-                "second-biscuit",
-                "persimmon-tug",
-                "long-way-round",
-                "hut-seventeen",
-                "marmalade-meridian"
-            })
+    @FieldSource("org.quaybook.DemoJobs#ALL")
     void codesAreLargeEnoughToScan(String name) {
         for (LabelSetter.Sized sized : DemoJob.demo(name).sized()) {
             sized.label().marks().stream()

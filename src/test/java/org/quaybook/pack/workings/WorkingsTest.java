@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.quaybook.figures.ChangedDemo;
 import org.quaybook.pack.workings.Workings.Places;
 import org.quaybook.pack.workings.Workings.Worked;
@@ -20,15 +20,7 @@ class WorkingsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "lantern-moth",
-                "second-biscuit",
-                "persimmon-tug",
-                "hut-seventeen",
-                "long-way-round",
-                "marmalade-meridian"
-            })
+    @FieldSource("org.quaybook.DemoJobs#ALL")
     void namesEveryFigureAndEveryOrigin(String demo) {
         assertThat(of(demo, Places.PATH).all()).hasSizeGreaterThan(60).allSatisfy(figure -> {
             assertThat(figure.name()).isNotBlank().doesNotContain("{", "null");

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.quaybook.checks.Assessment;
 import org.quaybook.checks.Finding;
@@ -133,15 +134,7 @@ class WorksheetTest {
 
     /** Nothing smaller than 7 points and nothing outside the margins. */
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "lantern-moth",
-                "second-biscuit",
-                "persimmon-tug",
-                "hut-seventeen",
-                "long-way-round",
-                "marmalade-meridian"
-            })
+    @FieldSource("org.quaybook.DemoJobs#ALL")
     void isLegibleAndInsideThePage(String demo) {
         Printed sheet = demo(demo);
         double width = sheet.papers().get(0)[0];

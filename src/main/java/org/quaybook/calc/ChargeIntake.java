@@ -16,9 +16,9 @@ import org.quaybook.reference.Acceptance;
  * @param acceptance how the chemistry takes charge
  * @param most largest current that may go in, not negative; 0 when the bank is too cold
  */
-public record Intake(Charge capacity, Acceptance acceptance, Current most) {
+public record ChargeIntake(Charge capacity, Acceptance acceptance, Current most) {
 
-    public Intake {
+    public ChargeIntake {
         if (capacity.ampereHours() <= 0 || most.amperes() < 0) {
             throw new IllegalArgumentException("no bank of " + capacity + " takes " + most);
         }
