@@ -84,7 +84,6 @@ final class AwayChapter {
         AbsenceFigures absence = brief.figures().absence();
         return brief.lines("away.long")
                 .say("day", brief.say(absence.idlePerDay()))
-                .sayIf(absence.standing().isEmpty(), "off-unknown")
                 .say(brief.has().leadAcid() ? "charge.lead" : "charge.lithium")
                 .sayIf(brief.has().shore(), "trust")
                 .sayIf(absence.setting() == Setting.TAKES_OVER && brief.has().leftOn(), "takes-over", absence.leftOn())

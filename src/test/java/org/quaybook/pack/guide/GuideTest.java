@@ -120,6 +120,19 @@ class GuideTest {
         assertThat(printed(demo).text(pages.get(0))).contains("Switch on", "What can run", "In danger", "112");
     }
 
+    /** A list that says the same thing twice looks careless. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void noListSaysAThingTwice(String demo) {
+        String text = printed(demo).text().replaceAll("\\s+", " ");
+        List<String> points = Stream.of(text.split("• "))
+                .skip(1)
+                .map(point -> point.replaceFirst("(?<=[.?!]) .*", ""))
+                .filter(point -> point.length() > 40)
+                .toList();
+        assertThat(points).isNotEmpty().doesNotHaveDuplicates();
+    }
+
     @ParameterizedTest
     @FieldSource("org.quaybook.DemoJobs#ALL")
     void everyFontIsEmbedded(String demo) throws IOException {
