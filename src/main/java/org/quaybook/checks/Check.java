@@ -192,6 +192,16 @@ public enum Check implements MessageKey {
     STACK_ORDER("stack-order", "common practice: the lug lies on the terminal face", Standing.COMMON_PRACTICE),
     WING_NUTS("wing-nuts", "ABYC E-11: no wing nuts on conductors of 6 AWG and larger", Standing.FROM_MEMORY),
     LUGS_CROWDED("lugs-crowded", "ABYC E-11: at most four conductors on a terminal stud", Standing.FROM_MEMORY),
+    LUG_ORDER("lug-order", "common practice: the largest lug lies on the terminal face", Standing.COMMON_PRACTICE),
+    ONE_POLE_BREAKER(
+            "one-pole-breaker",
+            "IEC 60364-7-721: double-pole breakers in caravans; ISO 13297 for craft that meet reversed polarity",
+            Standing.FROM_MEMORY),
+    NEUTRAL_TO_CASE("neutral-to-case", "ISO 13297:2020 6.8: neutral is earthed at the source only", Standing.SEEN),
+    MICROWAVE_INPUT(
+            "microwave-input",
+            "common practice: 1 kW and less is mostly what it gives, not its input",
+            Standing.COMMON_PRACTICE),
     POLARITY_NOT_TESTED("polarity-not-tested", "IEC 60364-6 6.4.3: polarity", Standing.FROM_MEMORY),
     EARTH_NOT_TESTED(
             "earth-not-tested", "IEC 60364-6 6.4.3: continuity of protective conductors", Standing.FROM_MEMORY),

@@ -11,13 +11,14 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 import org.quaybook.diag.Severity;
+import org.quaybook.figures.AcFigures.RcdFigures;
+import org.quaybook.figures.Figures;
 import org.quaybook.job.Cable;
 import org.quaybook.job.ChangeoverKind;
 import org.quaybook.job.Fuse;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
 import org.quaybook.job.Provenance;
-import org.quaybook.job.Rcd;
 import org.quaybook.job.TestKind;
 import org.quaybook.job.TestResult;
 import org.quaybook.quantity.Current;
@@ -26,24 +27,23 @@ import org.quaybook.quantity.Stated;
 /** What must be measured, tried or written down before anybody can rely on it. */
 final class EvidenceChecks {
 
-    /** Share of an RCD's rating that standing leakage should stay below (IEC 60364-5-53 531.3.2, from memory). */
-    private static final double LEAKAGE_SHARE = 0.3;
-
     private static final Set<TestKind> WITH_BATTERY =
             EnumSet.of(TestKind.VOLTAGE_DROP, TestKind.REST_VOLTAGE, TestKind.INLET_DEAD);
 
     private static final Set<TestKind> WITHOUT_POWER = EnumSet.of(TestKind.INSULATION, TestKind.EARTH_CONTINUITY);
 
     private final Job job;
+    private final Figures figures;
     private final Findings findings;
 
-    private EvidenceChecks(Job job, Findings findings) {
+    private EvidenceChecks(Job job, Figures figures, Findings findings) {
         this.job = job;
+        this.figures = figures;
         this.findings = findings;
     }
 
-    static void run(Job job, Findings findings) {
-        EvidenceChecks checks = new EvidenceChecks(job, findings);
+    static void run(Job job, Figures figures, Findings findings) {
+        EvidenceChecks checks = new EvidenceChecks(job, figures, findings);
         checks.tests();
         checks.order();
         checks.leakage();
@@ -105,22 +105,21 @@ final class EvidenceChecks {
 
     /** The whole craft's leakage passes the most sensitive RCD on board or ashore. */
     private void leakage() {
-        Optional<Current> least = job.rcds().stream()
-                .map(Rcd::rating)
-                .flatMap(rating -> rating.known().stream())
-                .min(Comparator.naturalOrder());
+        Optional<RcdFigures> least = figures.ac().rcds().stream()
+                .filter(rcd -> rcd.budget().isPresent())
+                .min(Comparator.comparing(rcd -> rcd.budget().orElseThrow().value()));
         for (TestResult test : job.tests()) {
             if (test.test() == TestKind.LEAKAGE
                     && Given.maybe(test.result()).orElse(null) instanceof Current leakage
                     && least.isPresent()
-                    && leakage.compareTo(least.get().times(LEAKAGE_SHARE)) > 0) {
+                    && leakage.compareTo(least.get().budget().orElseThrow().value()) > 0) {
                 findings.add(
                         Severity.DECIDE,
                         Check.LEAKAGE_MEASURED,
                         test.place(),
                         Stated.up(leakage),
-                        Stated.down(least.get().times(LEAKAGE_SHARE)),
-                        Stated.asGiven(least.get()));
+                        least.get().budget().orElseThrow().stated(),
+                        Stated.asGiven(least.get().rcd().rating().known().orElseThrow()));
             }
         }
     }

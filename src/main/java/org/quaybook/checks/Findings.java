@@ -33,7 +33,7 @@ public final class Findings {
         EarthChecks.run(job, figures, findings);
         FittingChecks.run(job, figures, tables, findings);
         TestChecks.run(job, figures, tables, findings);
-        EvidenceChecks.run(job, findings);
+        EvidenceChecks.run(job, figures, findings);
         findings.settleDeviations(job.deviations());
         return findings.found.stream()
                 .sorted(Comparator.comparing(Finding::severity)

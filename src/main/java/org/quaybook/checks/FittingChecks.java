@@ -51,6 +51,12 @@ final class FittingChecks {
         for (Cable cable : job.cables()) {
             checks.cable(cable, tables.rules().conductors());
         }
+        if (job.craft().kind() != CraftKind.CABIN) {
+            job.acCircuits().stream()
+                    .filter(circuit -> Given.isNo(circuit.twoPole()))
+                    .forEach(circuit ->
+                            findings.add(Severity.DECIDE, Check.ONE_POLE_BREAKER, circuit.place(), circuit.id()));
+        }
         checks.distance();
         checks.inverter(job.inverter());
         if (job.shore() != null) {
@@ -71,6 +77,9 @@ final class FittingChecks {
         Given.maybe(bank.lugsPerStud())
                 .filter(lugs -> lugs > MOST_LUGS)
                 .ifPresent(lugs -> findings.add(Severity.DECIDE, Check.LUGS_CROWDED, bank.place(), lugs, MOST_LUGS));
+        if (Given.isNo(bank.largestLugLowest())) {
+            findings.add(Severity.DECIDE, Check.LUG_ORDER, bank.place());
+        }
         boolean silent =
                 bank.protection() != null && Given.isNo(bank.protection().alarmBefore());
         if (silent && job.charging().stream().anyMatch(it -> it.kind() == ChargeKind.ALTERNATOR)) {

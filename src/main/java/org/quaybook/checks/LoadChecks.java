@@ -35,6 +35,9 @@ final class LoadChecks {
 
     private static final double HEATING_SHARE_PER_HOUR = 0.10;
 
+    /** What household microwave ovens give at most; a plate's figure below it is probably that (common practice). */
+    private static final Power LARGEST_COOKING = new Power(1000);
+
     /** Share of the usable charge that an idle inverter may take in a day before it is worth a word (common practice). */
     private static final double MUCH_A_DAY = 0.1;
 
@@ -61,6 +64,7 @@ final class LoadChecks {
             checks.mains(appliance.appliance());
             checks.microwave(appliance.appliance());
             checks.heating(appliance);
+            checks.neutralToCase(appliance.appliance());
             checks.wish(
                     appliance.appliance().place(),
                     appliance.appliance().name(),
@@ -220,6 +224,17 @@ final class LoadChecks {
     private void microwave(Appliance appliance) {
         Optional<Power> output = Given.maybe(appliance.outputPower());
         Optional<Power> input = appliance.power().known();
+        if (appliance.kind() == LoadKind.MICROWAVE
+                && output.isEmpty()
+                && input.filter(power -> power.compareTo(LARGEST_COOKING) <= 0).isPresent()) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.MICROWAVE_INPUT,
+                    appliance.place(),
+                    appliance.name(),
+                    Stated.asGiven(input.get()),
+                    Stated.up(input.get().dividedBy(0.6)));
+        }
         if (output.isPresent() && input.isPresent() && input.get().compareTo(output.get()) <= 0) {
             findings.add(
                     Severity.DECIDE,
@@ -229,6 +244,12 @@ final class LoadChecks {
                     Stated.asGiven(input.get()),
                     Stated.asGiven(output.get()),
                     Stated.up(output.get().dividedBy(0.6)));
+        }
+    }
+
+    private void neutralToCase(Appliance appliance) {
+        if (Given.isYes(appliance.neutralToCase())) {
+            findings.add(Severity.FORBIDS, Check.NEUTRAL_TO_CASE, appliance.place(), appliance.name());
         }
     }
 

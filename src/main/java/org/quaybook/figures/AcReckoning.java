@@ -15,6 +15,7 @@ import org.quaybook.job.BreakerCurve;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
 import org.quaybook.job.Laid;
+import org.quaybook.job.LoadKind;
 import org.quaybook.job.Rcd;
 import org.quaybook.job.Shore;
 import org.quaybook.job.Source;
@@ -177,6 +178,12 @@ final class AcReckoning {
             if (leakage != null && leakage.value() != null) {
                 standing = standing.plus(leakage.value());
                 inputs.add(Input.of("I", leakage));
+            } else {
+                Current usual = usualLeakage(appliance);
+                if (usual.amperes() > 0) {
+                    standing = standing.plus(usual);
+                    inputs.add(Input.usual("I", usual, Practice.USUAL_LEAKAGE_SOURCE));
+                }
             }
         }
         boolean known = rcd.rating().known().isPresent();
@@ -187,6 +194,16 @@ final class AcReckoning {
                         : Optional.of(book.enter(key + ".leakage", standing, Rounding.UP, Formula.LEAKAGE, inputs)),
                 known ? Optional.of(budget(key, rcd)) : Optional.empty(),
                 known ? Optional.of(mostLoop(key, rcd)) : Optional.empty());
+    }
+
+    /** What an appliance usually leaks through its heating elements or the filter of its supply. */
+    private static Current usualLeakage(Appliance appliance) {
+        LoadKind kind = appliance.kind();
+        if (kind == LoadKind.HEATING) {
+            return Practice.LEAKAGE_OF_A_KILOWATT.times(
+                    BankFigures.seen(appliance.power()).watts() / 1000);
+        }
+        return kind == LoadKind.ELECTRONICS ? Practice.LEAKAGE_OF_A_FILTER : new Current(0);
     }
 
     private Figure<Current> budget(String key, Rcd rcd) {

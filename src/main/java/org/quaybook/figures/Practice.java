@@ -1,6 +1,7 @@
 package org.quaybook.figures;
 
 import org.quaybook.calc.Drift;
+import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Temperature;
@@ -186,6 +187,15 @@ final class Practice {
 
     static final Citation CHARGER_SOURCE = new Citation(
             "common practice, no source: a mains charger of 85 % efficiency and a power factor of 0.95",
+            Standing.COMMON_PRACTICE);
+
+    /** Standing leakage of heating elements for each kilowatt, and of the filter in a switched supply. */
+    static final Current LEAKAGE_OF_A_KILOWATT = new Current(1e-3);
+
+    static final Current LEAKAGE_OF_A_FILTER = new Current(1e-3);
+
+    static final Citation USUAL_LEAKAGE_SOURCE = new Citation(
+            "common practice, no source: 1 mA for each kilowatt of heating, 1 mA for the filter of electronics",
             Standing.COMMON_PRACTICE);
 
     private Practice() {}

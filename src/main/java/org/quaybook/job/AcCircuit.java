@@ -24,6 +24,8 @@ public record AcCircuit(
 
         @Means("magnetic trip band of its breaker") @Nullable Given<BreakerCurve> curve,
 
+        @Means("whether its breaker opens neutral too") @Nullable Given<Boolean> twoPole,
+
         @Means(value = "conductor", example = "2.5 mm2") @Nullable Given<ConductorSize> cable,
 
         @Means("how its cable is laid; the way that cools worst when not written") @Nullable Given<Laid> laid,

@@ -64,6 +64,8 @@ public record Appliance(
 
         @Means("whether somebody depends on it") @Nullable Given<Boolean> mustNotFail,
 
+        @Means("whether its neutral is tied to its case, as in ranges and dryers of some countries") @Nullable Given<Boolean> neutralToCase,
+
         @Means("standing leakage current") @Within(least = "0 mA", most = "30 mA") @Nullable Given<Current> leakage,
 
         Place place) {

@@ -68,6 +68,8 @@ public record Bank(
 
         @Means("most cable lugs on one stud") @Within(least = "1", most = "12") @Nullable Given<Integer> lugsPerStud,
 
+        @Means("whether the largest lug lies lowest on each stud") @Nullable Given<Boolean> largestLugLowest,
+
         @Means("hole of the lugs on the terminals") @Within(least = "3 mm", most = "20 mm") @Nullable Given<Length> lugHole,
 
         @Means("where the bank is") @Nullable String where,

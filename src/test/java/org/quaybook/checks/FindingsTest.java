@@ -72,6 +72,30 @@ class FindingsTest {
                         FORBIDS,
                         ChangedDemo.of(AMERICAN, "105 °C, route: outside-engine-space", "60 °C, route: engine-space"),
                         ChangedDemo.of(AMERICAN, "105 °C, route: outside-engine-space", "75 °C, route: engine-space")),
+                change(
+                        Check.LUG_ORDER,
+                        DECIDE,
+                        LITHIUM,
+                        "  lugs-per-stud: 2",
+                        "  largest-lug-lowest: no\n  lugs-per-stud: 2"),
+                change(Check.ONE_POLE_BREAKER, DECIDE, LITHIUM, "curve: B,", "curve: B, two-pole: no,"),
+                change(
+                        Check.NEUTRAL_TO_CASE,
+                        FORBIDS,
+                        LITHIUM,
+                        "name: Slow cooker,",
+                        "name: Slow cooker, neutral-to-case: yes,"),
+                new Case(
+                        Check.MICROWAVE_INPUT,
+                        DECIDE,
+                        ChangedDemo.of(
+                                LITHIUM,
+                                "name: Slow cooker, power: 180 W (plate), average: 130 W (assumed), kind: heating",
+                                "name: Microwave, power: 800 W (plate), kind: microwave"),
+                        ChangedDemo.of(
+                                LITHIUM,
+                                "name: Slow cooker, power: 180 W (plate), average: 130 W (assumed), kind: heating",
+                                "name: Microwave, power: 1.3 kW (plate), kind: microwave")),
                 change(Check.AC_DC_TOGETHER, DECIDE, LITHIUM, "joints: 4,", "joints: 4, with-ac: yes,"),
                 change(Check.INVERTER_FAR, NOTE, LITHIUM, "length: 1.6 m", "length: 3.1 m"),
                 change(
