@@ -28,6 +28,9 @@ final class ChargeChecks {
     private static final double COLD_MARGIN_KELVIN = 2;
     private static final double ALTERNATOR_SHARE = 0.6;
 
+    /** Share of a supply that charging may take for hours (common practice). */
+    private static final double MOST_FOR_HOURS = 0.8;
+
     private final Job job;
     private final Figures figures;
     private final Findings findings;
@@ -124,6 +127,14 @@ final class ChargeChecks {
                     it.supply().stated(),
                     it.fits().stated());
             return;
+        }
+        if (!it.limited() && it.byItself().value().compareTo(it.supply().value().times(MOST_FOR_HOURS)) > 0) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.SHORE_NEARLY_FULL,
+                    shore.place(),
+                    it.byItself().stated(),
+                    it.supply().stated());
         }
         // An input limit makes the charger give way, not the heater.
         Current most = it.limited()

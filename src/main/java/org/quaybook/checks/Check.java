@@ -140,6 +140,10 @@ public enum Check implements MessageKey {
     CHANGEOVER_UNKNOWN("changeover-unknown", "IEC 60364-5-55 551.6", Standing.FROM_MEMORY),
     ENGINE_SPACE_INSULATION("engine-space-insulation", "33 CFR 183.435: 75 °C in engine spaces", Standing.FROM_MEMORY),
     AC_DC_TOGETHER("ac-dc-together", "ISO 10133:2012 7: AC and DC conductors apart", Standing.SEEN),
+    BLACK_NEGATIVE(
+            "black-negative",
+            "common practice: yellow for the DC negative where AC conductors are black",
+            Standing.COMMON_PRACTICE),
     INVERTER_FAR(
             "inverter-far",
             "common practice: 1.5 m at 12 V, in proportion above, for more than 1 kW",
@@ -159,6 +163,8 @@ public enum Check implements MessageKey {
             "common practice: in load search it can read dead and come alive when touched",
             Standing.COMMON_PRACTICE),
     SOURCE_LOOP("source-loop", "an inverter cannot charge its own battery", Standing.COMPUTED),
+    SHORE_NEARLY_FULL(
+            "shore-nearly-full", "common practice: at most 80 % of a supply for hours", Standing.COMMON_PRACTICE),
     SHORE_OVERLOAD(
             "shore-overload",
             "definition of power and power factor; the charger's efficiency, unwritten, is common practice",

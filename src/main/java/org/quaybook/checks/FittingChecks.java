@@ -13,8 +13,10 @@ import org.quaybook.job.CraftKind;
 import org.quaybook.job.Given;
 import org.quaybook.job.Inverter;
 import org.quaybook.job.Job;
+import org.quaybook.job.Pole;
 import org.quaybook.job.Route;
 import org.quaybook.job.Shore;
+import org.quaybook.job.WireColour;
 import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Length;
@@ -101,9 +103,20 @@ final class FittingChecks {
                     Stated.asGiven(insulation.get()),
                     Stated.asGiven(LEAST_INSULATION_AWG));
         }
+        if (series == ConductorSize.Series.AWG
+                && negative(cable)
+                && Given.maybe(cable.colour()).filter(WireColour.BLACK::equals).isPresent()) {
+            findings.add(Severity.NOTE, Check.BLACK_NEGATIVE, cable.place(), cable.id());
+        }
         if (Given.isYes(cable.withAc())) {
             findings.add(Severity.DECIDE, Check.AC_DC_TOGETHER, cable.place(), cable.id());
         }
+    }
+
+    private static boolean negative(Cable cable) {
+        return Given.maybe(cable.pole())
+                .map(Pole.NEGATIVE::equals)
+                .orElseGet(() -> cable.from().endsWith("-") || cable.to().endsWith("-"));
     }
 
     private void distance() {

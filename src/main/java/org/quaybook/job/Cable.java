@@ -57,6 +57,8 @@ public record Cable(
 
         @Means("whether it is sheathed or enclosed from the battery on") @Nullable Given<Boolean> sheathed,
 
+        @Means("colour of its insulation") @Nullable Given<WireColour> colour,
+
         @Means("outside diameter, for its tags") @Within(least = "1 mm", most = "60 mm") @Nullable Given<Length> diameter,
 
         @Means("tightening torque of its ends") @Within(least = "0.5 Nm", most = "100 Nm") @Nullable Given<Torque> torque,

@@ -96,6 +96,12 @@ class FindingsTest {
                                 LITHIUM,
                                 "name: Slow cooker, power: 180 W (plate), average: 130 W (assumed), kind: heating",
                                 "name: Microwave, power: 1.3 kW (plate), kind: microwave")),
+                change(
+                        Check.BLACK_NEGATIVE,
+                        NOTE,
+                        AMERICAN,
+                        "to: inverter -, length: 2.1 m",
+                        "to: inverter -, colour: black, length: 2.1 m"),
                 change(Check.AC_DC_TOGETHER, DECIDE, LITHIUM, "joints: 4,", "joints: 4, with-ac: yes,"),
                 change(Check.INVERTER_FAR, NOTE, LITHIUM, "length: 1.6 m", "length: 3.1 m"),
                 change(
@@ -406,6 +412,7 @@ class FindingsTest {
                 change(Check.CHARGE_CURRENT, DECIDE, VENTED, "current: 55 A", "current: 85 A"),
                 // Panels that state their peak only: 3 kW at 12 V are 250 A.
                 change(Check.CHARGE_CURRENT, DECIDE, GLASS_MAT, "peak: 160 W, current: 10 A", "peak: 3 kW"),
+                change(Check.SHORE_NEARLY_FULL, DECIDE, VENTED, "smallest-pedestal: 16 A", "smallest-pedestal: 11 A"),
                 change(Check.SOURCE_LOOP, FORBIDS, LITHIUM, "fed-by: shore", "fed-by: inverter"),
                 new Case(
                         Check.CHARGE_COLD,
