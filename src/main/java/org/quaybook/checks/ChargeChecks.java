@@ -9,6 +9,7 @@ import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
 import org.quaybook.figures.GeneratorFigures;
 import org.quaybook.figures.ReturnFigures;
+import org.quaybook.figures.Tables;
 import org.quaybook.job.Bank;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Charging;
@@ -18,9 +19,12 @@ import org.quaybook.job.Job;
 import org.quaybook.job.Shore;
 import org.quaybook.job.Source;
 import org.quaybook.quantity.ClockTime;
+import org.quaybook.quantity.Conductor;
+import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Stated;
 import org.quaybook.quantity.Temperature;
+import org.quaybook.reference.Rulebook;
 
 /** What charges the bank against what the bank, the alternator and the shore supply bear. */
 final class ChargeChecks {
@@ -30,6 +34,10 @@ final class ChargeChecks {
 
     /** Share of a supply that charging may take for hours (common practice). */
     private static final double MOST_FOR_HOURS = 0.8;
+
+    private static final Temperature LEAST_INSULATION = new Temperature(70);
+
+    private static final Temperature LEAST_INSULATION_AWG = new Temperature(75);
 
     private final Job job;
     private final Figures figures;
@@ -41,9 +49,10 @@ final class ChargeChecks {
         this.findings = findings;
     }
 
-    static void run(Job job, Figures figures, Findings findings) {
+    static void run(Job job, Figures figures, Tables tables, Findings findings) {
         ChargeChecks checks = new ChargeChecks(job, figures, findings);
         for (Charging charging : job.charging()) {
+            checks.cable(charging, tables.rules());
             checks.cold(charging);
             checks.alternator(charging);
             checks.loop(charging);
@@ -57,6 +66,33 @@ final class ChargeChecks {
 
     private static String name(Charging charging) {
         return charging.name() == null ? charging.kind().name().toLowerCase(java.util.Locale.ROOT) : charging.name();
+    }
+
+    /** Insulation nobody has written is taken at the least that the tables hold everywhere. */
+    private void cable(Charging charging, Rulebook rules) {
+        Optional<Current> current = Given.maybe(charging.current());
+        Optional<Conductor> cable = Given.maybe(charging.cable());
+        if (current.isEmpty()
+                || cable.isEmpty()
+                || !rules.ampacity().sizes().contains(cable.get().size())) {
+            return;
+        }
+        Temperature insulation =
+                rules.conductors() == ConductorSize.Series.AWG ? LEAST_INSULATION_AWG : LEAST_INSULATION;
+        Current allowed = rules.ampacity()
+                .base(cable.get().size(), insulation)
+                .value()
+                .times(cable.get().parallel());
+        if (current.get().compareTo(allowed) > 0) {
+            findings.add(
+                    Severity.FORBIDS,
+                    Check.CHARGE_CABLE,
+                    charging.place(),
+                    name(charging),
+                    Stated.asGiven(current.get()),
+                    cable.get(),
+                    Stated.down(allowed));
+        }
     }
 
     private void cold(Charging charging) {

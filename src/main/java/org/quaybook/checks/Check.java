@@ -66,6 +66,10 @@ public enum Check implements MessageKey {
             "charge-cold",
             "table of charging rates by temperature: usual limits of lithium iron phosphate cells",
             Standing.FROM_MEMORY),
+    CHARGE_CABLE(
+            "charge-cable",
+            "rulebook: ampacity table, insulation of 70 °C or, by the American rules, 75 °C",
+            Standing.FROM_MEMORY),
     CHARGE_CURRENT("charge-current", "usual charge limit of the chemistry, or the maker's", Standing.FROM_MEMORY),
     BLOCKS_MIXED(
             "blocks-mixed",

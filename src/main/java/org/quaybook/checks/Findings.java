@@ -27,7 +27,7 @@ public final class Findings {
         BankChecks.run(job, figures, findings);
         VentChecks.run(job.bank(), figures, findings);
         LoadChecks.run(job, figures, findings);
-        ChargeChecks.run(job, figures, findings);
+        ChargeChecks.run(job, figures, tables, findings);
         MainsChecks.run(job, figures, tables, findings);
         BreakerChecks.run(job, figures, findings);
         EarthChecks.run(job, figures, findings);

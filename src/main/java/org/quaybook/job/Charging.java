@@ -3,6 +3,7 @@ package org.quaybook.job;
 import java.time.LocalTime;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
+import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
@@ -17,6 +18,8 @@ public record Charging(
         @Means(value = "most current it gives the bank", example = "50 A")
         @Within(least = "0.1 A", most = "2000 A")
         @Nullable Given<Current> current,
+
+        @Means(value = "conductor between it and the bank", example = "16 mm2") @Nullable Given<Conductor> cable,
 
         @Means("peak power of solar panels") @Within(least = "1 W", most = "100 kW") @Nullable Given<Power> peak,
 

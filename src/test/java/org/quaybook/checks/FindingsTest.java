@@ -413,6 +413,11 @@ class FindingsTest {
                 // Panels that state their peak only: 3 kW at 12 V are 250 A.
                 change(Check.CHARGE_CURRENT, DECIDE, GLASS_MAT, "peak: 160 W, current: 10 A", "peak: 3 kW"),
                 change(Check.SHORE_NEARLY_FULL, DECIDE, VENTED, "smallest-pedestal: 16 A", "smallest-pedestal: 11 A"),
+                new Case(
+                        Check.CHARGE_CABLE,
+                        FORBIDS,
+                        ChangedDemo.of(LITHIUM, "name: Shore charger,", "name: Shore charger, cable: 6 mm2,"),
+                        ChangedDemo.of(LITHIUM, "name: Shore charger,", "name: Shore charger, cable: 16 mm2,")),
                 change(Check.SOURCE_LOOP, FORBIDS, LITHIUM, "fed-by: shore", "fed-by: inverter"),
                 new Case(
                         Check.CHARGE_COLD,
