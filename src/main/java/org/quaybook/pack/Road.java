@@ -149,7 +149,7 @@ public final class Road {
                 new RecordLink(it.installer().records(), it.job().job().record());
         LabelsPrinted labels = Labels.sheet(it, words, branding, link);
         files.put("labels.pdf", labels.sheet().pdf());
-        files.put("worksheet.pdf", Worksheet.pdf(it, words, templates, labels.notes()));
+        files.put("worksheet.pdf", Worksheet.pdf(it, Words.forInstaller(languages), templates, labels.notes()));
         RecordSite.page(it, words, branding, templates, List.of())
                 .forEach((path, content) -> files.put("record/" + path, content));
         files.put("figures.json", FiguresJson.of(it, words, labels.notes(), version));
@@ -159,20 +159,20 @@ public final class Road {
 
     /** The worksheet alone, for a job that must not be handed over yet: it says so on every page. */
     public static byte[] worksheet(Assessment it, Branding branding, @Nullable Path ownTemplates) {
-        Words words = Words.of(it.job().job().languages().get(0));
+        List<String> languages = it.job().job().languages();
         RecordLink link =
                 new RecordLink(it.installer().records(), it.job().job().record());
         return Worksheet.pdf(
                 it,
-                words,
+                Words.forInstaller(languages),
                 templates(ownTemplates),
-                Labels.sheet(it, words, branding, link).notes());
+                Labels.sheet(it, Words.of(languages.get(0)), branding, link).notes());
     }
 
     /** The survey sheet alone, for a job that lacks values. */
     public static byte[] survey(Unfinished it, @Nullable Path ownTemplates) {
         return Worksheet.survey(
-                it.job(), it.installer(), Words.of(it.job().job().languages().get(0)), templates(ownTemplates));
+                it.job(), it.installer(), Words.forInstaller(it.job().job().languages()), templates(ownTemplates));
     }
 
     private static Templates templates(@Nullable Path own) {

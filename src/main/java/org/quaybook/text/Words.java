@@ -12,11 +12,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.MessageKey;
 import org.quaybook.quantity.ClockTime;
@@ -30,22 +32,22 @@ import org.quaybook.quantity.Stated;
  */
 public final class Words {
 
-    private static final List<String> LANGUAGES = List.of("en-GB");
-    private static final List<String> AREAS = List.of(
-            "language",
-            "terms",
-            "job",
-            "checks",
-            "figures",
-            "render",
-            "guide",
-            "workings",
-            "worksheet",
-            "labels",
-            "record",
-            "pack",
-            "cli",
-            "start");
+    /** The language that is complete, and that the installer reads where his own has no words for him. */
+    private static final String FIRST = "en-GB";
+
+    private static final List<String> LANGUAGES = List.of(FIRST, "en-US");
+
+    /** Languages written as what differs from another one. */
+    private static final Map<String, String> VARIANTS = Map.of("en-US", FIRST);
+
+    /** What is left with the installation. Every language has all of it. */
+    private static final List<String> HANDED_OVER =
+            List.of("language", "terms", "checks", "guide", "workings", "labels", "record");
+
+    /** What only the installer sees. */
+    private static final List<String> INSTALLERS =
+            List.of("job", "figures", "render", "worksheet", "pack", "cli", "start");
+
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
 
     private final String language;
@@ -68,7 +70,8 @@ public final class Words {
     }
 
     /**
-     * The words of a language.
+     * The words of a language: all that is handed over. The English ones also hold what only the installer
+     * sees.
      *
      * @throws IllegalArgumentException if the language is none of {@link #languages()}
      */
@@ -76,25 +79,54 @@ public final class Words {
         if (!LANGUAGES.contains(language)) {
             throw new IllegalArgumentException("no words in " + language + ", only in " + LANGUAGES);
         }
+        String base = VARIANTS.getOrDefault(language, language);
         Map<String, String> sentences = new TreeMap<>();
-        for (String area : AREAS) {
-            load("/templates/words/" + language + "/" + area + ".properties").forEach((key, sentence) -> {
-                if (sentences.put(key, sentence) != null) {
-                    throw new IllegalStateException(key + " stands twice in the words of " + language);
-                }
-            });
+        for (String area : areas(base)) {
+            load(base, area)
+                    .orElseThrow(() -> new IllegalStateException("no " + area + " in the words of " + base))
+                    .forEach((key, sentence) -> {
+                        if (sentences.put(key, sentence) != null) {
+                            throw new IllegalStateException(key + " stands twice in the words of " + base);
+                        }
+                    });
+        }
+        if (!base.equals(language)) {
+            areas(base).forEach(area -> load(language, area).ifPresent(sentences::putAll));
         }
         return new Words(language, sentences);
     }
 
-    private static Map<String, String> load(String resource) {
+    /**
+     * The words for the installer of documents in these languages: the first of them that has words for him, else British
+     * English.
+     */
+    public static Words forInstaller(List<String> languages) {
+        return of(languages.stream()
+                .filter(language -> VARIANTS.getOrDefault(language, language).equals(FIRST))
+                .findFirst()
+                .orElse(FIRST));
+    }
+
+    /** The areas that every language has. */
+    static List<String> handedOver() {
+        return HANDED_OVER;
+    }
+
+    private static List<String> areas(String base) {
+        return base.equals(FIRST)
+                ? Stream.concat(HANDED_OVER.stream(), INSTALLERS.stream()).toList()
+                : HANDED_OVER;
+    }
+
+    private static Optional<Map<String, String>> load(String language, String area) {
+        String resource = "/templates/words/" + language + "/" + area + ".properties";
         try (InputStream in = Words.class.getResourceAsStream(resource)) {
             if (in == null) {
-                throw new IllegalStateException("missing " + resource);
+                return Optional.empty();
             }
             Map<String, String> found = new LinkedHashMap<>();
             new OnceOnly(found).load(new InputStreamReader(in, StandardCharsets.UTF_8));
-            return found;
+            return Optional.of(found);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
