@@ -20,7 +20,7 @@ import picocli.CommandLine.ParameterException;
         header = "Makes the handover pack of each job.",
         description = {
             "",
-            "Makes the handover pack of each job: guide.pdf, labels.pdf, worksheet.pdf, record/ (for any web host), "
+            "Makes the handover pack of each job: guide.pdf, quick-card.pdf, labels.pdf, worksheet.pdf, record/ (for any web host), "
                     + "figures.json and issue.json, in a folder named by the job number. An earlier pack of the same job is "
                     + "replaced. While a finding forbids handing over, or the figures lack a value, only the worksheet is "
                     + "written, beside the packs and marked as not for handing over.",

@@ -24,6 +24,7 @@ import org.quaybook.job.Vocabulary;
 import org.quaybook.pack.guide.Guide;
 import org.quaybook.pack.labels.Labels;
 import org.quaybook.pack.labels.LabelsPrinted;
+import org.quaybook.pack.sheets.QuickCards;
 import org.quaybook.pack.worksheet.Worksheet;
 import org.quaybook.record.Branding;
 import org.quaybook.record.RecordLink;
@@ -145,6 +146,9 @@ public final class Road {
             files.put("guide" + suffix + ".pdf", Guide.pdf(it, Words.of(language), branding, templates));
         }
         Words words = Words.of(languages.get(0));
+        files.put(
+                "quick-card.pdf",
+                QuickCards.pdf(it, languages.stream().map(Words::of).toList(), branding, templates));
         RecordLink link =
                 new RecordLink(it.installer().records(), it.job().job().record());
         LabelsPrinted labels = Labels.sheet(it, words, branding, link);

@@ -42,7 +42,9 @@ public enum RenderMessage implements MessageKey {
      */
     LABEL_TEXT_DOES_NOT_FIT("render.label-text-does-not-fit"),
     /** A label larger than the room on a sheet (label, its width and height, width and height of the room, mm). */
-    LABEL_LARGER_THAN_SHEET("render.label-larger-than-sheet");
+    LABEL_LARGER_THAN_SHEET("render.label-larger-than-sheet"),
+    /** A document that even in its least type fills more pages than it may (title, type in points, pages, most pages). */
+    TOO_MANY_PAGES("render.too-many-pages");
 
     private final String key;
 

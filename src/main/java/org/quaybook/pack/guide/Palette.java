@@ -11,7 +11,7 @@ import org.quaybook.render.Contrast;
  * The installer's colours made fit for reading: text and bars keep a contrast of 4.5 to 1 against white (WCAG 2.2,
  * success criterion 1.4.3), whatever the profile asks for.
  */
-final class Palette {
+public final class Palette {
 
     private static final double DARKER = 0.9;
     private static final double TINT = 0.10;
@@ -19,12 +19,13 @@ final class Palette {
     private final Colour main;
     private final Colour accent;
 
-    Palette(Branding branding) {
+    public Palette(Branding branding) {
         this.main = readable(Colour.of(branding.main()));
         this.accent = Colour.of(branding.accent());
     }
 
-    Map<String, Object> facts() {
+    /** The colours as {@code #rrggbb}: {@code main}, {@code accent}, {@code tint}. */
+    public Map<String, Object> facts() {
         return new Rows()
                 .put("main", hex(main))
                 .put("accent", hex(accent))

@@ -3,19 +3,26 @@ package org.quaybook.pack.guide;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.quaybook.checks.Assessment;
 import org.quaybook.figures.AbsenceFigures;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.InverterFigures;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.record.Rows;
+import org.quaybook.text.Words;
 
 /** The page that is read first, last and in the dark: numbered steps for six occasions. */
-final class QuickCard {
+public final class QuickCard {
 
     private final Briefing brief;
 
     QuickCard(Briefing brief) {
         this.brief = brief;
+    }
+
+    /** The steps of a job's card, one list a box; what can run stands in the facts of the job. */
+    public static Map<String, Object> of(Assessment assessment, Words words) {
+        return new QuickCard(Briefing.of(assessment, words)).facts();
     }
 
     Map<String, Object> facts() {

@@ -20,16 +20,16 @@ import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
 
 /** One of the demo jobs, as it is or with a change in its text. */
-record DemoJob(Assessment assessment, Branding branding) {
+public record DemoJob(Assessment assessment, Branding branding) {
 
-    static final Words WORDS = Words.of("en-GB");
+    public static final Words WORDS = Words.of("en-GB");
 
-    static DemoJob of(String name) {
+    public static DemoJob of(String name) {
         return changed(name, "", "");
     }
 
     /** @param find what the job's text is searched for; must occur unless it is empty */
-    static DemoJob changed(String name, String find, String replacement) {
+    public static DemoJob changed(String name, String find, String replacement) {
         Path folder = Path.of("demo-jobs", name);
         String text = read(folder.resolve("job.yaml"));
         if (!text.contains(find)) {
@@ -39,7 +39,7 @@ record DemoJob(Assessment assessment, Branding branding) {
     }
 
     /** A demo without one of its top-level sections. */
-    static DemoJob without(String name, String section) {
+    public static DemoJob without(String name, String section) {
         Path folder = Path.of("demo-jobs", name);
         return of(
                 folder,
@@ -62,7 +62,7 @@ record DemoJob(Assessment assessment, Branding branding) {
         return new DemoJob(Assessment.of(job, installer, figures, tables), Branding.of(installer, logo));
     }
 
-    byte[] guide() {
+    public byte[] guide() {
         return Guide.pdf(assessment, WORDS, branding, Templates.builtIn());
     }
 

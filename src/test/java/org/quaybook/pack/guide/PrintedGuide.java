@@ -19,20 +19,20 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
-/** A guide as another program, PDFBox, sees it. */
-final class PrintedGuide implements AutoCloseable {
+/** A guide or a sheet as another program, PDFBox, sees it. */
+public final class PrintedGuide implements AutoCloseable {
 
     private static final double MILLIMETRES_PER_POINT = 25.4 / 72;
 
     /** A letter on a page; millimetres from the top left corner, {@code y} is the baseline, size in points. */
-    record Letter(String text, double x, double y, double width, double size, boolean bold) {}
+    public record Letter(String text, double x, double y, double width, double size, boolean bold) {}
 
     private final byte[] bytes;
     private final PDDocument document;
     private final List<List<Letter>> letters = new ArrayList<>();
     private final List<String> texts = new ArrayList<>();
 
-    PrintedGuide(byte[] bytes) {
+    public PrintedGuide(byte[] bytes) {
         this.bytes = bytes.clone();
         try {
             this.document = Loader.loadPDF(bytes);
@@ -72,39 +72,39 @@ final class PrintedGuide implements AutoCloseable {
                 position.getFont().getName().contains("Bold"));
     }
 
-    byte[] bytes() {
+    public byte[] bytes() {
         return bytes.clone();
     }
 
-    PDDocument document() {
+    public PDDocument document() {
         return document;
     }
 
-    int pages() {
+    public int pages() {
         return texts.size();
     }
 
     /** @param page from 1 */
-    String text(int page) {
+    public String text(int page) {
         return texts.get(page - 1);
     }
 
-    String text() {
+    public String text() {
         return String.join("\n", texts);
     }
 
     /** The text with line breaks as spaces, so that a sentence is found wherever its lines end. */
-    String flowing() {
+    public String flowing() {
         return text().replaceAll("\\s+", " ");
     }
 
     /** @param page from 1 */
-    List<Letter> letters(int page) {
+    public List<Letter> letters(int page) {
         return letters.get(page - 1);
     }
 
     /** Names of all fonts, those inside drawings too, and whether each is embedded. */
-    Map<String, Boolean> fonts() throws IOException {
+    public Map<String, Boolean> fonts() throws IOException {
         Map<String, Boolean> fonts = new TreeMap<>();
         for (PDPage page : document.getPages()) {
             collect(page.getResources(), fonts);
@@ -124,7 +124,7 @@ final class PrintedGuide implements AutoCloseable {
         }
     }
 
-    BufferedImage image(int page, float dpi) throws IOException {
+    public BufferedImage image(int page, float dpi) throws IOException {
         return new PDFRenderer(document).renderImageWithDPI(page - 1, dpi, ImageType.GRAY);
     }
 

@@ -1,0 +1,78 @@
+package org.quaybook.pack.sheets;
+
+import java.util.List;
+import java.util.Map;
+import org.quaybook.checks.Assessment;
+import org.quaybook.pack.guide.Palette;
+import org.quaybook.pack.guide.QuickCard;
+import org.quaybook.record.Branding;
+import org.quaybook.record.FactSheet;
+import org.quaybook.record.RecordLink;
+import org.quaybook.record.Rows;
+import org.quaybook.render.DocumentInfo;
+import org.quaybook.render.PageFit;
+import org.quaybook.render.QrCode;
+import org.quaybook.render.Resources;
+import org.quaybook.render.TemplateFunction;
+import org.quaybook.render.Templates;
+import org.quaybook.text.Words;
+
+/** The quick card alone, to laminate: a page a language, two of them the front and the back of one card. */
+public final class QuickCards {
+
+    /** From a size for wet hands and poor light down to the least that is still read at arm's length (no source). */
+    private static final PageFit FIT =
+            new PageFit(List.of("13", "12.5", "12", "11.5", "11", "10.5", "10", "9.5", "9", "8.5", "8"));
+
+    /** With this module the code of a usual address is some 20 mm wide: read from 20 cm away (common practice, no source). */
+    private static final double MODULE_MILLIMETRES = 0.55;
+
+    private QuickCards() {}
+
+    /**
+     * Makes the card as a PDF.
+     *
+     * @param words the languages in their order, at least one
+     * @throws org.quaybook.render.RenderException if a language does not fit on its page, or a template is faulty
+     */
+    public static byte[] pdf(Assessment it, List<Words> words, Branding branding, Templates templates) {
+        List<String> pages = words.stream()
+                .map(language -> templates.fill("sheets/quick-card.ftlx", card(it, language)))
+                .toList();
+        Words first = words.get(0);
+        String title = first.say("sheets.card.title", it.job().craft().name());
+        Rows whole = new Rows()
+                .put("title", title)
+                .put("language", first.language())
+                .put("palette", new Palette(branding).facts())
+                .put("paper", SheetPaper.of(it).card())
+                .put("pages", pages);
+        DocumentInfo info = new DocumentInfo(
+                title,
+                it.installer().firm(),
+                first.say("sheets.card.subject"),
+                first.language(),
+                it.job().job().date());
+        return FIT.toPdf(
+                pages.size(),
+                size -> templates.fill(
+                        "sheets/quick-cards.ftlx", whole.put("size", size).map()),
+                info,
+                Resources.of(templates));
+    }
+
+    private static Map<String, Object> card(Assessment it, Words words) {
+        RecordLink link =
+                new RecordLink(it.installer().records(), it.job().job().record());
+        return new Rows()
+                .put("facts", new FactSheet(it, words).all())
+                .put("card", QuickCard.of(it, words))
+                .put("language", words.language())
+                .put("blocked", it.forbidsHandover())
+                .put("qr", QrCode.of(link.address()).toSvg(MODULE_MILLIMETRES))
+                .put("say", (TemplateFunction) arguments -> words.say(
+                        arguments.get(0).toString(),
+                        arguments.subList(1, arguments.size()).toArray()))
+                .map();
+    }
+}
