@@ -64,9 +64,8 @@ final class ChargeChecks {
         checks.day();
     }
 
-    /** Its name in the job, else what kind it is. */
-    private static Object name(Charging charging) {
-        return charging.name() == null ? charging.kind() : charging.name();
+    private static String name(Charging charging) {
+        return charging.name() == null ? charging.kind().name().toLowerCase(java.util.Locale.ROOT) : charging.name();
     }
 
     /** Insulation nobody has written is taken at the least that the tables hold everywhere. */

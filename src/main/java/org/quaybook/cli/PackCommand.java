@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
 import org.quaybook.checks.Finding;
 import org.quaybook.job.Job;
+import org.quaybook.pack.NotPrinted;
 import org.quaybook.pack.PackFolder;
 import org.quaybook.pack.Road;
 import picocli.CommandLine.Command;
@@ -20,7 +21,7 @@ import picocli.CommandLine.ParameterException;
         header = "Makes the handover pack of each job.",
         description = {
             "",
-            "Makes the handover pack of each job: guide.pdf, quick-card.pdf, labels.pdf, worksheet.pdf, record/ (for any web host), "
+            "Makes the handover pack of each job: guide.pdf, quick-card.pdf, a sheet each for harbour office, surveyor and electrician, labels.pdf, worksheet.pdf, record/ (for any web host), "
                     + "figures.json and issue.json, in a folder named by the job number. An earlier pack of the same job is "
                     + "replaced. While a finding forbids handing over, or the figures lack a value, only the worksheet is "
                     + "written, beside the packs and marked as not for handing over.",
@@ -62,6 +63,9 @@ final class PackCommand extends JobCommand {
             Map<String, byte[]> files =
                     Road.documents(assessment, judged.branding(), templates(), Main.Version.number());
             PackFolder.write(target, files);
+        } catch (NotPrinted e) {
+            report(err()).problems(e.diagnostics());
+            return Exit.BAD_INPUT;
         } catch (PackFolder.NotWritten e) {
             report(err()).problems(java.util.List.of(e.diagnostic()));
             return Exit.NOT_WRITTEN;

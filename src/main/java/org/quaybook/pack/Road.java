@@ -25,11 +25,13 @@ import org.quaybook.pack.guide.Guide;
 import org.quaybook.pack.labels.Labels;
 import org.quaybook.pack.labels.LabelsPrinted;
 import org.quaybook.pack.sheets.QuickCards;
+import org.quaybook.pack.sheets.SingleSheets;
 import org.quaybook.pack.worksheet.Worksheet;
 import org.quaybook.record.Branding;
 import org.quaybook.record.RecordLink;
 import org.quaybook.record.RecordSite;
 import org.quaybook.reference.Rulebook;
+import org.quaybook.render.RenderException;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
 
@@ -135,8 +137,19 @@ public final class Road {
      *
      * @param ownTemplates folder whose templates take the place of the built-in ones; null for none
      * @param version of the program, for the files that programs read
+     * @throws NotPrinted if a text is too long for its label or sheet, has a character that no font has, or a template is
+     *     faulty
      */
     public static Map<String, byte[]> documents(
+            Assessment it, Branding branding, @Nullable Path ownTemplates, String version) throws NotPrinted {
+        try {
+            return printed(it, branding, ownTemplates, version);
+        } catch (RenderException e) {
+            throw new NotPrinted(e);
+        }
+    }
+
+    private static Map<String, byte[]> printed(
             Assessment it, Branding branding, @Nullable Path ownTemplates, String version) {
         Templates templates = templates(ownTemplates);
         Map<String, byte[]> files = new TreeMap<>();
@@ -149,6 +162,7 @@ public final class Road {
         files.put(
                 "quick-card.pdf",
                 QuickCards.pdf(it, languages.stream().map(Words::of).toList(), branding, templates));
+        files.putAll(SingleSheets.pdfs(it, words, branding, templates));
         RecordLink link =
                 new RecordLink(it.installer().records(), it.job().job().record());
         LabelsPrinted labels = Labels.sheet(it, words, branding, link);

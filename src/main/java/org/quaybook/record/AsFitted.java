@@ -1,9 +1,7 @@
 package org.quaybook.record;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
 import org.quaybook.figures.SupplyFigures.RunFigures;
@@ -17,7 +15,6 @@ import org.quaybook.job.Inverter;
 import org.quaybook.job.Job;
 import org.quaybook.job.Link;
 import org.quaybook.job.Protection;
-import org.quaybook.job.Provenance;
 import org.quaybook.job.SearchMode;
 import org.quaybook.job.Setting;
 import org.quaybook.job.Vent;
@@ -32,11 +29,13 @@ final class AsFitted {
     private final Assessment it;
     private final Job job;
     private final Words words;
+    private final Known known;
 
     AsFitted(Assessment assessment, Words words) {
         this.it = assessment;
         this.job = assessment.job();
         this.words = words;
+        this.known = new Known(words);
     }
 
     Map<String, Object> bank() {
@@ -169,7 +168,7 @@ final class AsFitted {
                 .put("id", run.cable().id())
                 .put("from", run.cable().from())
                 .put("to", run.cable().to())
-                .put("conductor", words.word(run.rating().conductor()))
+                .put("conductor", run.rating().conductor().toString())
                 .put("fitted", run.fitted())
                 .put("length", known(run.cable().length()))
                 .put("insulation", known(run.cable().insulation()))
@@ -223,21 +222,7 @@ final class AsFitted {
                 .map();
     }
 
-    /** A value of the job and how it is known; empty when the job leaves it out. */
     private String known(@Nullable Given<?> given) {
-        if (given == null) {
-            return "";
-        }
-        if (given.provenance() == Provenance.NOT_SEEN) {
-            return words.term(Provenance.NOT_SEEN);
-        }
-        String value = given.value() instanceof Boolean yes
-                ? words.say(yes ? "record.yes" : "record.no")
-                : words.word(Objects.requireNonNull(given.value()));
-        if (given.provenance() == Provenance.STATED) {
-            return value;
-        }
-        String how = given.provenance().name().toLowerCase(Locale.ROOT);
-        return words.say("record.known", value, words.sentence("record.how." + how));
+        return known.say(given);
     }
 }

@@ -17,10 +17,10 @@ import org.quaybook.job.Setting;
 import org.quaybook.job.TestResult;
 
 /**
- * Blanks the owner's details and everyone's name where a free text of the job repeats them. A net below the list of
- * {@link Published}: it knows the names as they are written in the job's own fields, not every way to write them.
+ * Blanks names where a free text of the job repeats them. A net, for the record below the list of {@link Published}: it
+ * knows the names as they are written in the job's own fields, not every way to write them.
  */
-final class Discretion {
+public final class Discretion {
 
     /** A shorter text is no name: blanking berth "7" would blank every 7. */
     private static final int SHORTEST = 4;
@@ -31,12 +31,9 @@ final class Discretion {
     private final List<Pattern> mentions;
     private final String blank;
 
-    /** @param blank what stands in the place of a name */
-    Discretion(Assessment assessment, String blank) {
+    private Discretion(Stream<@Nullable String> names, String blank) {
         this.blank = Matcher.quoteReplacement(blank);
-        this.mentions = Stream.of(owner(assessment.job().owner()), places(assessment), hands(assessment.job()))
-                .flatMap(names -> names)
-                .filter(Objects::nonNull)
+        this.mentions = names.filter(Objects::nonNull)
                 .map(String::strip)
                 .filter(name -> name.codePointCount(0, name.length()) >= SHORTEST)
                 .distinct()
@@ -45,17 +42,36 @@ final class Discretion {
                 .toList();
     }
 
-    private static Stream<@Nullable String> owner(@Nullable Owner owner) {
-        return owner == null ? Stream.of() : Stream.of(owner.name(), owner.phone(), owner.email());
+    /**
+     * About the owner and everyone who worked or tested: for what anybody may read.
+     *
+     * @param blank what stands in the place of a name
+     */
+    static Discretion ofAll(Assessment it, String blank) {
+        return new Discretion(
+                Stream.of(owner(it.job()), trade(it), hands(it.job())).flatMap(names -> names), blank);
     }
 
-    private static Stream<@Nullable String> places(Assessment assessment) {
-        Job job = assessment.job();
-        return Stream.of(
-                job.craft().berth(),
-                job.job().fitter(),
-                assessment.installer().contact(),
-                job.rehearsal() == null ? null : job.rehearsal().with());
+    /**
+     * About the owner alone: for papers that name who worked and tested.
+     *
+     * @param blank what stands in the place of a name
+     */
+    public static Discretion ofOwner(Assessment it, String blank) {
+        return new Discretion(owner(it.job()), blank);
+    }
+
+    private static Stream<@Nullable String> owner(Job job) {
+        Owner owner = job.owner();
+        return Stream.concat(
+                owner == null ? Stream.of() : Stream.of(owner.name(), owner.phone(), owner.email()),
+                Stream.of(
+                        job.craft().berth(),
+                        job.rehearsal() == null ? null : job.rehearsal().with()));
+    }
+
+    private static Stream<@Nullable String> trade(Assessment it) {
+        return Stream.of(it.job().job().fitter(), it.installer().contact());
     }
 
     private static Stream<@Nullable String> hands(Job job) {
@@ -73,7 +89,7 @@ final class Discretion {
     }
 
     /** The same facts without mentions. */
-    Map<String, Object> blank(Map<String, Object> facts) {
+    public Map<String, Object> blank(Map<String, Object> facts) {
         Map<String, Object> left = new LinkedHashMap<>();
         facts.forEach((subject, value) -> left.put(subject, subject.equals(TRADE_DETAILS) ? value : blank(value)));
         return left;

@@ -224,7 +224,7 @@ public record Published(Map<String, Object> facts) {
 
     /** What may be shown of a job, in the words of one language. */
     public static Published of(Assessment assessment, Words words) {
-        Discretion discretion = new Discretion(assessment, words.say("record.blanked"));
+        Discretion discretion = Discretion.ofAll(assessment, words.say("record.blanked"));
         return new Published(discretion.blank(new Published(new RecordFacts(assessment, words).all()).facts()));
     }
 }

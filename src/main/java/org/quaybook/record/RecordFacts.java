@@ -10,20 +10,24 @@ import org.quaybook.job.Appliance;
 import org.quaybook.job.LoadKind;
 import org.quaybook.text.Words;
 
-/** The facts of a job in words, with those that only the record needs. What of them is shown, {@link Published} decides. */
-final class RecordFacts {
+/**
+ * The facts of a job in words, with those that whoever works on it needs: how it goes off, as fitted, tests against
+ * limits. What of them the record shows, {@link Published} decides.
+ */
+public final class RecordFacts {
 
     private static final int HEAVIEST = 3;
 
     private final Assessment it;
     private final Words words;
 
-    RecordFacts(Assessment assessment, Words words) {
+    public RecordFacts(Assessment assessment, Words words) {
         this.it = assessment;
         this.words = words;
     }
 
-    Map<String, Object> all() {
+    /** The facts of {@link FactSheet} and more, under one key a subject. */
+    public Map<String, Object> all() {
         Map<String, Object> facts = new LinkedHashMap<>(new FactSheet(it, words).all());
         AllOff allOff = new AllOff(it.job(), words);
         facts.put("sources", allOff.sources());

@@ -38,7 +38,11 @@ class DemoPacksTest {
     private static Map<String, byte[]> pack(Path job) {
         Road.Judged judged = Road.judge(job);
         assertThat(judged.problems()).isEmpty();
-        return Road.documents(Objects.requireNonNull(judged.assessment()), judged.branding(), null, "test");
+        try {
+            return Road.documents(Objects.requireNonNull(judged.assessment()), judged.branding(), null, "test");
+        } catch (NotPrinted e) {
+            throw new AssertionError(e);
+        }
     }
 
     private static String text(Map<String, byte[]> pack, String document) {

@@ -1,0 +1,117 @@
+package org.quaybook.pack.sheets;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.quaybook.checks.Assessment;
+import org.quaybook.job.CraftKind;
+import org.quaybook.job.Shore;
+import org.quaybook.pack.guide.Palette;
+import org.quaybook.record.Branding;
+import org.quaybook.record.Discretion;
+import org.quaybook.record.RecordFacts;
+import org.quaybook.record.RecordLink;
+import org.quaybook.record.Rows;
+import org.quaybook.render.DocumentInfo;
+import org.quaybook.render.PageFit;
+import org.quaybook.render.QrCode;
+import org.quaybook.render.Resources;
+import org.quaybook.render.TemplateFunction;
+import org.quaybook.render.Templates;
+import org.quaybook.text.Words;
+
+/**
+ * A page each for those who ask for one thing only: the harbour or site office, the surveyor or insurer, the next
+ * electrician before he travels. What the job does not say is a line to write on. Nothing of the owner is in them.
+ */
+public final class SingleSheets {
+
+    /** Down to the least that is still read without effort on paper (common practice, no source). */
+    private static final PageFit FIT =
+            new PageFit(List.of("10.5", "10", "9.5", "9.25", "9", "8.75", "8.5", "8.25", "8", "7.75", "7.5"));
+
+    /** Read from 15 cm away, the paper in the other hand (common practice, no source). */
+    private static final double MODULE_MILLIMETRES = 0.5;
+
+    private final Assessment it;
+    private final Words words;
+    private final Branding branding;
+    private final Templates templates;
+    private final SheetNotes notes;
+
+    private SingleSheets(Assessment it, Words words, Branding branding, Templates templates) {
+        this.it = it;
+        this.words = words;
+        this.branding = branding;
+        this.templates = templates;
+        this.notes = new SheetNotes(it, words);
+    }
+
+    /**
+     * The sheets of a job as PDFs by file name; the harbour's only where there is shore power.
+     *
+     * @throws org.quaybook.render.RenderException if one does not fit on its page, or a template is faulty
+     */
+    public static Map<String, byte[]> pdfs(Assessment it, Words words, Branding branding, Templates templates) {
+        SingleSheets sheets = new SingleSheets(it, words, branding, templates);
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        Shore shore = it.job().shore();
+        if (shore != null) {
+            files.put(
+                    "sheet-harbour.pdf",
+                    sheets.pdf(
+                            "harbour",
+                            words.say("sheets.harbour.title."
+                                    + kind(it.job().craft().kind())),
+                            new HarbourSheet(sheets.notes, shore).facts()));
+        }
+        files.put(
+                "sheet-surveyor.pdf",
+                sheets.pdf("surveyor", words.say("sheets.surveyor.title"), new SurveyorSheet(sheets.notes).facts()));
+        files.put(
+                "sheet-electrician.pdf",
+                sheets.pdf(
+                        "electrician",
+                        words.say("sheets.electrician.title"),
+                        new ElectricianSheet(sheets.notes).facts()));
+        return files;
+    }
+
+    /** Last part of keys that differ by the kind of craft. */
+    static String kind(CraftKind kind) {
+        return kind.name().toLowerCase(Locale.ROOT);
+    }
+
+    private byte[] pdf(String id, String title, Map<String, Object> sheet) {
+        Discretion discretion = Discretion.ofOwner(it, words.say("record.blanked"));
+        RecordLink link =
+                new RecordLink(it.installer().records(), it.job().job().record());
+        Rows model = new Rows()
+                .put("facts", discretion.blank(new RecordFacts(it, words).all()))
+                .put("sheet", discretion.blank(sheet))
+                .put("id", id)
+                .put("title", title)
+                .put("language", words.language())
+                .put("palette", new Palette(branding).facts())
+                .put("paper", SheetPaper.of(it).sheet())
+                .put("kind", kind(it.job().craft().kind()))
+                .put("blocked", it.forbidsHandover())
+                .put("qr", QrCode.of(link.address()).toSvg(MODULE_MILLIMETRES))
+                .put("say", (TemplateFunction) arguments -> words.say(
+                        arguments.get(0).toString(),
+                        arguments.subList(1, arguments.size()).toArray()));
+        DocumentInfo info = new DocumentInfo(
+                words.say("sheets.document-title", title, it.job().craft().name()),
+                it.installer().firm(),
+                words.say("guide.subject"),
+                words.language(),
+                it.job().job().date());
+        return FIT.toPdf(
+                1,
+                size -> templates.fill(
+                        "sheets/sheet.ftlx", model.put("size", size).map()),
+                info,
+                Resources.of(templates));
+    }
+}

@@ -1,0 +1,368 @@
+package org.quaybook.pack.sheets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
+import org.quaybook.checks.Assessment;
+import org.quaybook.diag.Severity;
+import org.quaybook.figures.Figure;
+import org.quaybook.figures.FuseFigures;
+import org.quaybook.job.Given;
+import org.quaybook.job.TestResult;
+import org.quaybook.pack.guide.DemoJob;
+import org.quaybook.pack.guide.PrintedGuide;
+import org.quaybook.pack.guide.PrintedGuide.Letter;
+import org.quaybook.record.RecordLink;
+import org.quaybook.render.RenderException;
+import org.quaybook.render.RenderMessage;
+import org.quaybook.render.Templates;
+import org.quaybook.text.Words;
+
+/** The single sheets as they are printed. Sizes and limits without a named source are this project's own. */
+class SingleSheetsTest {
+
+    private static final String HARBOUR = "sheet-harbour.pdf";
+    private static final String SURVEYOR = "sheet-surveyor.pdf";
+    private static final String ELECTRICIAN = "sheet-electrician.pdf";
+
+    private static final Words WORDS = DemoJob.WORDS;
+
+    private static final Map<String, Map<String, PrintedGuide>> PRINTED = new ConcurrentHashMap<>();
+
+    private static Map<String, PrintedGuide> printed(String demo) {
+        return PRINTED.computeIfAbsent(demo, name -> printed(DemoJob.of(name)));
+    }
+
+    private static Map<String, PrintedGuide> printed(DemoJob demo) {
+        Map<String, PrintedGuide> sheets = new ConcurrentHashMap<>();
+        pdfs(demo).forEach((name, pdf) -> sheets.put(name, new PrintedGuide(pdf)));
+        return sheets;
+    }
+
+    private static Map<String, byte[]> pdfs(DemoJob demo) {
+        return SingleSheets.pdfs(demo.assessment(), WORDS, demo.branding(), Templates.builtIn());
+    }
+
+    private static PrintedGuide sheet(String demo, String sheet) {
+        return Objects.requireNonNull(printed(demo).get(sheet));
+    }
+
+    /** What is read on a sheet, in the order of the file, so that a cell's lines stand together. */
+    private static String text(PrintedGuide sheet) {
+        try {
+            return new org.apache.pdfbox.text.PDFTextStripper()
+                    .getText(sheet.document())
+                    .replaceAll("[\\s\u00a0]+", " ");
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    private static String text(String demo, String sheet) {
+        return text(sheet(demo, sheet));
+    }
+
+    private static String word(Object value) {
+        return WORDS.word(value).replace('\u00a0', ' ');
+    }
+
+    private static String word(Figure<?> figure) {
+        return word(figure.stated());
+    }
+
+    private static Assessment it(String demo) {
+        return DemoJob.of(demo).assessment();
+    }
+
+    /** For those who want to look at the pages. */
+    @AfterAll
+    static void keep() throws IOException {
+        Path folder = Files.createDirectories(Path.of("target", "sheets"));
+        for (String demo : PRINTED.keySet()) {
+            for (Map.Entry<String, PrintedGuide> sheet : printed(demo).entrySet()) {
+                Files.write(
+                        folder.resolve(demo + "-" + sheet.getKey()),
+                        sheet.getValue().bytes());
+            }
+        }
+    }
+
+    /** Only who has shore power plugs in. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void hasItsSheets(String demo) {
+        List<String> sheets = new ArrayList<>(List.of(SURVEYOR, ELECTRICIAN));
+        if (!demo.equals("hut-seventeen")) {
+            sheets.add(HARBOUR);
+        }
+        assertThat(printed(demo)).containsOnlyKeys(sheets);
+    }
+
+    /** ISO 216: A4 is 210 x 297 mm. ANSI A (Letter) is 215.9 x 279.4 mm. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void eachIsExactlyOnePageOfTheRulebooksPaper(String demo) {
+        boolean american = demo.equals("marmalade-meridian");
+        printed(demo).forEach((name, sheet) -> {
+            assertThat(sheet.pages()).as(name).isEqualTo(1);
+            PDRectangle page = sheet.document().getPage(0).getMediaBox();
+            assertThat(page.getWidth() / 72 * 25.4).isCloseTo(american ? 215.9 : 210, within(0.1));
+            assertThat(page.getHeight() / 72 * 25.4).isCloseTo(american ? 279.4 : 297, within(0.1));
+        });
+    }
+
+    /** The least is 7.5 points; PDFBox tells full points only. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void nothingIsTooSmallOrOutsideThePage(String demo) {
+        printed(demo).forEach((name, sheet) -> {
+            PDRectangle page = sheet.document().getPage(0).getMediaBox();
+            for (Letter letter : sheet.letters(1)) {
+                assertThat(letter.size()).as("%s %s", name, letter).isGreaterThanOrEqualTo(7);
+                assertThat(letter.x()).as("%s %s", name, letter).isGreaterThan(11.5);
+                assertThat(letter.x() + letter.width())
+                        .as("%s %s", name, letter)
+                        .isLessThan(page.getWidth() / 72 * 25.4 - 11.5);
+                assertThat(letter.y()).as("%s %s", name, letter).isBetween(8.0, page.getHeight() / 72 * 25.4 - 8.0);
+            }
+        });
+    }
+
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void everyFontIsEmbedded(String demo) throws IOException {
+        for (PrintedGuide sheet : printed(demo).values()) {
+            assertThat(sheet.fonts()).isNotEmpty();
+            assertThat(sheet.fonts().values()).containsOnly(true);
+        }
+    }
+
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void eachSaysWhichJobAndOpensItsRecord(String demo) throws IOException {
+        Assessment it = it(demo);
+        String address = new RecordLink(it.installer().records(), it.job().job().record()).address();
+        for (PrintedGuide sheet : printed(demo).values()) {
+            assertThat(text(sheet))
+                    .contains(
+                            it.job().craft().name(),
+                            it.job().job().record().toString(),
+                            "revision " + it.job().job().revision(),
+                            word(it.job().job().date()),
+                            it.installer().firm(),
+                            "Local codes and licensed practice go before this sheet");
+            for (int dpi : new int[] {150, 300}) {
+                assertThat(QrReader.read(sheet.image(1, dpi))).as("at " + dpi).containsExactly(address);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void leavesNothingUnfilled(String demo) {
+        printed(demo)
+                .values()
+                .forEach(sheet -> assertThat(text(sheet))
+                        .doesNotContain("null", "NaN", "Infinity", "${", "{0}", "{1}", "\ufffd", "[]", " ,", "..")
+                        .doesNotContainPattern("\\b(sheets|guide|record|term)\\.[a-z]"));
+    }
+
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void saysNothingOfTheOwner(String demo) {
+        List<String> personal = QuickCardsTest.Personal.of(it(demo));
+        it(demo).job().tests().stream()
+                .map(TestResult::by)
+                .filter(by -> by != null && !by.equals(it(demo).job().job().fitter()))
+                .forEach(personal::add);
+        printed(demo).values().forEach(sheet -> assertThat(text(sheet)).doesNotContain(personal));
+    }
+
+    /** A name of the owner's in a free text of the job is blanked; the sheet still names who tested. */
+    @Test
+    void blanksTheOwnerInFreeTexts() {
+        DemoJob told =
+                DemoJob.changed("lantern-moth", "not touched, not tested", "not touched, as Wilhelmina Oatcake asked");
+        String surveyor = text(Objects.requireNonNull(printed(told).get(SURVEYOR)));
+        assertThat(surveyor).contains("not touched, as [name left out] asked").doesNotContain("Oatcake");
+        assertThat(surveyor).contains("Tested by J. Fennimore-Quill");
+    }
+
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void theHarbourSheetHasTheCalculatedLoad(String demo) {
+        Assessment it = it(demo);
+        if (it.job().shore() == null) {
+            return;
+        }
+        String text = text(demo, HARBOUR);
+        var back = it.figures().shoreReturn().orElseThrow();
+        assertThat(text)
+                .contains(word(back.byItself()) + " (calculated)", word(back.voltage()))
+                .contains("Inlet rated " + word(it.job().shore().inlet().known().orElseThrow()))
+                .contains("Please do not unplug");
+        back.heater().ifPresent(heater -> assertThat(text).contains(heater, word(back.total())));
+        back.chargers().forEach(charger -> assertThat(text).contains("up to " + word(charger.input())));
+    }
+
+    @Test
+    void theHarbourSheetSaysWhatWasTestedOnShorePower() {
+        assertThat(text("lantern-moth", HARBOUR))
+                .contains("24 ms", "6 mA", "13 May 2026", "9 mA or less at rest")
+                // Measured on the inverter, not on shore power.
+                .doesNotContain("21 ms");
+        assertThat(text("marmalade-meridian", HARBOUR))
+                .contains("62 ms", "58 ms")
+                .doesNotContain("60 ms", "61 ms");
+    }
+
+    @Test
+    void theHarbourSheetSaysWhatHappensWithoutSupply() {
+        var absence = it("lantern-moth").figures().absence();
+        assertThat(text("lantern-moth", HARBOUR))
+                .contains(
+                        "does not make the sockets dead",
+                        "about " + word(absence.toReserve()) + " to the reserve. Plan on "
+                                + word(absence.toReserveWorn()));
+        assertThat(text("marmalade-meridian", HARBOUR))
+                .contains("this stops: Refrigerator and ice maker")
+                .doesNotContain("does not make the sockets dead");
+        assertThat(text("long-way-round", HARBOUR))
+                .contains("For the site office", "Pitch")
+                .doesNotContain("Berth");
+    }
+
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void theSurveyorsSheetHoldsProtectionAndTests(String demo) {
+        Assessment it = it(demo);
+        String text = text(demo, SURVEYOR);
+        assertThat(text)
+                .contains(it.tables().rules().title())
+                .contains(
+                        word(it.figures().bank().energy()),
+                        word(it.figures().bank().shortCircuit()))
+                .contains(word(it.figures().inverter().worstCurrent()))
+                .contains(
+                        word(it.figures().supply().decidingDrop()),
+                        word(it.figures().supply().allowedDrop()));
+        for (FuseFigures fuse : it.figures().fuses()) {
+            assertThat(text)
+                    .contains(word(fuse.family().orElseThrow()) + ", "
+                            + word(fuse.rating().orElseThrow()))
+                    .contains(word(fuse.interrupts().orElseThrow()), word(fuse.mustInterrupt()), word(fuse.most()));
+        }
+        it.figures()
+                .supply()
+                .runs()
+                .forEach(run -> assertThat(text)
+                        .contains(run.rating().conductor().toString().replace('\u00a0', ' '), word(run.allowed())));
+        for (TestResult test : it.job().tests()) {
+            if (test.result() != null) {
+                assertThat(text).contains(word(test.result().known().orElseThrow()));
+            }
+            assertThat(text).contains(word(Objects.requireNonNull(test.on())));
+        }
+        it.findings().stream()
+                .filter(finding -> finding.severity() != Severity.NOTE
+                        || finding.accepted().isPresent())
+                .forEach(finding -> assertThat(text).contains(word(finding.message())));
+        Stream.concat(it.job().scope().stream(), it.job().policyConditions().stream())
+                .forEach(line -> assertThat(text).contains(line));
+    }
+
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void theElectriciansSheetSaysHowItGoesDead(String demo) {
+        Assessment it = it(demo);
+        String text = text(demo, ELECTRICIAN);
+        it.job()
+                .isolators()
+                .forEach(isolator -> assertThat(text)
+                        .contains(isolator.id() + " " + isolator.name() + ": off (" + isolator.where() + ")"));
+        assertThat(text)
+                .contains("Check the tester on a known source", "The battery stays live")
+                .contains("DC clamp meter for " + word(it.figures().inverter().worstCurrent()))
+                .contains("Torque wrench for "
+                        + word(Given.maybe(it.job().bank().torque()).orElseThrow()))
+                .contains("Codes and passwords are never printed");
+        it.figures()
+                .fuses()
+                .forEach(fuse -> assertThat(text)
+                        .contains(
+                                word(fuse.family().orElseThrow()),
+                                word(fuse.rating().orElseThrow())));
+    }
+
+    /** Four on the barge: battery, shore, alternator, panels; the panels have no switch. */
+    @Test
+    void theElectriciansSheetCountsTheSources() {
+        assertThat(text("lantern-moth", ELECTRICIAN))
+                .contains("Sources that can make it live: 4", "live in daylight – stays live", "switch S1");
+    }
+
+    /** What the job leaves out is a line to write on, never a proposal or a guess. */
+    @Test
+    void whatTheJobDoesNotSayIsBlank() {
+        DemoJob bare = DemoJob.changed("lantern-moth", "family: class-t, rating: 225 A, ", "");
+        Map<String, PrintedGuide> sheets = printed(bare);
+        FuseFigures fuse = bare.assessment().figures().fuses().get(0);
+        String proposed =
+                word(fuse.family().orElseThrow()) + ", " + word(fuse.rating().orElseThrow());
+        assertThat(text(Objects.requireNonNull(sheets.get(SURVEYOR))))
+                .contains("F1")
+                .doesNotContain(proposed);
+        assertThat(text(Objects.requireNonNull(sheets.get(ELECTRICIAN))))
+                .doesNotContain(word(fuse.rating().orElseThrow()));
+        String untested = text(Objects.requireNonNull(
+                printed(DemoJob.without("lantern-moth", "tests")).get(SURVEYOR)));
+        assertThat(untested)
+                .contains("RCD trip time: R1 (shore power)", "RCD trip time: R2 (inverter)", "insulation resistance")
+                .doesNotContain("24 ms", "48 MΩ", "ML-08", "passed");
+    }
+
+    @Test
+    void whatNobodyHasSeenSaysSo() {
+        DemoJob unseen = DemoJob.changed(
+                "lantern-moth", "torque: 12 Nm (measured, J. Fennimore-Quill, 2026-05-12)", "torque: not seen");
+        assertThat(text(Objects.requireNonNull(printed(unseen).get(ELECTRICIAN))))
+                .contains("Torque not seen");
+    }
+
+    /** A sheet that would spill is refused by name, never clipped. */
+    @Test
+    void refusesWhatDoesNotFit() {
+        DemoJob wordy = DemoJob.changed(
+                "lantern-moth",
+                "scope:\n",
+                "scope:\n"
+                        + "  - The old wiring behind the panels of the saloon, neither opened nor tested\n".repeat(90));
+        assertThatExceptionOfType(RenderException.class)
+                .isThrownBy(() -> pdfs(wordy))
+                .satisfies(e -> assertThat(e.diagnostics())
+                        .extracting(fault -> fault.message().key())
+                        .containsExactly(RenderMessage.TOO_MANY_PAGES));
+    }
+
+    @Test
+    void sameJobSameBytes() {
+        Map<String, byte[]> again = pdfs(DemoJob.of("lantern-moth"));
+        pdfs(DemoJob.of("lantern-moth"))
+                .forEach((name, pdf) -> assertThat(again.get(name)).as(name).isEqualTo(pdf));
+    }
+}
