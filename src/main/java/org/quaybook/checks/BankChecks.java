@@ -1,5 +1,6 @@
 package org.quaybook.checks;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -18,6 +19,9 @@ import org.quaybook.quantity.Voltage;
 
 /** The bank: sharing, its own protection, ventilation, terminals. */
 final class BankChecks {
+
+    /** What the trade calls a cable lug, in each language that a job may be written in. */
+    private static final List<String> LUG = List.of("lug", "kabelschuh", "cosse", "kabelschoen", "terminal");
 
     private static final double UNEVEN = 1.10;
     private static final int MANY_STRINGS = 3;
@@ -113,8 +117,13 @@ final class BankChecks {
             findings.add(Severity.DECIDE, Check.TORQUE_MISSING, bank.place());
         }
         Optional<String> stack = Given.maybe(bank.stack());
-        if (stack.isPresent() && !stack.get().toLowerCase(Locale.ROOT).trim().startsWith("lug")) {
+        if (stack.isPresent() && !startsWithLug(stack.get())) {
             findings.add(Severity.FORBIDS, Check.STACK_ORDER, bank.place(), stack.get());
         }
+    }
+
+    private static boolean startsWithLug(String stack) {
+        String lowest = stack.trim().toLowerCase(Locale.ROOT);
+        return LUG.stream().anyMatch(lowest::startsWith);
     }
 }

@@ -14,6 +14,7 @@ import org.quaybook.figures.Figures;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
 import org.quaybook.job.Shore;
+import org.quaybook.job.Source;
 import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Stated;
@@ -47,9 +48,14 @@ final class BreakerChecks {
     }
 
     /** Too much in every way of laying forbids; too much only in the way that cools worst is for the installer to look up. */
-    private void cable(Optional<Current> breaker, Optional<CableFigures> cable, String size, String name, Place place) {
-        if (cable.isEmpty() && !size.isEmpty()) {
-            findings.add(Severity.DECIDE, Check.BREAKER_UNJUDGED, place, name, size);
+    private void cable(
+            Optional<Current> breaker,
+            Optional<CableFigures> cable,
+            Optional<ConductorSize> size,
+            Object name,
+            Place place) {
+        if (cable.isEmpty() && size.isPresent()) {
+            findings.add(Severity.DECIDE, Check.BREAKER_UNJUDGED, place, name, size.get());
         }
         if (breaker.isEmpty()
                 || cable.isEmpty()
@@ -64,7 +70,7 @@ final class BreakerChecks {
                 place,
                 name,
                 Stated.asGiven(breaker.get()),
-                size,
+                size.orElseThrow(),
                 cable.get().allowed().stated(),
                 cable.get()
                         .mostBreaker()
@@ -72,8 +78,8 @@ final class BreakerChecks {
                         .orElseGet(() -> cable.get().allowed().stated()));
     }
 
-    private static String size(@Nullable Given<ConductorSize> cable) {
-        return Given.maybe(cable).map(ConductorSize::toString).orElse("");
+    private static Optional<ConductorSize> size(@Nullable Given<ConductorSize> cable) {
+        return Given.maybe(cable);
     }
 
     private void disconnection(CircuitFigures circuit) {
@@ -94,7 +100,7 @@ final class BreakerChecks {
             return;
         }
         Optional<Current> breaker = Given.maybe(shore.breaker());
-        cable(breaker, ac.shoreCable(), size(shore.cable()), "shore", shore.place());
+        cable(breaker, ac.shoreCable(), size(shore.cable()), Source.SHORE, shore.place());
         Optional<Current> inlet = shore.inlet().known();
         if (breaker.isPresent() && inlet.isPresent() && breaker.get().compareTo(inlet.get()) > 0) {
             findings.add(

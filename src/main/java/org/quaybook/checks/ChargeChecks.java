@@ -64,8 +64,9 @@ final class ChargeChecks {
         checks.day();
     }
 
-    private static String name(Charging charging) {
-        return charging.name() == null ? charging.kind().name().toLowerCase(java.util.Locale.ROOT) : charging.name();
+    /** Its name in the job, else what kind it is. */
+    private static Object name(Charging charging) {
+        return charging.name() == null ? charging.kind() : charging.name();
     }
 
     /** Insulation nobody has written is taken at the least that the tables hold everywhere. */

@@ -31,8 +31,7 @@ enum WouldDo implements MessageKey {
                                 .orElseGet(() -> Message.of(STRINGS, strings.stated(), blocks.stated()))))
                 .or(() -> wish.capacity().map(capacity -> Message.of(CAPACITY, capacity.stated())));
         Optional<Message> cables = wish.resistance()
-                .flatMap(most ->
-                        wish.conductor().map(conductor -> Message.of(CABLES, conductor.toString(), most.stated())));
+                .flatMap(most -> wish.conductor().map(conductor -> Message.of(CABLES, conductor, most.stated())));
         if (bank.isPresent() && cables.isPresent()) {
             return Message.of(EITHER, bank.get(), cables.get());
         }

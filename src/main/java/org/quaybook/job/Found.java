@@ -6,12 +6,18 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 
 /** What binding has made out so far; checks between values work on it even when other parts could not be bound. */
 final class Found {
+
+    private static final String TRANSLATIONS = "translations";
 
     /** A name given to something. */
     record Name(Thing thing, String text, Place place) {}
@@ -49,6 +55,7 @@ final class Found {
 
     private final List<Object> records = new ArrayList<>();
     private final Map<String, Object> values = new HashMap<>();
+    private final Map<String, Place> places = new HashMap<>();
     private final List<Name> names = new ArrayList<>();
     private final List<Reference> references = new ArrayList<>();
     private final List<DoneOn> done = new ArrayList<>();
@@ -66,6 +73,7 @@ final class Found {
     /** Takes a value that its field allows. */
     void value(Field field, Object value, Place at) {
         values.put(at.path(), value);
+        places.put(at.path(), at);
         if (field.annotation(Done.class).isPresent()) {
             LocalDate day = value instanceof YearMonth month ? month.atDay(1) : (LocalDate) value;
             done.add(new DoneOn(day, value.toString(), at));
@@ -87,6 +95,21 @@ final class Found {
     /** The single value at a path, if it stands in the file and could be read. */
     <T> Optional<T> value(String path, Class<T> type) {
         return Optional.ofNullable(values.get(path)).map(type::cast);
+    }
+
+    /** All texts of the job, sorted; what they are in other languages is not among them. */
+    Set<String> texts() {
+        return values.entrySet().stream()
+                .filter(entry -> !entry.getKey().startsWith(TRANSLATIONS))
+                .map(Map.Entry::getValue)
+                .filter(String.class::isInstance)
+                .map(String.class::cast)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** Where the value at a path stands that could be read. */
+    Place placeOf(String path) {
+        return Objects.requireNonNull(places.get(path), path);
     }
 
     List<Name> names() {

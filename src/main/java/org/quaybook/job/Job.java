@@ -1,6 +1,8 @@
 package org.quaybook.job;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
@@ -51,6 +53,9 @@ public record Job(
 
         @Means("what the owner will probably do wrong first, in his words") @Nullable String ownersFirstMistake,
 
+        @Means("the texts of this job in other languages of its documents")
+        List<Translation> translations,
+
         Place place) {
     public Job {
         cables = List.copyOf(cables);
@@ -71,6 +76,16 @@ public record Job(
         scope = List.copyOf(scope);
         policyConditions = List.copyOf(policyConditions);
         accounts = List.copyOf(accounts);
+        translations = List.copyOf(translations);
+    }
+
+    /** This job with its texts in a language as far as they are translated; what is reckoned from it stays the same. */
+    public Job in(String language) {
+        Map<String, String> texts = new HashMap<>();
+        translations.stream()
+                .filter(translation -> translation.language().equals(language))
+                .forEach(translation -> texts.putAll(translation.byText()));
+        return texts.isEmpty() ? this : Translator.translated(this, texts);
     }
 
     /** This job with tests of a later visit after its own. */
@@ -103,6 +118,7 @@ public record Job(
                 accounts,
                 rehearsal,
                 ownersFirstMistake,
+                translations,
                 place);
     }
 }

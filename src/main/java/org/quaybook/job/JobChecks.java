@@ -1,9 +1,11 @@
 package org.quaybook.job;
 
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.Place;
@@ -52,6 +54,24 @@ final class JobChecks {
         found.all(Bank.class).forEach(bank -> found.all(Inverter.class).forEach(it -> thresholds(bank, it)));
         found.value("job.date", LocalDate.class).ifPresent(this::dates);
         found.all(Header.class).forEach(this::header);
+        found.all(Translation.class).forEach(this::translation);
+    }
+
+    private void translation(Translation translation) {
+        Set<String> texts = found.texts();
+        Set<String> seen = new HashSet<>();
+        for (int i = 0; i < translation.texts().size(); i++) {
+            String original = Translation.original(translation.texts().get(i));
+            Place at = found.placeOf(translation.place().path() + ".texts[" + i + "]");
+            if (!texts.contains(original)) {
+                problems.add(
+                        at,
+                        Message.of(JobMessage.TEXT_NOT_IN_JOB, original),
+                        Scalars.meant(original, List.copyOf(texts)));
+            } else if (!seen.add(original)) {
+                problems.add(at, Message.of(JobMessage.TEXT_TRANSLATED_TWICE, original));
+            }
+        }
     }
 
     private void header(Header header) {

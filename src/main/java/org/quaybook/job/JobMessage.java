@@ -90,6 +90,8 @@ public enum JobMessage implements MessageKey {
     JOINT_PARTS,
     READINGS_OF_OTHER_JOB,
     VISIT_BEFORE_HANDOVER,
+    TEXT_NOT_IN_JOB,
+    TEXT_TRANSLATED_TWICE,
 
     // Hints.
     DID_YOU_MEAN,

@@ -168,7 +168,7 @@ final class AsFitted {
                 .put("id", run.cable().id())
                 .put("from", run.cable().from())
                 .put("to", run.cable().to())
-                .put("conductor", run.rating().conductor().toString())
+                .put("conductor", words.word(run.rating().conductor()))
                 .put("fitted", run.fitted())
                 .put("length", known(run.cable().length()))
                 .put("insulation", known(run.cable().insulation()))

@@ -264,7 +264,7 @@ public final class FactSheet {
                 .put("from", run.cable().from())
                 .put("to", run.cable().to())
                 .put("length", given(run.cable().length()))
-                .put("conductor", run.rating().conductor().toString())
+                .put("conductor", words.word(run.rating().conductor()))
                 .put("fitted", run.fitted())
                 .put("insulation", given(run.cable().insulation()))
                 .put("allowed", say(run.allowed()))

@@ -8,6 +8,7 @@ import org.quaybook.quantity.AirFlow;
 import org.quaybook.quantity.Area;
 import org.quaybook.quantity.Charge;
 import org.quaybook.quantity.ClockTime;
+import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.Count;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Energy;
@@ -169,6 +170,11 @@ public final class Numbers {
                 round(time.sinceMidnight().seconds() / 300, 0, Rounding.DOWN).longValueExact();
         long minutes = fives * 5 % (24 * 60);
         return String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
+    }
+
+    /** A conductor as its trade size, with the decimal sign of the language: 2 × 2,5 mm². */
+    String conductor(Conductor conductor) {
+        return conductor.toString().replace(".", style.decimal());
     }
 
     private static BigDecimal round(double value, int decimals, Rounding rounding) {

@@ -22,6 +22,8 @@ import java.util.stream.Stream;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.MessageKey;
 import org.quaybook.quantity.ClockTime;
+import org.quaybook.quantity.Conductor;
+import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.Quantity;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.Stated;
@@ -35,7 +37,7 @@ public final class Words {
     /** The language that is complete, and that the installer reads where his own has no words for him. */
     private static final String FIRST = "en-GB";
 
-    private static final List<String> LANGUAGES = List.of(FIRST, "en-US");
+    private static final List<String> LANGUAGES = List.of(FIRST, "en-US", "de", "fr", "nl", "es");
 
     /** Languages written as what differs from another one. */
     private static final Map<String, String> VARIANTS = Map.of("en-US", FIRST);
@@ -215,6 +217,12 @@ public final class Words {
         if (argument instanceof Quantity quantity) {
             return numbers.say(quantity, Rounding.NEAREST);
         }
+        if (argument instanceof Conductor conductor) {
+            return numbers.conductor(conductor);
+        }
+        if (argument instanceof ConductorSize size) {
+            return numbers.conductor(new Conductor(1, size));
+        }
         if (argument instanceof ClockTime time) {
             return numbers.clock(time);
         }
@@ -225,7 +233,10 @@ public final class Words {
             return date(date);
         }
         if (argument instanceof YearMonth month) {
-            return sentence("language.month." + month.getMonthValue()) + " " + month.getYear();
+            return say(
+                    "language.month-of-year",
+                    sentence("language.month." + month.getMonthValue()),
+                    Integer.toString(month.getYear()));
         }
         if (argument instanceof List<?> list) {
             return list(list.stream().map(this::word).toList());

@@ -1,12 +1,18 @@
 package org.quaybook.pack.guide;
 
+import java.text.Normalizer;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.quaybook.record.Rows;
 
 /** The words that the guide uses and explains; none that this job has no use for. */
 final class Glossary {
+
+    private static final Pattern ACCENT = Pattern.compile("\\p{M}+");
 
     private final Briefing brief;
     private final List<Map<String, Object>> terms = new ArrayList<>();
@@ -42,7 +48,16 @@ final class Glossary {
         add("reserve", brief.say(brief.figures().bank().reserve()));
         add("rest");
         addIf(has.shore(), "shore", brief.names().post());
-        return List.copyOf(terms);
+        return terms.stream()
+                .sorted(Comparator.comparing(row -> alphabetic(String.valueOf(row.get("term")))))
+                .toList();
+    }
+
+    /** Letters without accents and capitals: the order that readers of all our languages look things up in. */
+    private static String alphabetic(String term) {
+        return ACCENT.matcher(Normalizer.normalize(term, Normalizer.Form.NFD))
+                .replaceAll("")
+                .toLowerCase(Locale.ROOT);
     }
 
     private void addIf(boolean needed, String term, Object... arguments) {

@@ -1,0 +1,225 @@
+package org.quaybook.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.quaybook.quantity.Energy;
+import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Rounding;
+import org.quaybook.quantity.Temperature;
+import org.quaybook.quantity.TimeSpan;
+import org.quaybook.quantity.Voltage;
+
+/** Every language says all that is handed over, with the same places filled, and nothing in English that need not be. */
+class LanguagesTest {
+
+    private static final Path WORDS = Path.of("templates/words");
+    private static final String FIRST = "en-GB";
+    private static final Pattern PLACE = Pattern.compile("\\{\\d}");
+    private static final Pattern WORD = Pattern.compile("\\p{L}{4,}");
+
+    static List<String> translations() {
+        return Words.languages().stream()
+                .filter(language -> !language.startsWith("en"))
+                .toList();
+    }
+
+    private static Map<String, String> file(String language, String area) {
+        Path file = WORDS.resolve(language).resolve(area + ".properties");
+        Properties properties = new Properties();
+        if (Files.exists(file)) {
+            try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+                properties.load(reader);
+            } catch (IOException e) {
+                throw new java.io.UncheckedIOException(e);
+            }
+        }
+        return properties.entrySet().stream()
+                .collect(Collectors.toMap(
+                        entry -> entry.getKey().toString(),
+                        entry -> entry.getValue().toString(),
+                        (a, b) -> b,
+                        TreeMap::new));
+    }
+
+    private static Set<String> areas(String language) throws IOException {
+        try (Stream<Path> files = Files.list(WORDS.resolve(language))) {
+            return files.map(file -> file.getFileName().toString().replace(".properties", ""))
+                    .collect(Collectors.toCollection(TreeSet::new));
+        }
+    }
+
+    private static Map<String, String> handedOver(String language) {
+        Map<String, String> all = new TreeMap<>();
+        Words.handedOver().forEach(area -> all.putAll(file(language, area)));
+        return all;
+    }
+
+    private static List<String> places(String sentence) {
+        return PLACE.matcher(sentence)
+                .results()
+                .map(MatchResult::group)
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("translations")
+    void noKeyIsMissingAndNoneIsLeftOver(String language) throws IOException {
+        assertThat(areas(language)).containsExactlyInAnyOrderElementsOf(Words.handedOver());
+        for (String area : Words.handedOver()) {
+            assertThat(file(language, area).keySet())
+                    .as(language + " " + area)
+                    .isEqualTo(file(FIRST, area).keySet());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("translations")
+    void theSamePlacesAreFilled(String language) {
+        Map<String, String> english = handedOver(FIRST);
+        handedOver(language)
+                .forEach((key, sentence) -> assertThat(places(sentence))
+                        .as(language + " " + key)
+                        .isEqualTo(places(english.getOrDefault(key, ""))));
+    }
+
+    /** What a language may share with English, word for word, stands in the file beside this test with its key. */
+    @ParameterizedTest
+    @MethodSource("translations")
+    void nothingIsLeftInEnglish(String language) throws IOException {
+        Map<String, String> english = handedOver(FIRST);
+        Set<String> allowed = Set.copyOf(Files.readAllLines(Path.of("src/test/resources/words/same-as-english.txt")));
+        assertThat(handedOver(language).entrySet().stream()
+                        .filter(entry -> WORD.matcher(entry.getValue()).find())
+                        .filter(entry -> entry.getValue().equals(english.get(entry.getKey())))
+                        .map(entry -> language + " " + entry.getKey())
+                        .filter(entry -> !allowed.contains(entry)))
+                .isEmpty();
+    }
+
+    @Test
+    void aVariantSaysOnlyWhatItSaysOtherwise() throws IOException {
+        for (String area : areas("en-US")) {
+            Map<String, String> british = file(FIRST, area);
+            file("en-US", area).forEach((key, sentence) -> {
+                assertThat(british).as(area).containsKey(key);
+                assertThat(sentence).as(key).isNotEqualTo(british.get(key));
+                assertThat(places(sentence)).as(key).isEqualTo(places(british.getOrDefault(key, "")));
+            });
+        }
+    }
+
+    /** What the British say and Americans do not, by common practice of American yards and dictionaries (from memory). */
+    @Test
+    void theAmericanGuideSpeaksAmerican() {
+        Words american = Words.of("en-US");
+        Pattern british = Pattern.compile(
+                "(?i)\\b(colours?|harbours?|neighbours?|grey|metres?|centres?|earth(ed|ing)?|mains|RCDs?|shore post|berths?|sockets?|torch|spanner|aluminium)\\b");
+        assertThat(handedOver(FIRST).keySet().stream()
+                        .filter(key -> british.matcher(american.sentence(key)).find())
+                        .map(key -> key + " = " + american.sentence(key)))
+                .isEmpty();
+    }
+
+    /** No hyphenation is at work in the layout: a word must fit a column of a label or a table. */
+    @ParameterizedTest
+    @MethodSource("translations")
+    void wordsAreNotTooLongForAColumn(String language) {
+        assertThat(handedOver(language).values().stream()
+                        .flatMap(sentence -> Arrays.stream(sentence.split("[\\s\\u00A0\\u202F/–-]+")))
+                        .filter(word -> word.length() > 30))
+                .isEmpty();
+    }
+
+    /**
+     * Decimal sign and grouping by the rules of each language: Duden and DIN 1333 (de), Lexique de l’Imprimerie nationale
+     * (fr), Taaladvies (nl), Ortografía de la RAE 2010 (es); all from memory. Space before % in de, fr and es: DIN 5008,
+     * Lexique, RAE, from memory; Dutch and English would do without, but SI (ISO 80000-1, 7.1.4) asks for the space.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "en-GB|12.85\u00A0V|17.7\u00A0kWh|20\u00A0%|−5\u00A0°C|14 May 2026",
+                "en-US|12.85\u00A0V|17.7\u00A0kWh|20\u00A0%|−5\u00A0°C|May 14, 2026",
+                "de|12,85\u00A0V|17,7\u00A0kWh|20\u00A0%|−5\u00A0°C|14.\u00A0Mai 2026",
+                "fr|12,85\u00A0V|17,7\u00A0kWh|20\u00A0%|−5\u00A0°C|14 mai 2026",
+                "nl|12,85\u00A0V|17,7\u00A0kWh|20\u00A0%|−5\u00A0°C|14 mei 2026",
+                "es|12,85\u00A0V|17,7\u00A0kWh|20\u00A0%|−5\u00A0°C|14 de mayo de 2026"
+            })
+    void numbersAndDatesFollowTheLanguage(
+            String language, String volts, String energy, String share, String cold, String date) {
+        Words words = Words.of(language);
+        Numbers numbers = words.numbers();
+        assertThat(List.of(
+                        numbers.say(new Voltage(12.85), Rounding.NEAREST),
+                        numbers.say(new Energy(17_700), Rounding.NEAREST),
+                        numbers.say(new Ratio(0.2), Rounding.NEAREST),
+                        numbers.say(new Temperature(-5), Rounding.NEAREST),
+                        words.date(LocalDate.of(2026, 5, 14))))
+                .containsExactly(volts, energy, share, cold, date);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"en-GB|12,345", "en-US|12,345", "de|12.345", "fr|12\u00A0345", "nl|12.345", "es|12\u00A0345"})
+    void longNumbersAreGrouped(String language, String grouped) {
+        assertThat(Words.of(language).numbers().plain(12_345)).isEqualTo(grouped);
+        assertThat(Words.of(language).numbers().plain(1234)).isEqualTo("1234");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"en-GB,days", "de,Tage", "fr,jours", "nl,dagen", "es,días"})
+    void manyHoursAreDays(String language, String days) {
+        assertThat(Words.of(language).numbers().say(new TimeSpan(240 * 3600.0), Rounding.DOWN))
+                .isEqualTo("10\u00A0" + days);
+    }
+
+    /** ISO 3864-2 and ANSI Z535.4 words as technical manuals print them; see docs/check-values.md for where each was seen. */
+    @ParameterizedTest
+    @CsvSource({
+        "en-GB,DANGER,WARNING,CAUTION,NOTICE",
+        "de,GEFAHR,WARNUNG,VORSICHT,HINWEIS",
+        "fr,DANGER,AVERTISSEMENT,ATTENTION,AVIS",
+        "nl,GEVAAR,WAARSCHUWING,VOORZICHTIG,LET OP",
+        "es,PELIGRO,ADVERTENCIA,PRECAUCIÓN,AVISO"
+    })
+    void signalWordsAreTheEstablishedOnes(
+            String language, String danger, String warning, String caution, String notice) {
+        Words words = Words.of(language);
+        assertThat(Stream.of("danger", "warning", "caution", "notice")
+                        .map(level -> words.sentence("guide.signal." + level)))
+                .containsExactly(danger, warning, caution, notice);
+    }
+
+    @Test
+    void theInstallerReadsHisEnglish() {
+        assertThat(Words.forInstaller(List.of("de", "fr")).language()).isEqualTo("en-GB");
+        assertThat(Words.forInstaller(List.of("fr", "en-US")).language()).isEqualTo("en-US");
+        assertThat(Words.forInstaller(List.of("en-US", "en-GB")).has("worksheet.head"))
+                .isTrue();
+    }
+}
