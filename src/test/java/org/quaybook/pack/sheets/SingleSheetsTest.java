@@ -344,6 +344,36 @@ class SingleSheetsTest {
                 .contains("Torque not seen");
     }
 
+    /** Longer words and sentences must still fit their pages. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void fitsInEveryLanguage(String demo) throws IOException {
+        DemoJob job = DemoJob.of(demo);
+        for (String language : Words.languages()) {
+            Words words = Words.of(language);
+            Map<String, byte[]> sheets = new java.util.TreeMap<>(
+                    SingleSheets.pdfs(job.assessment(), words, job.branding(), Templates.builtIn()));
+            sheets.put(
+                    "quick-card.pdf",
+                    QuickCards.pdf(job.assessment(), List.of(words), job.branding(), Templates.builtIn()));
+            for (Map.Entry<String, byte[]> sheet : sheets.entrySet()) {
+                try (PrintedGuide printed = new PrintedGuide(sheet.getValue())) {
+                    assertThat(printed.pages())
+                            .as(language + " " + sheet.getKey())
+                            .isEqualTo(1);
+                    assertThat(printed.text())
+                            .as(language + " " + sheet.getKey())
+                            .doesNotContain("{0}", "null");
+                    double right = printed.document().getPage(0).getMediaBox().getWidth() / 72 * 25.4 - 7.5;
+                    assertThat(printed.letters(1))
+                            .as(language + " " + sheet.getKey())
+                            .allSatisfy(letter ->
+                                    assertThat(letter.x() + letter.width()).isLessThan(right));
+                }
+            }
+        }
+    }
+
     /** A sheet that would spill is refused by name, never clipped. */
     @Test
     void refusesWhatDoesNotFit() {
