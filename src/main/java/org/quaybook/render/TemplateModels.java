@@ -2,6 +2,7 @@ package org.quaybook.render;
 
 import freemarker.template.Configuration;
 import freemarker.template.SimpleObjectWrapper;
+import freemarker.template.TemplateDirectiveModel;
 import freemarker.template.TemplateMethodModelEx;
 import freemarker.template.TemplateModel;
 import freemarker.template.TemplateModelException;
@@ -12,7 +13,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Lets data and {@link TemplateFunction}s into a template and nothing else: no Java object, class or method. */
+/** Lets data, {@link TemplateFunction}s and {@link InlineSvg}s into a template and nothing else: no Java object, class or method. */
 final class TemplateModels extends SimpleObjectWrapper {
 
     TemplateModels() {
@@ -24,6 +25,10 @@ final class TemplateModels extends SimpleObjectWrapper {
         if (value instanceof TemplateFunction function) {
             return (TemplateMethodModelEx) arguments -> function.apply(plain(arguments));
         }
+        if (value instanceof InlineSvg svg) {
+            return (TemplateDirectiveModel) (environment, parameters, loopVariables, body) ->
+                    environment.getOut().write(svg.text());
+        }
         if (value == null
                 || value instanceof TemplateModel
                 || value instanceof String
@@ -33,8 +38,9 @@ final class TemplateModels extends SimpleObjectWrapper {
                 || value instanceof Collection) {
             return super.wrap(value);
         }
-        throw new TemplateModelException("a template takes texts, numbers, booleans, lists, maps and functions, not "
-                + value.getClass().getName());
+        throw new TemplateModelException(
+                "a template takes texts, numbers, booleans, lists, maps and functions and drawings, not "
+                        + value.getClass().getName());
     }
 
     private static List<Object> plain(List<?> arguments) throws TemplateModelException {

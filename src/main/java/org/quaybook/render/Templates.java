@@ -96,7 +96,7 @@ public final class Templates {
      * Fills a template.
      *
      * @param name the template's path inside the folder; ends in {@code .ftlx} or {@code .ftlh}
-     * @param model texts, numbers, booleans, lists, maps and {@link TemplateFunction}s
+     * @param model texts, numbers, booleans, lists, maps, {@link TemplateFunction}s and {@link InlineSvg}s
      * @throws RenderException if there is no such template, or it cannot be understood, or lacks a value: with the
      *     template's name and line
      */

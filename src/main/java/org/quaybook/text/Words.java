@@ -44,7 +44,7 @@ public final class Words {
 
     /** What is left with the installation. Every language has all of it. */
     private static final List<String> HANDED_OVER =
-            List.of("language", "terms", "checks", "guide", "sheets", "workings", "labels", "record");
+            List.of("language", "terms", "checks", "guide", "pictures", "sheets", "workings", "labels", "record");
 
     /** What only the installer sees. */
     private static final List<String> INSTALLERS =

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.quaybook.checks.Assessment;
+import org.quaybook.pack.pictures.Pictures;
 import org.quaybook.record.Branding;
 import org.quaybook.record.FactSheet;
 import org.quaybook.record.Rows;
@@ -33,6 +34,7 @@ final class GuideModel {
                 .put("language", words.language())
                 .put("title", title())
                 .put("palette", new Palette(branding).facts())
+                .put("pictures", Pictures.of(it, words, new Palette(branding).look()))
                 .put("logo", logoName(branding).orElse(""))
                 .put("blocked", it.forbidsHandover())
                 .put("aboard", brief.names().aboard())

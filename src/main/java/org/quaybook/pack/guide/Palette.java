@@ -2,6 +2,7 @@ package org.quaybook.pack.guide;
 
 import java.util.Locale;
 import java.util.Map;
+import org.quaybook.pack.pictures.Look;
 import org.quaybook.record.Branding;
 import org.quaybook.record.Rows;
 import org.quaybook.render.Colour;
@@ -31,6 +32,11 @@ public final class Palette {
                 .put("accent", hex(accent))
                 .put("tint", hex(tint()))
                 .map();
+    }
+
+    /** The colours of the pictures. */
+    Look look() {
+        return new Look(hex(main), hex(tint()));
     }
 
     /** The colour itself, or as much darker as white paper asks for. */

@@ -1,0 +1,5 @@
+/** The pictures of a handover pack as SVG: how the installation is wired, and what its figures look like as curves. */
+@NullMarked
+package org.quaybook.pack.pictures;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,445 @@
+package org.quaybook.pack.pictures;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.ToDoubleFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.quaybook.KeptFile;
+import org.quaybook.figures.ApplianceFigures;
+import org.quaybook.figures.DayFigures.Course;
+import org.quaybook.figures.Figure;
+import org.quaybook.figures.Figures;
+import org.quaybook.job.ChargeKind;
+import org.quaybook.job.Charging;
+import org.quaybook.job.Job;
+import org.quaybook.pack.pictures.DrawnPicture.Line;
+import org.quaybook.pack.pictures.DrawnPicture.Text;
+import org.w3c.dom.Element;
+
+/**
+ * The pictures of all demo jobs, read back from their SVG. Sizes and limits without a named source are this project's own.
+ */
+class PicturesTest {
+
+    /** ISO 216: A5 is 148 mm wide; inner and outer margin of the guide take 30 mm. */
+    private static final double TEXT_WIDTH = (148 - 30) / 25.4 * 72;
+
+    /** ANSI/ASME Y14.1 half Letter is 5.5 inches wide. */
+    private static final double HALF_LETTER = (5.5 * 25.4 - 30) / 25.4 * 72;
+
+    private static final double LEAST_POINTS = 7;
+
+    /** 210 mm less margins of 16 and 15 mm and a heading. */
+    private static final double MOST_HEIGHT = 168 / 25.4 * 72;
+
+    private static final Map<String, DrawnJob> DRAWN = new ConcurrentHashMap<>();
+
+    private static DrawnJob drawn(String demo) {
+        return DRAWN.computeIfAbsent(demo, DrawnJob::of);
+    }
+
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void drawsEveryPicture(String demo) {
+        assertThat(drawn(demo).pictures())
+                .containsOnlyKeys("system", "batterySide", "mainsSide", "symbols", "run", "running", "rest", "day");
+    }
+
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void isLegibleOnSmallPaper(String demo) {
+        drawn(demo).pictures().values().forEach(PicturesTest::assertLegible);
+    }
+
+    private static void assertLegible(DrawnPicture picture) {
+        assertThat(picture.width()).isCloseTo(TEXT_WIDTH, within(1.0));
+        assertThat(picture.height()).as("height of %s", picture.name()).isLessThan(MOST_HEIGHT);
+        List<Text> texts = picture.texts();
+        assertThat(texts).isNotEmpty();
+        for (Text text : texts) {
+            assertThat(text.size() * HALF_LETTER / picture.width())
+                    .as("%s: %s", picture.name(), text)
+                    .isGreaterThanOrEqualTo(LEAST_POINTS);
+            assertThat(text.left()).as("%s: %s", picture.name(), text).isGreaterThanOrEqualTo(-0.2);
+            assertThat(text.right()).as("%s: %s", picture.name(), text).isLessThanOrEqualTo(picture.width() + 0.2);
+            assertThat(text.top()).as("%s: %s", picture.name(), text).isGreaterThanOrEqualTo(-0.2);
+            assertThat(text.bottom()).as("%s: %s", picture.name(), text).isLessThanOrEqualTo(picture.height());
+        }
+        for (int i = 0; i < texts.size(); i++) {
+            for (int j = i + 1; j < texts.size(); j++) {
+                assertThat(texts.get(i).overlaps(texts.get(j)))
+                        .as("%s: %s and %s", picture.name(), texts.get(i), texts.get(j))
+                        .isFalse();
+            }
+        }
+        for (Line line : picture.lines()) {
+            for (Text text : texts) {
+                assertThat(line.crosses(text))
+                        .as("%s: %s through %s", picture.name(), line, text)
+                        .isFalse();
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void everyPartHasItsSymbol(String demo) {
+        DrawnJob drawn = drawn(demo);
+        Job job = drawn.assessment().job();
+        DrawnPicture battery = drawn.picture("batterySide");
+        DrawnPicture mains = drawn.picture("mainsSide");
+        assertThat(battery.of("fuse"))
+                .containsExactlyInAnyOrderElementsOf(
+                        job.fuses().stream().map(fuse -> fuse.id()).toList());
+        Set<String> switches = new TreeSet<>(battery.of("isolator"));
+        switches.addAll(mains.of("isolator"));
+        switches.addAll(mains.of("breaker"));
+        assertThat(switches)
+                .containsAll(job.isolators().stream().map(it -> it.id()).toList());
+        assertThat(mains.of("rcd"))
+                .containsExactlyInAnyOrderElementsOf(
+                        job.rcds().stream().map(rcd -> rcd.id()).toList());
+        assertThat(mains.of("breaker"))
+                .containsAll(job.acCircuits().stream().map(it -> it.id()).toList());
+        assertThat(mains.count("shore-inlet")).isEqualTo(job.shore() == null ? 0 : 1);
+        assertThat(mains.count("generator")).isEqualTo(job.generator() == null ? 0 : 1);
+        assertThat(mains.count("changeover")).isEqualTo(1);
+        assertThat(mains.count("inverter")).isEqualTo(1);
+        assertThat(battery.count("inverter")).isEqualTo(1);
+        assertThat(mains.parts("bond")).hasSize(1);
+        assertThat(battery.parts("cable")).hasSize(job.cables().size());
+        assertThat(battery.parts("earth")).hasSize(job.earths().size());
+        assertThat(battery.of("alternator")).containsExactlyInAnyOrderElementsOf(names(job, ChargeKind.ALTERNATOR));
+        assertThat(battery.of("solar")).containsExactlyInAnyOrderElementsOf(names(job, ChargeKind.SOLAR));
+        assertThat(battery.of("charger"))
+                .containsAll(names(job, ChargeKind.SHORE_CHARGER))
+                .containsAll(names(job, ChargeKind.GENERATOR));
+        assertThat(mains.of("charger"))
+                .hasSize(names(job, ChargeKind.SHORE_CHARGER).size()
+                        + names(job, ChargeKind.GENERATOR).size());
+        Set<String> used = new TreeSet<>();
+        List.of(battery, mains)
+                .forEach(picture -> picture.parts("symbol").forEach(it -> used.add(it.getAttribute("data-symbol"))));
+        Set<String> explained = new TreeSet<>();
+        drawn.picture("symbols").parts("symbol").forEach(it -> explained.add(it.getAttribute("data-symbol")));
+        assertThat(explained).isEqualTo(used);
+    }
+
+    private static List<String> names(Job job, ChargeKind kind) {
+        return job.charging().stream()
+                .filter(charging -> charging.kind() == kind)
+                .map(Charging::name)
+                .toList();
+    }
+
+    /** Strings and blocks as the job has them: one symbol each up to five strings of four blocks. */
+    @Test
+    void drawsTheBankAsItIs() {
+        assertThat(drawn("lantern-moth").picture("batterySide").count("battery"))
+                .isEqualTo(3);
+        assertThat(drawn("marmalade-meridian").picture("batterySide").count("battery"))
+                .isEqualTo(8);
+        assertThat(drawn("persimmon-tug").picture("batterySide").of("battery"))
+                .containsExactlyInAnyOrder("1/1", "1/12");
+        Map.of("lantern-moth", "opposite-ends", "second-biscuit", "same-end", "hut-seventeen", "busbar")
+                .forEach((demo, ends) -> assertThat(
+                                drawn(demo).picture("batterySide").parts("take-off"))
+                        .extracting(part -> part.getAttribute("data-take-off"))
+                        .containsExactly(ends));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 24})
+    void drawsAnyNumberOfStrings(int strings, @TempDir Path folder) {
+        for (String ends : List.of("opposite-ends", "same-end", "busbar")) {
+            DrawnJob drawn = DrawnJob.changed(
+                    "lantern-moth",
+                    folder,
+                    text -> text.replace("parallel: 3", "parallel: " + strings)
+                            .replace("take-off: opposite-ends", "take-off: " + ends)
+                            .replace("Lantern Moth", "Lantern Moth the Second"));
+            drawn.pictures().values().forEach(PicturesTest::assertLegible);
+            assertThat(drawn.picture("batterySide").count("battery")).isEqualTo(Math.min(strings, strings > 5 ? 4 : 5));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 5, 14})
+    void drawsAnyNumberOfCircuits(int circuits, @TempDir Path folder) {
+        for (String demo : List.of("lantern-moth", "marmalade-meridian", "hut-seventeen")) {
+            DrawnJob drawn = DrawnJob.changed(demo, folder, text -> withCircuits(text, circuits));
+            drawn.pictures().values().forEach(PicturesTest::assertLegible);
+            assertThat(drawn.pictures()
+                            .getOrDefault("circuits", drawn.picture("mainsSide"))
+                            .of("breaker"))
+                    .containsAll(IntStream.rangeClosed(1, circuits)
+                            .mapToObj(i -> "C" + i)
+                            .toList());
+        }
+    }
+
+    /** Every third circuit on shore only where there is one, two RCDs in turn, and one circuit without any. */
+    private static String withCircuits(String text, int circuits) {
+        boolean two = text.contains("id: R2");
+        StringBuilder list = new StringBuilder("ac-circuits:\n");
+        for (int i = 1; i <= circuits; i++) {
+            boolean shore = two && i % 3 == 0;
+            list.append("  - { id: C")
+                    .append(i)
+                    .append(", name: Sockets of cabin number ")
+                    .append(i);
+            list.append(", breaker: 16 A, curve: B, cable: 2.5 mm2, source: ").append(shore ? "shore" : "inverter");
+            list.append(i == 4 ? "" : ", rcd: " + (two && !shore ? "R2" : "R1")).append(" }\n");
+        }
+        return text.replaceFirst("(?m)^ac-circuits:\n(^  .*\n)+", Matcher.quoteReplacement(list.toString()))
+                .replaceAll("(?m)^.*of: \\[A1.*\n", "");
+    }
+
+    @Test
+    void drawsWithoutShoreAndWithoutMuchElse(@TempDir Path folder) {
+        DrawnJob bare = DrawnJob.changed(
+                "second-biscuit",
+                folder,
+                text -> without(
+                        text,
+                        "shore",
+                        "sockets",
+                        "charging",
+                        "earths",
+                        "isolators",
+                        "rcds",
+                        "ac-circuits",
+                        "tests",
+                        "appliances"));
+        assertThat(bare.pictures()).doesNotContainKeys("run", "running");
+        bare.pictures().values().forEach(PicturesTest::assertLegible);
+        assertThat(bare.picture("mainsSide").count("shore-inlet")).isZero();
+        assertThat(bare.picture("mainsSide").count("changeover")).isZero();
+        assertThat(bare.picture("system").flowing()).doesNotContain("shore", "Shore");
+    }
+
+    private static String without(String text, String... sections) {
+        String left = text;
+        for (String section : sections) {
+            left = left.replaceFirst("(?m)^" + section + ":.*\n(^[ \t].*\n|^\n)*", "");
+        }
+        return left;
+    }
+
+    /** Long names must wrap, not run into each other. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void survivesLongNames(String demo, @TempDir Path folder) {
+        DrawnJob drawn = DrawnJob.changed(
+                demo,
+                folder,
+                text -> text.replaceAll(
+                                "(kind: [a-z-]+|id: \\w+), name: ", "$1, name: Wechselrichterbatteriehauptschalter ")
+                        .replaceAll(
+                                "(?m)^  where: .*$",
+                                "  where: Steuerbordbackskistenzwischendeck hinten, unter der Treppe"));
+        drawn.pictures().values().forEach(PicturesTest::assertLegible);
+    }
+
+    /** The numbers drawn are read off the axis as a reader would, and are the figures. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void curvesLieWhereTheFiguresSay(String demo) {
+        DrawnJob drawn = drawn(demo);
+        Figures figures = drawn.assessment().figures();
+        DrawnPicture running = drawn.picture("running");
+        ToDoubleFunction<double[]> volts = scale(running, "(-?[\\d.]+)\u00a0V");
+        for (ApplianceFigures load : figures.appliances()) {
+            List<double[]> points = points(running, load.key());
+            if (points.isEmpty()) {
+                continue;
+            }
+            List<Double> expected = new ArrayList<>();
+            load.runningVoltage().ifPresent(full -> expected.add(full.value().volts()));
+            load.running()
+                    .from()
+                    .forEach(row -> row.voltage()
+                            .ifPresent(at -> expected.add(at.value().volts())));
+            assertThat(points).hasSameSizeAs(expected);
+            for (int i = 0; i < points.size(); i++) {
+                assertThat(volts.applyAsDouble(points.get(i))).isCloseTo(expected.get(i), within(0.02));
+            }
+        }
+        assertThat(volts.applyAsDouble(points(running, "alarm").get(0)))
+                .isCloseTo(figures.inverter().alarm().value().volts(), within(0.02));
+        assertThat(volts.applyAsDouble(points(running, "cut-out").get(0)))
+                .isCloseTo(figures.inverter().cutOut().value().volts(), within(0.02));
+        DrawnPicture rest = drawn.picture("rest");
+        ToDoubleFunction<double[]> restVolts = scale(rest, "(-?[\\d.]+)\u00a0V");
+        List<double[]> points = points(rest, "rest");
+        assertThat(points).hasSameSizeAs(figures.bank().restTable());
+        for (int i = 0; i < points.size(); i++) {
+            assertThat(restVolts.applyAsDouble(points.get(i)))
+                    .isCloseTo(figures.bank().restTable().get(i).rest().value().volts(), within(0.03));
+        }
+        DrawnPicture day = drawn.picture("day");
+        ToDoubleFunction<double[]> percent = scale(day, "(-?[\\d.]+)\u00a0%");
+        for (Course course : figures.day().courses()) {
+            List<double[]> charge = points(day, course.season().name().toLowerCase(Locale.ROOT));
+            for (int i = 0; i < charge.size(); i++) {
+                assertThat(percent.applyAsDouble(charge.get(i)))
+                        .isCloseTo(course.charge().get(i).value().fraction() * 100, within(0.3));
+            }
+        }
+    }
+
+    /** From a height in the picture to a value, by the numbers at the left of the axis. */
+    private static ToDoubleFunction<double[]> scale(DrawnPicture picture, String form) {
+        List<double[]> ticks = new ArrayList<>();
+        for (Text text : picture.texts()) {
+            Matcher number = Pattern.compile(form).matcher(text.text());
+            if (number.matches() && text.right() < 38) {
+                ticks.add(new double[] {(text.top() + text.bottom()) / 2, Double.parseDouble(number.group(1))});
+            }
+        }
+        assertThat(ticks).hasSizeGreaterThan(2);
+        double[] first = ticks.get(0);
+        double[] last = ticks.get(ticks.size() - 1);
+        return point -> first[1] + (point[1] - first[0]) / (last[0] - first[0]) * (last[1] - first[1]);
+    }
+
+    private static List<double[]> points(DrawnPicture picture, String series) {
+        return picture.parts("series").stream()
+                .filter(part -> part.getAttribute("data-series").equals(series))
+                .findFirst()
+                .map(part -> DrawnPicture.corners(
+                        (Element) part.getElementsByTagName("path").item(0)))
+                .orElse(List.of());
+    }
+
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void textsAreTheFigures(String demo) {
+        DrawnJob drawn = drawn(demo);
+        Figures figures = drawn.assessment().figures();
+        assertThat(drawn.picture("running").flowing())
+                .contains(
+                        word(figures.inverter().alarm()),
+                        word(figures.inverter().cutOut()),
+                        word(figures.bank().reserve()));
+        String run = drawn.picture("run").flowing();
+        String heard = drawn.picture("run").description();
+        for (ApplianceFigures appliance : figures.appliances()) {
+            assertThat(run).contains(word(appliance.time()), word(appliance.wornTime()));
+            assertThat(heard)
+                    .contains(appliance.appliance().name(), word(appliance.time()), word(appliance.wornTime()));
+        }
+        assertThat(drawn.picture("day").flowing()).contains(word(figures.day().use()));
+        for (Course course : figures.day().courses()) {
+            assertThat(drawn.picture("day").description()).contains(word(course.lowest()));
+        }
+        assertThat(drawn.picture("system").flowing())
+                .contains(
+                        word(figures.bank().usableEnergy()),
+                        word(figures.inverter().continuous()));
+        assertThat(drawn.picture("running").description())
+                .contains(
+                        word(figures.inverter().alarm()),
+                        word(figures.inverter().cutOut()));
+        assertThat(drawn.picture("rest").description())
+                .contains(word(figures.bank().reserve()));
+        assertThat(drawn.picture("batterySide").description())
+                .contains(drawn.assessment().job().fuses().get(0).id());
+        assertThat(drawn.picture("mainsSide").description())
+                .contains(drawn.assessment().job().acCircuits().get(0).name());
+    }
+
+    private static String word(Figure<?> figure) {
+        return DrawnJob.WORDS.word(figure.stated());
+    }
+
+    /** The square root's scale: the length of a bar goes with the root of its time. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void barsAreAsLongAsTheRootOfTheTime(String demo) {
+        DrawnJob drawn = drawn(demo);
+        Map<String, Double> lengths = new HashMap<>();
+        drawn.picture("run")
+                .parts("bar")
+                .forEach(bar -> lengths.put(
+                        bar.getAttribute("data-bar"),
+                        Double.parseDouble(
+                                ((Element) bar.getElementsByTagName("rect").item(0)).getAttribute("width"))));
+        List<ApplianceFigures> able = drawn.assessment().figures().appliances().stream()
+                .filter(ApplianceFigures::runs)
+                .toList();
+        assertThat(lengths).hasSameSizeAs(able);
+        double unit = lengths.getOrDefault(able.get(0).key(), 0.0)
+                / Math.sqrt(able.get(0).time().value().hours());
+        for (ApplianceFigures appliance : able) {
+            assertThat(lengths.get(appliance.key()))
+                    .isCloseTo(unit * Math.sqrt(appliance.time().value().hours()), within(0.5));
+        }
+    }
+
+    /** WCAG 2.2, 1.4.1: colour is not the only thing that tells series apart. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void seriesDifferByDashesAndMarks(String demo) {
+        for (DrawnPicture picture : drawn(demo).pictures().values()) {
+            List<String> looks = new ArrayList<>();
+            for (Element series : picture.parts("series")) {
+                Element path = (Element) series.getElementsByTagName("path").item(0);
+                looks.add(path.getAttribute("stroke-dasharray") + "/" + mark(series));
+            }
+            assertThat(looks).as(picture.name()).doesNotHaveDuplicates();
+        }
+    }
+
+    private static String mark(Element series) {
+        Element mark = (Element) series.getElementsByTagName("g").item(0);
+        return mark == null ? "" : mark.getAttribute("data-mark");
+    }
+
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void everyPictureHasATextInItsPlace(String demo) {
+        Set<String> ids = new TreeSet<>();
+        for (DrawnPicture picture : drawn(demo).pictures().values()) {
+            Element root = picture.root();
+            assertThat(root.getAttribute("role")).isEqualTo("img");
+            for (String id : root.getAttribute("aria-labelledby").split(" ", -1)) {
+                assertThat(ids.add(id)).as(id).isTrue();
+                assertThat(picture.svg()).contains("id=\"" + id + "\"");
+            }
+            assertThat(picture.description()).as(picture.name()).hasSizeGreaterThan(20);
+            assertThat(root.getElementsByTagName("title").item(0).getTextContent())
+                    .isNotBlank();
+        }
+    }
+
+    /** Kept as a page to be looked at. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void isDrawnAsBefore(String demo) {
+        StringBuilder page =
+                new StringBuilder("<!DOCTYPE html>\n<meta charset=\"utf-8\"/>\n<title>" + demo + "</title>\n");
+        drawn(demo)
+                .pictures()
+                .values()
+                .forEach(picture -> page.append(picture.svg()).append("\n<hr/>\n"));
+        KeptFile.assertSame(Path.of("src/test/resources/pictures", demo + ".html"), page.toString(), "pictures");
+    }
+}
