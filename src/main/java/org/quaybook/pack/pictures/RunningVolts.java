@@ -23,7 +23,7 @@ final class RunningVolts {
     /** A second appliance takes a part of the first one's power between these: nearer curves would be one. */
     private static final double LEAST_PART = 0.2;
 
-    private static final double MOST_PART = 0.6;
+    private static final double MOST_PART = 0.7;
 
     /** How far below the reserve the picture goes on. */
     private static final double BELOW = 0.10;

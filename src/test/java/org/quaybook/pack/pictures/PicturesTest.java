@@ -20,7 +20,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.quaybook.DemoJobs;
 import org.quaybook.KeptFile;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.DayFigures.Course;
@@ -31,6 +33,7 @@ import org.quaybook.job.Charging;
 import org.quaybook.job.Job;
 import org.quaybook.pack.pictures.DrawnPicture.Line;
 import org.quaybook.pack.pictures.DrawnPicture.Text;
+import org.quaybook.text.Words;
 import org.w3c.dom.Element;
 
 /**
@@ -66,6 +69,20 @@ class PicturesTest {
     @FieldSource("org.quaybook.DemoJobs#ALL")
     void isLegibleOnSmallPaper(String demo) {
         drawn(demo).pictures().values().forEach(PicturesTest::assertLegible);
+    }
+
+    @ParameterizedTest
+    @MethodSource("languages")
+    void isLegibleInEveryLanguage(String language) {
+        for (String demo : DemoJobs.ALL) {
+            Pictures.of(drawn(demo).assessment(), Words.of(language), new Look("#1b3a4b", "#e8ebed"))
+                    .forEach((name, svg) ->
+                            assertLegible(new DrawnPicture(language + " " + demo + " " + name, svg.text())));
+        }
+    }
+
+    static List<String> languages() {
+        return Words.languages();
     }
 
     private static void assertLegible(DrawnPicture picture) {
