@@ -23,6 +23,15 @@ public record Installer(
 
         @Means("colours of the documents") @Nullable Colours colours,
 
+        @Means(
+                value =
+                        "CommonMark file beside this file that becomes a chapter of the owner's guide; NAME.de.md beside NAME.md is the same in German",
+                example = "our-advice.md")
+        @Matches(
+                value = "[A-Za-z0-9][A-Za-z0-9_-]*\\.md",
+                form = "a .md file name of letters, digits, hyphens and underscores, such as our-advice.md")
+        @Nullable String chapter,
+
         @Means(value = "base address of the install records", example = "https://records.example.org/")
         @Matches(
                 value = "https://[a-z0-9.-]+(:[0-9]+)?(/[A-Za-z0-9._/-]*)?/",

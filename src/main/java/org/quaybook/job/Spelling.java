@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds what somebody probably meant. */
-final class Spelling {
+public final class Spelling {
 
     private Spelling() {}
 
@@ -15,7 +15,7 @@ final class Spelling {
      * letters and hyphens, underscores and spaces being the same; the first of equals. Of a tag as short as B1 no slip
      * is guessed at, for F1 would be as near.
      */
-    static Optional<String> nearest(String typed, Collection<String> known) {
+    public static Optional<String> nearest(String typed, Collection<String> known) {
         String plain = plain(typed);
         int most = plain.length() / 3;
         return known.stream()

@@ -7,6 +7,21 @@ import org.quaybook.reference.TableFault;
 public enum PackMessage implements MessageKey {
     /** {0} the logo's file name. */
     LOGO_UNREADABLE("pack.logo-unreadable"),
+    /** {0} file of the installer's own chapter, {1} most KiB. */
+    CHAPTER_UNREADABLE("pack.chapter-unreadable"),
+    CHAPTER_UNTITLED("pack.chapter-untitled"),
+    /** {0} most KiB. */
+    WORDS_UNREADABLE("pack.words-unreadable"),
+    /** {0} the line. */
+    WORDS_FORM("pack.words-form"),
+    /** {0} the key. */
+    WORDS_UNKNOWN("pack.words-unknown"),
+    /** {0} the likeliest key. */
+    WORDS_MEANT("pack.words-meant"),
+    /** {0} the key, {1} the sentence whose places are due. */
+    WORDS_PLACES("pack.words-places"),
+    /** {0} language. */
+    TRANSLATION_CHANGES("pack.translation-changes"),
     /** {0} folder of own tables. */
     TABLES_UNREADABLE("pack.tables-unreadable"),
     /** {0} most KiB. */

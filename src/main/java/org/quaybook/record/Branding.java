@@ -1,12 +1,17 @@
 package org.quaybook.record;
 
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.job.Installer;
+import org.quaybook.render.Prose;
 
-/** How an installer's documents look: two colours and a logo. */
+/** What makes documents an installer's own: two colours, a logo, and a chapter in the owner's guide. */
 public final class Branding {
+
+    /** The language of a chapter that serves every language without one of its own. */
+    public static final String ANY_LANGUAGE = "";
 
     private static final String MAIN = "#1b3a4b";
     private static final String ACCENT = "#b5651d";
@@ -15,12 +20,14 @@ public final class Branding {
     private final String accent;
     private final @Nullable String logoName;
     private final byte[] logo;
+    private final Map<String, Prose> chapter;
 
-    private Branding(String main, String accent, @Nullable String logoName, byte[] logo) {
+    private Branding(String main, String accent, @Nullable String logoName, byte[] logo, Map<String, Prose> chapter) {
         this.main = main;
         this.accent = accent;
         this.logoName = logoName;
         this.logo = logo;
+        this.chapter = Map.copyOf(chapter);
     }
 
     /**
@@ -35,12 +42,22 @@ public final class Branding {
                         ? ACCENT
                         : installer.colours().accent(),
                 logo.isPresent() ? installer.logo() : null,
-                logo.map(byte[]::clone).orElse(new byte[0]));
+                logo.map(byte[]::clone).orElse(new byte[0]),
+                Map.of());
     }
 
     /** The look of documents without a profile. */
     public static Branding none() {
-        return new Branding(MAIN, ACCENT, null, new byte[0]);
+        return new Branding(MAIN, ACCENT, null, new byte[0], Map.of());
+    }
+
+    /**
+     * The same with a chapter of the installer's own.
+     *
+     * @param byLanguage the chapter by the tag of its language, or by {@link #ANY_LANGUAGE}
+     */
+    public Branding with(Map<String, Prose> byLanguage) {
+        return new Branding(main, accent, logoName, logo, byLanguage);
     }
 
     /** Colour of headings and bars, {@code #rrggbb}. */
@@ -61,5 +78,10 @@ public final class Branding {
     /** Content of the logo; empty without one. */
     public byte[] logo() {
         return Arrays.copyOf(logo, logo.length);
+    }
+
+    /** The installer's own chapter in a language, else the one for any language. */
+    public Optional<Prose> chapter(String language) {
+        return Optional.ofNullable(chapter.getOrDefault(language, chapter.get(ANY_LANGUAGE)));
     }
 }

@@ -16,8 +16,11 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.MessageKey;
@@ -159,6 +162,27 @@ public final class Words {
 
     public Numbers numbers() {
         return numbers;
+    }
+
+    /**
+     * The same language with other words for some keys.
+     *
+     * @throws IllegalArgumentException if there is no such key, or a sentence has not the places of the one it replaces
+     */
+    public Words with(Map<String, String> own) {
+        Map<String, String> mixed = new TreeMap<>(sentences);
+        own.forEach((key, sentence) -> {
+            if (!places(sentence(key)).equals(places(sentence))) {
+                throw new IllegalArgumentException(key + " has other places than “" + sentence(key) + "”");
+            }
+            mixed.put(key, sentence);
+        });
+        return new Words(language, mixed);
+    }
+
+    /** The numbers of the places that a sentence leaves to be filled. */
+    public static Set<String> places(String sentence) {
+        return PLACE.matcher(sentence).results().map(MatchResult::group).collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** All keys of this language, sorted. */

@@ -46,6 +46,7 @@ class PaletteTest {
                 null,
                 null,
                 new Colours(main, null),
+                null,
                 "https://x.example/",
                 null,
                 Place.NOWHERE);
