@@ -63,6 +63,10 @@ abstract class JobCommand implements Callable<Integer> {
         }
     }
 
+    final List<Path> jobs() {
+        return jobs;
+    }
+
     /** After the last job. */
     void finished() {}
 

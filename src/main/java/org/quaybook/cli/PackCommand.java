@@ -2,7 +2,9 @@ package org.quaybook.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
 import org.quaybook.checks.Finding;
@@ -21,8 +23,8 @@ import picocli.CommandLine.ParameterException;
         header = "Makes the handover pack of each job.",
         description = {
             "",
-            "Makes the handover pack of each job: guide.pdf, quick-card.pdf, a sheet each for harbour office, surveyor and electrician, labels.pdf, worksheet.pdf, record/ (for any web host), "
-                    + "figures.json and issue.json, in a folder named by the job number. An earlier pack of the same job is "
+            "Makes the handover pack of each job: guide.pdf, quick-card.pdf, a sheet each for harbour office, surveyor and "
+                    + "electrician, labels.pdf, worksheet.pdf, record/ (for any web host), figures.json and issue.json, in a folder named by the job number. An earlier pack of the same job is "
                     + "replaced. While a finding forbids handing over, or the figures lack a value, only the worksheet is "
                     + "written, beside the packs and marked as not for handing over.",
             ""
@@ -42,6 +44,41 @@ final class PackCommand extends JobCommand {
             description = "Templates of your own: each file takes the place of the built-in one of the same name.")
     private @Nullable Path templates;
 
+    @Option(
+            names = "--watch",
+            description =
+                    "Stays, and makes the pack again whenever the job file, the installer profile, something that "
+                            + "they name or a template is saved; stop it with Ctrl-C.")
+    private boolean watch;
+
+    @Override
+    public Integer call() {
+        if (!watch) {
+            return super.call();
+        }
+        int last = Exit.DONE;
+        try {
+            while (true) {
+                // Before the packs are made: what is saved meanwhile counts.
+                Watch saved = new Watch(watched());
+                last = super.call();
+                out().println(words.say("cli.watching"));
+                saved.awaitChange();
+            }
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            return last;
+        }
+    }
+
+    private List<Path> watched() {
+        Path own = templates();
+        return Stream.concat(
+                        jobs().stream().flatMap(job -> Road.inputs(job).stream()),
+                        own == null ? Stream.empty() : Stream.of(own))
+                .toList();
+    }
+
     @Override
     int judged(Path job, Road.Judged judged, Assessment assessment) {
         if (assessment.forbidsHandover()) {
@@ -53,10 +90,12 @@ final class PackCommand extends JobCommand {
             err().println(summary(job, assessment));
             err().println(words.say("cli.not-packed", job.toString()));
             Path sheet = sheet(assessment.job());
-            byte[] pdf = Road.worksheet(assessment, judged.branding(), templates());
-            return written(sheet, pdf, words.say("cli.worksheet-only", sheet.toString()))
-                    ? Exit.FORBIDDEN
-                    : Exit.NOT_WRITTEN;
+            return written(
+                    sheet,
+                    () -> Road.worksheet(assessment, judged.branding(), templates()),
+                    "cli.worksheet-only",
+                    List.of(sheet.toString()),
+                    Exit.FORBIDDEN);
         }
         Path target = to.resolve(assessment.job().job().number());
         try {
@@ -67,7 +106,7 @@ final class PackCommand extends JobCommand {
             report(err()).problems(e.diagnostics());
             return Exit.BAD_INPUT;
         } catch (PackFolder.NotWritten e) {
-            report(err()).problems(java.util.List.of(e.diagnostic()));
+            report(err()).problems(List.of(e.diagnostic()));
             return Exit.NOT_WRITTEN;
         }
         out().println(summary(job, assessment));
@@ -79,10 +118,12 @@ final class PackCommand extends JobCommand {
     @Override
     int unfinished(Path job, Road.Unfinished unfinished) {
         Path sheet = sheet(unfinished.job());
-        byte[] pdf = Road.survey(unfinished, templates());
-        return written(sheet, pdf, words.say("cli.survey-only", job.toString(), sheet.toString()))
-                ? Exit.BAD_INPUT
-                : Exit.NOT_WRITTEN;
+        return written(
+                sheet,
+                () -> Road.survey(unfinished, templates()),
+                "cli.survey-only",
+                List.of(job.toString(), sheet.toString()),
+                Exit.BAD_INPUT);
     }
 
     /** Beside the packs, never inside one: what lies in a pack may be handed over. */
@@ -90,15 +131,24 @@ final class PackCommand extends JobCommand {
         return to.resolve(job.job().number() + "-worksheet.pdf");
     }
 
-    private boolean written(Path file, byte[] content, String done) {
+    /** Makes a document that is written alone. */
+    private interface Printing {
+        byte[] pdf() throws NotPrinted;
+    }
+
+    /** Writes a document alone, says so, and gives the exit code that is due then. */
+    private int written(Path file, Printing printing, String key, List<String> arguments, int due) {
         try {
-            PackFolder.writeFile(file, content);
+            PackFolder.writeFile(file, printing.pdf());
+        } catch (NotPrinted e) {
+            report(err()).problems(e.diagnostics());
+            return Exit.BAD_INPUT;
         } catch (PackFolder.NotWritten e) {
-            report(err()).problems(java.util.List.of(e.diagnostic()));
-            return false;
+            report(err()).problems(List.of(e.diagnostic()));
+            return Exit.NOT_WRITTEN;
         }
-        err().println(done);
-        return true;
+        err().println(words.say(key, arguments.toArray()));
+        return due;
     }
 
     private @Nullable Path templates() {

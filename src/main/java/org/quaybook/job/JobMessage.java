@@ -90,7 +90,7 @@ public enum JobMessage implements MessageKey {
     JOINT_PARTS,
     READINGS_OF_OTHER_JOB,
     VISIT_BEFORE_HANDOVER,
-    TEXT_NOT_IN_JOB,
+    TEXT_NOT_IN_JOB(Severity.NOTE),
     TEXT_TRANSLATED_TWICE,
 
     // Hints.

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.Place;
@@ -48,11 +49,25 @@ final class OwnChapter {
         }
         OwnChapter chapter = new OwnChapter(profile.resolveSibling(name), installer, problems);
         chapter.read(Branding.ANY_LANGUAGE, chapter.base, true);
-        String stem = name.substring(0, name.length() - ENDING.length());
         for (String language : Words.languages()) {
-            chapter.read(language, profile.resolveSibling(stem + "." + language + ENDING), false);
+            chapter.read(language, file(profile, name, language), false);
         }
         return chapter.byLanguage;
+    }
+
+    /** The files that may hold it, whether they exist or not. */
+    static List<Path> files(Path profile, Installer installer) {
+        String name = installer.chapter();
+        return name == null
+                ? List.of()
+                : Stream.concat(
+                                Stream.of(profile.resolveSibling(name)),
+                                Words.languages().stream().map(language -> file(profile, name, language)))
+                        .toList();
+    }
+
+    private static Path file(Path profile, String name, String language) {
+        return profile.resolveSibling(name.substring(0, name.length() - ENDING.length()) + "." + language + ENDING);
     }
 
     private void read(String language, Path file, boolean due) {

@@ -41,9 +41,9 @@ final class OwnWords {
      * The words of a language with the installer's own in place of ours.
      *
      * @param templates his template folder; null for none
-     * @throws NotMade if one of his files cannot be used: with each line that is wrong
+     * @throws NotPrinted if one of his files cannot be used: with each line that is wrong
      */
-    static Words of(Words words, @Nullable Path templates) {
+    static Words of(Words words, @Nullable Path templates) throws NotPrinted {
         Path folder = templates == null ? null : templates.resolve("words").resolve(words.language());
         if (folder == null || !Files.isDirectory(folder)) {
             return words;
@@ -57,7 +57,7 @@ final class OwnWords {
             own.add(folder, 0, Message.of(PackMessage.WORDS_UNREADABLE, LARGEST / 1024), List.of());
         }
         if (!own.problems.isEmpty()) {
-            throw new NotMade(own.problems);
+            throw new NotPrinted(own.problems);
         }
         return words.with(own.own);
     }

@@ -28,6 +28,7 @@ import org.quaybook.pack.sheets.QuickCards;
 import org.quaybook.pack.sheets.SingleSheets;
 import org.quaybook.pack.worksheet.Worksheet;
 import org.quaybook.record.Branding;
+import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
 import org.quaybook.record.RecordSite;
 import org.quaybook.reference.Rulebook;
@@ -93,9 +94,11 @@ public final class Road {
             }
         }
         Optional<byte[]> logo = logo(file, read, installer, problems);
+        Branding branding = Branding.of(installer, logo)
+                .with(OwnChapter.read(file.resolveSibling(read.job().installer()), installer, problems));
         Optional<Tables> own = OwnTables.read(file, read, installer, problems);
         if (own.isEmpty()) {
-            return new Judged(null, Branding.of(installer, logo), problems, Optional.empty());
+            return new Judged(null, branding, problems, Optional.empty());
         }
         Tables tables = own.get();
         Figures.Outcome outcome = Figures.of(read, tables);
@@ -104,7 +107,7 @@ public final class Road {
         Figures figures = outcome.figures();
         return new Judged(
                 wrong || figures == null ? null : Assessment.of(read, installer, figures, tables),
-                Branding.of(installer, logo),
+                branding,
                 problems,
                 figures == null ? Optional.of(new Unfinished(read, installer)) : Optional.empty());
     }
@@ -150,24 +153,26 @@ public final class Road {
     }
 
     private static Map<String, byte[]> printed(
-            Assessment it, Branding branding, @Nullable Path ownTemplates, String version) {
+            Assessment assessment, Branding branding, @Nullable Path ownTemplates, String version) throws NotPrinted {
         Templates templates = templates(ownTemplates);
         Map<String, byte[]> files = new TreeMap<>();
-        List<String> languages = it.job().job().languages();
-        for (String language : languages) {
-            String suffix = language.equals(languages.get(0)) ? "" : "-" + language;
-            files.put("guide" + suffix + ".pdf", Guide.pdf(it, Words.of(language), branding, templates));
+        List<Edition> editions = Editions.of(assessment, ownTemplates);
+        Edition first = editions.get(0);
+        Assessment it = first.assessment();
+        Words words = first.words();
+        for (Edition edition : editions) {
+            String suffix = edition.equals(first) ? "" : "-" + edition.words().language();
+            files.put("guide" + suffix + ".pdf", Guide.pdf(edition, branding, templates));
         }
-        Words words = Words.of(languages.get(0));
-        files.put(
-                "quick-card.pdf",
-                QuickCards.pdf(it, languages.stream().map(Words::of).toList(), branding, templates));
+        files.put("quick-card.pdf", QuickCards.pdf(editions, branding, templates));
         files.putAll(SingleSheets.pdfs(it, words, branding, templates));
         RecordLink link =
                 new RecordLink(it.installer().records(), it.job().job().record());
         LabelsPrinted labels = Labels.sheet(it, words, branding, link);
         files.put("labels.pdf", labels.sheet().pdf());
-        files.put("worksheet.pdf", Worksheet.pdf(it, Words.forInstaller(languages), templates, labels.notes()));
+        files.put(
+                "worksheet.pdf",
+                Worksheet.pdf(assessment, installers(assessment, ownTemplates), templates, labels.notes()));
         RecordSite.page(it, words, branding, templates, List.of())
                 .forEach((path, content) -> files.put("record/" + path, content));
         files.put("figures.json", FiguresJson.of(it, words, labels.notes(), version));
@@ -176,21 +181,63 @@ public final class Road {
     }
 
     /** The worksheet alone, for a job that must not be handed over yet: it says so on every page. */
-    public static byte[] worksheet(Assessment it, Branding branding, @Nullable Path ownTemplates) {
-        List<String> languages = it.job().job().languages();
+    public static byte[] worksheet(Assessment it, Branding branding, @Nullable Path ownTemplates) throws NotPrinted {
+        Edition first = Editions.of(it, ownTemplates).get(0);
         RecordLink link =
                 new RecordLink(it.installer().records(), it.job().job().record());
-        return Worksheet.pdf(
-                it,
-                Words.forInstaller(languages),
-                templates(ownTemplates),
-                Labels.sheet(it, Words.of(languages.get(0)), branding, link).notes());
+        Words words = installers(it, ownTemplates);
+        try {
+            return Worksheet.pdf(
+                    it,
+                    words,
+                    templates(ownTemplates),
+                    Labels.sheet(first.assessment(), first.words(), branding, link)
+                            .notes());
+        } catch (RenderException e) {
+            throw new NotPrinted(e);
+        }
     }
 
     /** The survey sheet alone, for a job that lacks values. */
-    public static byte[] survey(Unfinished it, @Nullable Path ownTemplates) {
-        return Worksheet.survey(
-                it.job(), it.installer(), Words.forInstaller(it.job().job().languages()), templates(ownTemplates));
+    public static byte[] survey(Unfinished it, @Nullable Path ownTemplates) throws NotPrinted {
+        Words words = OwnWords.of(Words.forInstaller(it.job().job().languages()), ownTemplates);
+        try {
+            return Worksheet.survey(it.job(), it.installer(), words, templates(ownTemplates));
+        } catch (RenderException e) {
+            throw new NotPrinted(e);
+        }
+    }
+
+    private static Words installers(Assessment it, @Nullable Path ownTemplates) throws NotPrinted {
+        return OwnWords.of(Words.forInstaller(it.job().job().languages()), ownTemplates);
+    }
+
+    /**
+     * The files that have a say in a job's pack: the job, the installer profile and what they name. Some may not exist.
+     */
+    public static List<Path> inputs(Path job) {
+        Path file = Files.isDirectory(job) ? job.resolve(USUAL_JOB_NAME) : job;
+        List<Path> inputs = new ArrayList<>(List.of(file));
+        JobReading reading = JobReader.read(file, new Vocabulary(Rulebook.names(), Words.languages()));
+        Job read = reading.job();
+        Installer installer = reading.installer();
+        if (read != null) {
+            inputs.add(file.resolveSibling(read.job().installer()));
+            addTo(inputs, file, read.job().tables());
+        }
+        if (read != null && installer != null) {
+            Path profile = file.resolveSibling(read.job().installer());
+            addTo(inputs, profile, installer.logo());
+            addTo(inputs, profile, installer.tables());
+            inputs.addAll(OwnChapter.files(profile, installer));
+        }
+        return List.copyOf(inputs);
+    }
+
+    private static void addTo(List<Path> inputs, Path beside, @Nullable String name) {
+        if (name != null) {
+            inputs.add(beside.resolveSibling(name));
+        }
     }
 
     private static Templates templates(@Nullable Path own) {

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -245,5 +246,83 @@ class MainTest {
                 .contains("schema");
         assertThat(run("pack", "--help")).isZero();
         assertThat(out.toString()).contains("--to").contains("job.yaml");
+    }
+
+    /** A job copied with the files that it names. */
+    private Path copied(String demo) throws IOException {
+        Path copy = Files.createDirectories(folder.resolve("copy"));
+        try (Stream<Path> files = Files.list(Path.of(demo))) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, copy.resolve(file.getFileName()));
+            }
+        }
+        return copy;
+    }
+
+    @Test
+    void watchingMakesThePackAgainWhenTheJobIsSaved() throws Exception {
+        Path copy = copied("demo-jobs/second-biscuit");
+        Path job = copy.resolve("job.yaml");
+        Path packs = folder.resolve("packs");
+        Thread watching = new Thread(() -> run("pack", "--watch", copy.toString(), "--to", packs.toString()));
+        watching.start();
+        try {
+            awaitText(packs, "\"revision\" : 1");
+            Files.writeString(job, Files.readString(job).replace("revision: 1", "revision: 2"));
+            awaitText(packs, "\"revision\" : 2");
+            Files.writeString(job, "broken");
+            for (int i = 0; i < 300 && !err.toString().contains("job.yaml"); i++) {
+                Thread.sleep(100);
+            }
+            assertThat(err.toString()).contains("job.yaml");
+            assertThat(watching.isAlive()).isTrue();
+        } finally {
+            watching.interrupt();
+            watching.join(10_000);
+        }
+        assertThat(watching.isAlive()).isFalse();
+    }
+
+    private static void awaitText(Path packs, String text) throws Exception {
+        for (int i = 0; i < 600; i++) {
+            try (Stream<Path> files = Files.exists(packs) ? Files.walk(packs, 2) : Stream.empty()) {
+                Optional<Path> issue =
+                        files.filter(file -> file.endsWith("issue.json")).findFirst();
+                if (issue.isPresent() && Files.readString(issue.get()).contains(text)) {
+                    return;
+                }
+            } catch (IOException | java.io.UncheckedIOException beingReplaced) {
+                // The next look finds the new one.
+            }
+            Thread.sleep(100);
+        }
+        throw new AssertionError("no issue.json with " + text);
+    }
+
+    @Test
+    void aTranslationThatChangesWhatIsFoundIsRefused() throws IOException {
+        Path copy = copied("demo-jobs/second-biscuit");
+        Path job = copy.resolve("job.yaml");
+        Files.writeString(
+                job, Files.readString(job).replace("nut = cosse, rondelle plate", "nut = rondelle plate, cosse"));
+        assertThat(run("pack", copy.toString(), "--to", folder.resolve("packs").toString()))
+                .isEqualTo(Exit.BAD_INPUT);
+        assertThat(err.toString()).contains("fr").contains("what is calculated or found");
+        assertThat(folder.resolve("packs")).doesNotExist();
+    }
+
+    @Test
+    void aFaultInOnesOwnTemplateIsNamedWithItsLine() throws IOException {
+        Path own = Files.createDirectories(folder.resolve("own/guide"));
+        Files.writeString(own.resolve("terms.ftlx"), "<p>\n${no.such.thing}</p>\n");
+        assertThat(run(
+                        "pack",
+                        "demo-jobs/second-biscuit",
+                        "--templates",
+                        folder.resolve("own").toString(),
+                        "--to",
+                        folder.resolve("packs").toString()))
+                .isEqualTo(Exit.BAD_INPUT);
+        assertThat(err.toString()).contains("guide/terms.ftlx:2").contains("asks for no,");
     }
 }

@@ -26,7 +26,7 @@ class OwnWordsTest {
 
     private List<String> refused() {
         List<String> said = new java.util.ArrayList<>();
-        assertThatExceptionOfType(NotMade.class)
+        assertThatExceptionOfType(NotPrinted.class)
                 .isThrownBy(() -> OwnWords.of(WORDS, templates))
                 .satisfies(e -> e.diagnostics().forEach(it -> said.add(said(it))));
         return said;
@@ -40,7 +40,7 @@ class OwnWordsTest {
     }
 
     @Test
-    void hisSentenceTakesThePlaceOfOurs() throws IOException {
+    void hisSentenceTakesThePlaceOfOurs() throws Exception {
         own("# unser Ton\n\nguide.title = Handbuch für an Bord\n");
         Words words = OwnWords.of(WORDS, templates);
         assertThat(words.say("guide.title")).isEqualTo("Handbuch für an Bord");
@@ -49,7 +49,7 @@ class OwnWordsTest {
     }
 
     @Test
-    void withoutAFolderOrInAnotherLanguageOursStand() throws IOException {
+    void withoutAFolderOrInAnotherLanguageOursStand() throws Exception {
         assertThat(OwnWords.of(WORDS, null)).isSameAs(WORDS);
         own("guide.title = Handbuch\n");
         Words french = Words.of("fr");

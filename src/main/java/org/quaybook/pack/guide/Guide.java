@@ -2,6 +2,7 @@ package org.quaybook.pack.guide;
 
 import org.quaybook.checks.Assessment;
 import org.quaybook.record.Branding;
+import org.quaybook.record.Edition;
 import org.quaybook.render.DocumentInfo;
 import org.quaybook.render.Handbook;
 import org.quaybook.render.Resources;
@@ -16,14 +17,16 @@ public final class Guide {
     /**
      * Makes the guide of a job as a PDF. Holds nothing personal of the owner.
      *
-     * @param assessment the job with figures and findings; if a finding forbids handing over, the cover says so
-     * @param words the reader's language
+     * @param edition the job with figures and findings, and the reader's language; if a finding forbids handing over, the
+     *     cover says so
      * @param branding the installer's look
      * @param templates where {@code guide/guide.ftlx} and the files that it names are found
      * @throws org.quaybook.render.RenderException if a template or picture is faulty, or a text has a character that no
      *     font can print
      */
-    public static byte[] pdf(Assessment assessment, Words words, Branding branding, Templates templates) {
+    public static byte[] pdf(Edition edition, Branding branding, Templates templates) {
+        Assessment assessment = edition.assessment();
+        Words words = edition.words();
         GuideModel model = new GuideModel(assessment, words, branding);
         String xhtml = templates.fill("guide/guide.ftlx", model.all());
         DocumentInfo info = new DocumentInfo(

@@ -9,11 +9,15 @@ import org.quaybook.pack.pictures.Pictures;
 import org.quaybook.record.Branding;
 import org.quaybook.record.FactSheet;
 import org.quaybook.record.Rows;
+import org.quaybook.render.Prose;
 import org.quaybook.render.TemplateFunction;
 import org.quaybook.text.Words;
 
 /** What the templates of the owner's guide see: the facts of the job, and chapter by chapter what its owner needs. */
 final class GuideModel {
+
+    /** The chapter that the installer adds. */
+    private static final String OWN = "own";
 
     private final Assessment it;
     private final Briefing brief;
@@ -53,6 +57,7 @@ final class GuideModel {
                 .put("calendar", new CareChapter(brief).calendar())
                 .put("sheet", new SheetChapter(brief).facts())
                 .put("workings", new WorkingsChapter(brief).groups())
+                .put("own", branding.chapter(words.language()).map(Prose::xhtml).orElse(""))
                 .put("terms", new Glossary(brief).terms())
                 .put("contact", new ContactChapter(brief).facts())
                 .put("say", (TemplateFunction) this::say)
@@ -80,19 +85,24 @@ final class GuideModel {
             ids.add("shore");
         }
         ids.addAll(List.of("away", "trouble", "care", "sheet", "workings", "terms", "contact"));
+        if (branding.chapter(words.language()).isPresent()) {
+            ids.add(ids.indexOf("sheet"), OWN);
+        }
         List<Map<String, Object>> chapters = new ArrayList<>();
         for (String id : ids) {
             chapters.add(new Rows()
                     .put("id", id)
                     .put("number", chapters.size() + 1)
-                    .put(
-                            "title",
-                            words.say(
-                                    "guide.chapter." + id + variant(id),
-                                    brief.names().craft()))
+                    .put("title", chapterTitle(id))
                     .map());
         }
         return List.copyOf(chapters);
+    }
+
+    private String chapterTitle(String id) {
+        return id.equals(OWN)
+                ? branding.chapter(words.language()).orElseThrow().title()
+                : words.say("guide.chapter." + id + variant(id), brief.names().craft());
     }
 
     /** Without shore power the chapter on it is one on sockets. */

@@ -6,6 +6,7 @@ import org.quaybook.checks.Assessment;
 import org.quaybook.pack.guide.Palette;
 import org.quaybook.pack.guide.QuickCard;
 import org.quaybook.record.Branding;
+import org.quaybook.record.Edition;
 import org.quaybook.record.FactSheet;
 import org.quaybook.record.RecordLink;
 import org.quaybook.record.Rows;
@@ -32,14 +33,15 @@ public final class QuickCards {
     /**
      * Makes the card as a PDF.
      *
-     * @param words the languages in their order, at least one
+     * @param editions the languages in their order, at least one
      * @throws org.quaybook.render.RenderException if a language does not fit on its page, or a template is faulty
      */
-    public static byte[] pdf(Assessment it, List<Words> words, Branding branding, Templates templates) {
-        List<String> pages = words.stream()
-                .map(language -> templates.fill("sheets/quick-card.ftlx", card(it, language)))
+    public static byte[] pdf(List<Edition> editions, Branding branding, Templates templates) {
+        List<String> pages = editions.stream()
+                .map(edition -> templates.fill("sheets/quick-card.ftlx", card(edition.assessment(), edition.words())))
                 .toList();
-        Words first = words.get(0);
+        Assessment it = editions.get(0).assessment();
+        Words first = editions.get(0).words();
         String title = first.say("sheets.card.title", it.job().craft().name());
         Rows whole = new Rows()
                 .put("title", title)

@@ -15,6 +15,7 @@ import org.quaybook.job.JobReader;
 import org.quaybook.job.JobReading;
 import org.quaybook.job.Vocabulary;
 import org.quaybook.record.Branding;
+import org.quaybook.record.Edition;
 import org.quaybook.reference.Rulebook;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
@@ -48,10 +49,10 @@ public record DemoJob(Assessment assessment, Branding branding) {
 
     private static DemoJob of(Path folder, String text) {
         JobReading reading = JobReader.parse(text, "job.yaml", new Vocabulary(Rulebook.names(), Words.languages()));
-        if (!reading.problems().isEmpty()) {
+        Job job = reading.job();
+        if (job == null) {
             throw new IllegalArgumentException(reading.problems().toString());
         }
-        Job job = Objects.requireNonNull(reading.job());
         Installer installer = Objects.requireNonNull(
                 JobReader.parseInstaller(read(folder.resolve("installer.yaml")), "installer.yaml")
                         .installer());
@@ -63,7 +64,7 @@ public record DemoJob(Assessment assessment, Branding branding) {
     }
 
     public byte[] guide() {
-        return Guide.pdf(assessment, WORDS, branding, Templates.builtIn());
+        return Guide.pdf(new Edition(assessment, WORDS), branding, Templates.builtIn());
     }
 
     private static String read(Path file) {

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,7 @@ import org.quaybook.job.Job;
 import org.quaybook.pack.guide.DemoJob;
 import org.quaybook.pack.guide.PrintedGuide;
 import org.quaybook.pack.guide.PrintedGuide.Letter;
+import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
 import org.quaybook.render.RenderException;
 import org.quaybook.render.RenderMessage;
@@ -44,7 +46,12 @@ class QuickCardsTest {
     }
 
     private static byte[] card(DemoJob demo, Words... words) {
-        return QuickCards.pdf(demo.assessment(), List.of(words), demo.branding(), Templates.builtIn());
+        return QuickCards.pdf(
+                Arrays.stream(words)
+                        .map(language -> new Edition(demo.assessment(), language))
+                        .toList(),
+                demo.branding(),
+                Templates.builtIn());
     }
 
     /** For those who want to look at the pages. */

@@ -30,6 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.quaybook.checks.Assessment;
 import org.quaybook.checks.Finding;
 import org.quaybook.figures.Figure;
+import org.quaybook.pack.NotPrinted;
 import org.quaybook.pack.Road;
 import org.quaybook.text.Words;
 
@@ -65,7 +66,11 @@ class WorksheetTest {
     private static Printed print(Path job) {
         Road.Judged judged = Road.judge(job);
         Assessment it = Objects.requireNonNull(judged.assessment(), judged.problems()::toString);
-        return read(it, Road.worksheet(it, judged.branding(), null));
+        try {
+            return read(it, Road.worksheet(it, judged.branding(), null));
+        } catch (NotPrinted e) {
+            throw new AssertionError(e.diagnostics().toString(), e);
+        }
     }
 
     private static Printed demo(String name) {
@@ -256,7 +261,7 @@ class WorksheetTest {
 
     /** A job that lacks what the figures need still has its survey sheet. */
     @Test
-    void aJobThatLacksValuesHasItsSurveySheet() throws IOException {
+    void aJobThatLacksValuesHasItsSurveySheet() throws Exception {
         Road.Judged judged = Road.judge(changed("lantern-moth", "length: 1.6 m (measured)", "length: not seen"));
         assertThat(judged.assessment()).isNull();
         byte[] pdf = Road.survey(judged.unfinished().orElseThrow(), null);

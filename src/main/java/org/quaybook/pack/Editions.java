@@ -1,0 +1,61 @@
+package org.quaybook.pack;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.checks.Assessment;
+import org.quaybook.diag.Diagnostic;
+import org.quaybook.diag.Message;
+import org.quaybook.diag.Severity;
+import org.quaybook.figures.Figures;
+import org.quaybook.job.Job;
+import org.quaybook.record.Edition;
+import org.quaybook.text.Words;
+
+/** A job in each language of its documents. */
+final class Editions {
+
+    private Editions() {}
+
+    /**
+     * The editions in the order of the job's languages.
+     *
+     * @param ownTemplates folder that may hold the installer's own words; null for none
+     * @throws NotPrinted if these cannot be used, or a translation changes what is calculated or found
+     */
+    static List<Edition> of(Assessment it, @Nullable Path ownTemplates) throws NotPrinted {
+        List<Edition> editions = new ArrayList<>();
+        for (String language : it.job().job().languages()) {
+            editions.add(new Edition(in(it, language), OwnWords.of(Words.of(language), ownTemplates)));
+        }
+        return List.copyOf(editions);
+    }
+
+    private static Assessment in(Assessment it, String language) throws NotPrinted {
+        Job job = it.job().in(language);
+        if (job.equals(it.job())) {
+            return it;
+        }
+        Figures figures = Figures.of(job, it.tables()).figures();
+        if (figures != null) {
+            Assessment translated = Assessment.of(job, it.installer(), figures, it.tables());
+            if (values(translated).equals(values(it)) && findings(translated).equals(findings(it))) {
+                return translated;
+            }
+        }
+        Message message = Message.of(PackMessage.TRANSLATION_CHANGES, language);
+        throw new NotPrinted(List.of(
+                new Diagnostic(Severity.ERROR, message.key().key(), it.job().place(), "", message, List.of())));
+    }
+
+    private static List<Object> values(Assessment it) {
+        return it.figures().all().stream().<Object>map(figure -> figure.value()).toList();
+    }
+
+    private static List<Object> findings(Assessment it) {
+        return it.findings().stream()
+                .<Object>map(finding -> List.of(finding.check(), finding.place()))
+                .toList();
+    }
+}
