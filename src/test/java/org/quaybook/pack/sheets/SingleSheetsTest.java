@@ -27,6 +27,7 @@ import org.quaybook.job.TestResult;
 import org.quaybook.pack.guide.DemoJob;
 import org.quaybook.pack.guide.PrintedGuide;
 import org.quaybook.pack.guide.PrintedGuide.Letter;
+import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
 import org.quaybook.render.RenderException;
 import org.quaybook.render.RenderMessage;
@@ -355,7 +356,7 @@ class SingleSheetsTest {
                     SingleSheets.pdfs(job.assessment(), words, job.branding(), Templates.builtIn()));
             sheets.put(
                     "quick-card.pdf",
-                    QuickCards.pdf(job.assessment(), List.of(words), job.branding(), Templates.builtIn()));
+                    QuickCards.pdf(List.of(new Edition(job.assessment(), words)), job.branding(), Templates.builtIn()));
             for (Map.Entry<String, byte[]> sheet : sheets.entrySet()) {
                 try (PrintedGuide printed = new PrintedGuide(sheet.getValue())) {
                     assertThat(printed.pages())
