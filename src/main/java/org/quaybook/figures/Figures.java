@@ -41,6 +41,7 @@ public record Figures(
         List<ChargeFigures.Together> chargingTogether,
         DayFigures day,
         Optional<ReturnFigures> shoreReturn,
+        Optional<AtShoreFigures> atShore,
         Optional<GeneratorFigures> generator,
         BaselineFigures baseline,
         List<Figure<?>> all) {
@@ -112,6 +113,7 @@ public record Figures(
         ChargeFigures.Charged charged = new ChargeFigures.Charged(
                 job, bank, bankCharging, absence.load(), new RechargeFigures.After(appliances, dark.end()), book);
         List<ChargeFigures> charging = ChargeFigures.of(charged);
+        Optional<ReturnFigures> shoreReturn = ReturnFigures.of(job, charging, appliances, bankCharging, book);
         return new Figures(
                 bank,
                 inverter,
@@ -122,7 +124,7 @@ public record Figures(
                 ac,
                 earths,
                 appliances,
-                TogetherFigures.pairs(appliances, bank, inverter, supply),
+                TogetherFigures.pairs(appliances, bank, inverter, supply, book),
                 groups,
                 protectionPeak(job, bank, book),
                 absence,
@@ -131,7 +133,8 @@ public record Figures(
                 charging,
                 ChargeFigures.together(charging, charged),
                 DayFigures.of(walked, dark, charging),
-                ReturnFigures.of(job, charging, appliances, bankCharging, book),
+                shoreReturn,
+                AtShoreFigures.of(job, shoreReturn, appliances, book),
                 GeneratorFigures.of(job, charging, appliances, bankCharging, book),
                 BaselineFigures.of(job, bank, inverter, supply, book),
                 book.all());

@@ -5,53 +5,107 @@ import java.util.List;
 import org.quaybook.calc.Discharge;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Rounding;
 
 /**
- * Two appliances at once.
+ * Two appliances at once on the inverter.
  *
+ * @param key begins the names of its figures
  * @param first one of them
  * @param second the other
  * @param power their input together
  * @param allowed whether the inverter's continuous output covers it and a full bank holds the voltage meanwhile
- * @param starts whether its short-time output covers the larger start beside the other running, and a full bank holds
- *     the voltage meanwhile
+ * @param order which of them must start while the other is still off
  */
 public record TogetherFigures(
-        ApplianceFigures first, ApplianceFigures second, Power power, boolean allowed, boolean starts) {
+        String key,
+        ApplianceFigures first,
+        ApplianceFigures second,
+        Figure<Power> power,
+        boolean allowed,
+        Order order) {
+
+    /** In which order two appliances can be brought to run at once. */
+    public enum Order {
+        /** Either may start while the other runs. */
+        ANY,
+        /** The first must have started before the second is switched on. */
+        FIRST,
+        /** The second must have started before the first is switched on. */
+        SECOND,
+        /** They cannot run at once, or a start that comes back by itself would not fit. */
+        NEVER
+    }
 
     /** Every pair of the appliances that can run alone, in the job's order. */
     static List<TogetherFigures> pairs(
-            List<ApplianceFigures> appliances, BankFigures bank, InverterFigures inverter, SupplyFigures supply) {
-        Discharge full = new Discharge(bank.asItIs(), supply.resistance().value());
+            List<ApplianceFigures> appliances,
+            BankFigures bank,
+            InverterFigures inverter,
+            SupplyFigures supply,
+            FigureBook book) {
+        Reckoning reckoning = new Reckoning(
+                inverter, new Discharge(bank.asItIs(), supply.resistance().value()), book);
         List<ApplianceFigures> able =
                 appliances.stream().filter(ApplianceFigures::runs).toList();
         List<TogetherFigures> pairs = new ArrayList<>();
         for (int i = 0; i < able.size(); i++) {
             for (int j = i + 1; j < able.size(); j++) {
-                pairs.add(pair(able.get(i), able.get(j), inverter, full));
+                pairs.add(reckoning.pair("pair." + (pairs.size() + 1), able.get(i), able.get(j)));
             }
         }
         return List.copyOf(pairs);
     }
 
-    private static TogetherFigures pair(
-            ApplianceFigures a, ApplianceFigures b, InverterFigures inverter, Discharge full) {
-        Power running = a.power().value().plus(b.power().value());
-        Power start = new Power(Math.max(
-                a.startPower().value().watts() + b.power().value().watts(),
-                b.startPower().value().watts() + a.power().value().watts()));
-        return new TogetherFigures(
-                a,
-                b,
-                running,
-                running.compareTo(inverter.output().value()) <= 0 && holds(running, inverter, full),
-                start.compareTo(inverter.startOutput().value()) <= 0 && holds(start, inverter, full));
-    }
+    private record Reckoning(InverterFigures inverter, Discharge full, FigureBook book) {
 
-    private static boolean holds(Power output, InverterFigures inverter, Discharge full) {
-        return full.holds(
-                Ratio.WHOLE,
-                inverter.losses().inputFor(output),
-                inverter.cutOut().value());
+        TogetherFigures pair(String key, ApplianceFigures a, ApplianceFigures b) {
+            Power running = a.power().value().plus(b.power().value());
+            boolean allowed = fits(running, inverter.output().value());
+            return new TogetherFigures(
+                    key,
+                    a,
+                    b,
+                    book.enter(
+                            key + ".power",
+                            running,
+                            Rounding.UP,
+                            Formula.SUM,
+                            Input.of("P", a.power()),
+                            Input.of("P", b.power())),
+                    allowed,
+                    allowed ? order(a, b) : Order.NEVER);
+        }
+
+        /** Whoever cannot start beside the other must start before it, which no order brings about for a start that recurs. */
+        private Order order(ApplianceFigures a, ApplianceFigures b) {
+            boolean aBesideB = startsBeside(a, b);
+            boolean bBesideA = startsBeside(b, a);
+            if (aBesideB && bBesideA) {
+                return Order.ANY;
+            }
+            if (bBesideA && !startsAgain(a)) {
+                return Order.FIRST;
+            }
+            return aBesideB && !startsAgain(b) ? Order.SECOND : Order.NEVER;
+        }
+
+        private boolean startsBeside(ApplianceFigures starting, ApplianceFigures running) {
+            Power together = starting.startPower().value().plus(running.power().value());
+            return fits(together, inverter.startOutput().value());
+        }
+
+        /** What switches itself off and on starts again by itself. */
+        private static boolean startsAgain(ApplianceFigures it) {
+            return it.average().value().compareTo(it.power().value()) < 0;
+        }
+
+        private boolean fits(Power output, Power most) {
+            return output.compareTo(most) <= 0
+                    && full.holds(
+                            Ratio.WHOLE,
+                            inverter.losses().inputFor(output),
+                            inverter.cutOut().value());
+        }
     }
 }

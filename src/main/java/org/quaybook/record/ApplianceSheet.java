@@ -12,6 +12,7 @@ import org.quaybook.figures.Figure;
 import org.quaybook.figures.GroupFigures;
 import org.quaybook.figures.RunningFigures;
 import org.quaybook.figures.TogetherFigures;
+import org.quaybook.figures.TogetherFigures.Order;
 import org.quaybook.job.Given;
 import org.quaybook.quantity.Quantity;
 import org.quaybook.quantity.Ratio;
@@ -164,19 +165,23 @@ final class ApplianceSheet {
                 .map();
     }
 
+    /** Pairs that cannot run at once, or only if one of them, named first, starts before the other. */
     List<Map<String, Object>> notTogether() {
         return it.figures().pairs().stream()
-                .filter(pair -> !pair.allowed() || !pair.starts())
+                .filter(pair -> pair.order() != Order.ANY)
                 .map(this::pair)
                 .toList();
     }
 
     private Map<String, Object> pair(TogetherFigures pair) {
+        boolean turned = pair.order() == Order.SECOND;
+        ApplianceFigures first = turned ? pair.second() : pair.first();
+        ApplianceFigures second = turned ? pair.first() : pair.second();
         return new Rows()
-                .put("first", pair.first().appliance().name())
-                .put("second", pair.second().appliance().name())
-                .put("power", words.word(org.quaybook.quantity.Stated.up(pair.power())))
-                .put("onlyStart", pair.allowed())
+                .put("first", first.appliance().name())
+                .put("second", second.appliance().name())
+                .put("power", say(pair.power()))
+                .put("onlyStart", pair.order() != Order.NEVER)
                 .map();
     }
 

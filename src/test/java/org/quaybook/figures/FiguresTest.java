@@ -477,7 +477,7 @@ class FiguresTest {
                             && it.second().appliance().name().equals("Sewing machine"))
                     .findFirst()
                     .orElseThrow();
-            assertThat(pair.power()).isEqualTo(new Power(790));
+            assertThat(pair.power().value()).isEqualTo(new Power(790));
             assertThat(pair.allowed()).isFalse();
         }
 

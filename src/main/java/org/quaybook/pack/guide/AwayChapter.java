@@ -5,9 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.quaybook.figures.AbsenceFigures;
 import org.quaybook.figures.AbsenceFigures.Setting;
-import org.quaybook.figures.BankCharging;
 import org.quaybook.job.ChargeKind;
-import org.quaybook.job.Given;
 import org.quaybook.record.Rows;
 
 /** Leaving the craft and coming back. */
@@ -24,7 +22,6 @@ final class AwayChapter {
                 .put("before", before())
                 .put("lasting", lasting())
                 .put("notes", notes())
-                .put("cold", cold())
                 .put("back", back())
                 .map();
     }
@@ -83,7 +80,6 @@ final class AwayChapter {
     private List<String> notes() {
         AbsenceFigures absence = brief.figures().absence();
         return brief.lines("away.long")
-                .say("day", brief.say(absence.idlePerDay()))
                 .say(brief.has().leadAcid() ? "charge.lead" : "charge.lithium")
                 .sayIf(brief.has().shore(), "trust")
                 .sayIf(absence.setting() == Setting.TAKES_OVER && brief.has().leftOn(), "takes-over", absence.leftOn())
@@ -95,34 +91,6 @@ final class AwayChapter {
                         "always-on-inverter",
                         absence.leftOn())
                 .sayIf(absence.standing().isEmpty(), "off-unknown")
-                .list();
-    }
-
-    private List<String> cold() {
-        Lines lines = brief.lines("away.cold");
-        if (brief.has().leadAcid()) {
-            return lines.say("lead").say("less").list();
-        }
-        brief.has()
-                .chargeAbove()
-                .ifPresentOrElse(least -> lines.say("lithium.charge", least), () -> lines.say("lithium.charge.any"));
-        BankCharging charging = brief.figures().bankCharging();
-        lines.sayIf(
-                charging.coldLimit().value().amperes() > 0
-                        && charging.coldLimit()
-                                        .value()
-                                        .compareTo(charging.limit().value())
-                                < 0,
-                "lithium.slowly",
-                Given.maybe(brief.job().bank().temperature())
-                        .map(brief.words()::word)
-                        .orElse(""),
-                brief.say(charging.coldLimit()));
-        List<String> stop = brief.names().chargers(true);
-        List<String> noStop = brief.names().chargers(false);
-        return lines.sayIf(!stop.isEmpty(), "lithium.stop", stop)
-                .sayIf(!noStop.isEmpty(), "lithium.no-stop", noStop)
-                .say("less")
                 .list();
     }
 

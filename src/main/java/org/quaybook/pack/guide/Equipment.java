@@ -2,6 +2,7 @@ package org.quaybook.pack.guide;
 
 import java.util.Optional;
 import org.quaybook.checks.Assessment;
+import org.quaybook.job.Appliance;
 import org.quaybook.job.Changeover;
 import org.quaybook.job.ChangeoverKind;
 import org.quaybook.job.ChargeKind;
@@ -95,6 +96,10 @@ final class Equipment {
         return changeoverKind().filter(kind -> kind != ChangeoverKind.NONE).isPresent();
     }
 
+    boolean changeoverByItself() {
+        return changeoverKind().filter(ChangeoverKind.AUTOMATIC::equals).isPresent();
+    }
+
     boolean changeoverByHand() {
         return changeoverKind().filter(ChangeoverKind.MANUAL::equals).isPresent();
     }
@@ -111,6 +116,26 @@ final class Equipment {
 
     boolean leftOn() {
         return !it.figures().absence().leftOn().isEmpty();
+    }
+
+    /** Whether there are more batteries than one to grow old unevenly. */
+    boolean severalBlocks() {
+        return job.bank().series().known().orElse(1)
+                        * job.bank().parallel().known().orElse(1)
+                > 1;
+    }
+
+    boolean microwave() {
+        return has(LoadKind.MICROWAVE);
+    }
+
+    /** Whether somebody depends on what the inverter feeds. */
+    boolean mustNotFail() {
+        return job.appliances().stream().anyMatch(Equipment::mustNotFail);
+    }
+
+    static boolean mustNotFail(Appliance appliance) {
+        return Given.isYes(appliance.mustNotFail()) || appliance.kind() == LoadKind.MEDICAL;
     }
 
     boolean heats() {

@@ -1,6 +1,5 @@
 package org.quaybook.pack.guide;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,9 +14,6 @@ import org.quaybook.text.Words;
 
 /** What the templates of the owner's guide see: the facts of the job, and chapter by chapter what its owner needs. */
 final class GuideModel {
-
-    /** The chapter that the installer adds. */
-    private static final String OWN = "own";
 
     private final Assessment it;
     private final Briefing brief;
@@ -43,18 +39,25 @@ final class GuideModel {
                 .put("blocked", it.forbidsHandover())
                 .put("aboard", brief.names().aboard())
                 .put("post", brief.names().post())
-                .put("chapters", chapters())
+                .put("chapters", new Chapters(brief, branding).rows())
                 .put("tips", tips())
                 .put("card", new QuickCard(brief).facts())
                 .put("safety", new SafetyChapter(brief).facts())
                 .put("run", run.facts())
                 .put("search", run.search())
+                .put("together", new TogetherChapter(brief).facts())
                 .put("volts", new VoltsChapter(brief).facts())
                 .put("cutout", new CutOutChapter(brief).facts())
+                .put("normal", new NormalChapter(brief).facts())
+                .put("recharge", new RechargeChapter(brief).facts())
                 .put("mains", new ShoreChapter(brief).facts())
+                .put("map", new SocketsChapter(brief).facts())
+                .put("rehearsal", new RehearsalChapter(brief).facts())
                 .put("away", new AwayChapter(brief).facts())
+                .put("seasons", new SeasonsChapter(brief).facts())
+                .put("care", new CareChapter(brief).facts())
                 .put("troubles", new TroubleChapter(brief).rows())
-                .put("calendar", new CareChapter(brief).calendar())
+                .put("recovery", new RecoveryChapter(brief).facts())
                 .put("sheet", new SheetChapter(brief).facts())
                 .put("workings", new WorkingsChapter(brief).groups())
                 .put("own", branding.chapter(words.language()).map(Prose::xhtml).orElse(""))
@@ -77,37 +80,6 @@ final class GuideModel {
         return words.say(
                 arguments.get(0).toString(),
                 arguments.subList(1, arguments.size()).toArray());
-    }
-
-    private List<Map<String, Object>> chapters() {
-        List<String> ids = new ArrayList<>(List.of("card", "safety", "run", "volts", "cutout"));
-        if (brief.has().shore() || !it.job().sockets().isEmpty() || brief.has().rcds()) {
-            ids.add("shore");
-        }
-        ids.addAll(List.of("away", "trouble", "care", "sheet", "workings", "terms", "contact"));
-        if (branding.chapter(words.language()).isPresent()) {
-            ids.add(ids.indexOf("sheet"), OWN);
-        }
-        List<Map<String, Object>> chapters = new ArrayList<>();
-        for (String id : ids) {
-            chapters.add(new Rows()
-                    .put("id", id)
-                    .put("number", chapters.size() + 1)
-                    .put("title", chapterTitle(id))
-                    .map());
-        }
-        return List.copyOf(chapters);
-    }
-
-    private String chapterTitle(String id) {
-        return id.equals(OWN)
-                ? branding.chapter(words.language()).orElseThrow().title()
-                : words.say("guide.chapter." + id + variant(id), brief.names().craft());
-    }
-
-    /** Without shore power the chapter on it is one on sockets. */
-    private String variant(String chapter) {
-        return chapter.equals("shore") && brief.job().shore() == null ? ".none" : "";
     }
 
     private List<String> tips() {

@@ -22,6 +22,12 @@ final class Lines {
         return this;
     }
 
+    /** A sentence that is filled already. */
+    Lines add(String sentence) {
+        lines.add(sentence);
+        return this;
+    }
+
     Lines sayIf(boolean holds, String key, Object... arguments) {
         return holds ? say(key, arguments) : this;
     }

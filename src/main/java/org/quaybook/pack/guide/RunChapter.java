@@ -9,13 +9,10 @@ import org.quaybook.calc.Ending;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.ApplianceFigures.Verdict;
 import org.quaybook.figures.BankFigures;
-import org.quaybook.figures.ChargeFigures;
 import org.quaybook.figures.DayFigures;
 import org.quaybook.figures.DayFigures.Season;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.InverterFigures;
-import org.quaybook.figures.RechargeFigures;
-import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Given;
 import org.quaybook.job.SearchMode;
 import org.quaybook.quantity.ClockTime;
@@ -54,9 +51,7 @@ final class RunChapter {
                 .put("idle", idle())
                 .put("day", day())
                 .put("course", course())
-                .put(
-                        "charging",
-                        brief.figures().charging().stream().map(this::charger).toList())
+                .put("mustNotFail", mustNotFail())
                 .map();
     }
 
@@ -135,14 +130,6 @@ final class RunChapter {
             season(lines, "winter", day.winter(), day.winterDays());
             day.winterDaysWorn().ifPresent(worn -> lines.say("winter.worn", brief.say(worn)));
         }
-        if (brief.has().chargedBy(ChargeKind.SOLAR)) {
-            day.sunSummer()
-                    .ifPresentOrElse(
-                            time -> lines.say("sun.summer", brief.say(time)), () -> lines.say("sun.summer.never"));
-            day.sunWinter()
-                    .ifPresentOrElse(
-                            time -> lines.say("sun.winter", brief.say(time)), () -> lines.say("sun.winter.never"));
-        }
         return lines.list();
     }
 
@@ -184,19 +171,27 @@ final class RunChapter {
         return charge;
     }
 
-    private Map<String, Object> charger(ChargeFigures charger) {
-        return new Rows()
-                .put("name", brief.names().nameOf(charger.charging()))
-                .put("toFull", charger.toFull().map(brief::say).orElse(""))
-                .put(
-                        "afterDay",
-                        charger.recharge()
-                                .flatMap(RechargeFigures::afterDay)
-                                .map(brief::say)
-                                .orElse(""))
-                .put("summerDay", charger.summerDay().map(brief::say).orElse(""))
-                .put("winterDay", charger.winterDay().map(brief::say).orElse(""))
-                .map();
+    /** What somebody depends on, and whether the battery grants the time wished for. */
+    private List<String> mustNotFail() {
+        Lines lines = brief.lines("run.must");
+        for (ApplianceFigures it : brief.figures().appliances()) {
+            if (Equipment.mustNotFail(it.appliance())) {
+                String name = it.appliance().name();
+                if (it.runs() && it.verdict() != Verdict.NOT_WHEN_WORN) {
+                    lines.say("plan", name, brief.say(it.wornTime()));
+                } else {
+                    lines.say("none", name);
+                }
+                it.running()
+                        .wish()
+                        .ifPresent(wish -> lines.say(
+                                wish.granted() ? "granted" : wish.grantedNow() ? "granted-now" : "not-granted",
+                                brief.say(wish.time())));
+            }
+        }
+        return lines.list().isEmpty()
+                ? List.of()
+                : lines.say("alarm").say("second-way").list();
     }
 
     /** Empty unless load search is on. */

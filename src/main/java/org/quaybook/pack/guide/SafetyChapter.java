@@ -42,6 +42,7 @@ final class SafetyChapter {
                 .say("overload")
                 .say(has.boat() ? "unattended" : "unattended.land")
                 .sayIf(has.shore(), "leads")
+                .sayIf(has.boat() && has.shore(), "swim")
                 .say("battery", brief.say(brief.figures().bank().shortCircuit()))
                 .sayIf(has.leadAcid(), "flame")
                 .say(has.leadAcid() ? "cover" : "cover.inverter")

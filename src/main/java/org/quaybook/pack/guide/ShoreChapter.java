@@ -2,15 +2,15 @@ package org.quaybook.pack.guide;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.quaybook.figures.ReturnFigures;
+import org.quaybook.job.Changeover;
 import org.quaybook.job.Given;
-import org.quaybook.job.Rcd;
 import org.quaybook.job.Shore;
 import org.quaybook.job.TestKind;
-import org.quaybook.job.TestResult;
 import org.quaybook.record.Rows;
 
-/** Shore power, sockets and RCDs. */
+/** Shore power, the changeover and the generator. */
 final class ShoreChapter {
 
     private final Briefing brief;
@@ -26,8 +26,10 @@ final class ShoreChapter {
                 .put("disconnect", shore == null ? List.of() : disconnect())
                 .put("limit", shore == null ? List.of() : limit(shore))
                 .put("fails", shore == null ? List.of() : fails())
-                .put("generatorSockets", generatorSockets())
-                .put("rcds", rcds())
+                .put("trips", shore == null || !brief.has().rcds() ? List.of() : trips())
+                .put("changeover", changeover())
+                .put("generator", brief.has().generator() ? generator() : List.of())
+                .put("generatorOff", brief.has().generator() ? generatorOff() : List.of())
                 .map();
     }
 
@@ -81,50 +83,53 @@ final class ShoreChapter {
                                 .flatMap(ReturnFigures::heater)
                                 .isPresent(),
                         "back")
-                .sayIf(!brief.job().sockets().isEmpty(), "table")
                 .list();
     }
 
-    /** What feeds each socket while the generator runs; empty if no socket says so. */
-    private List<String> generatorSockets() {
-        boolean any = brief.job().sockets().stream().anyMatch(socket -> socket.generatorOn() != null);
-        return any
-                ? brief.job().sockets().stream()
-                        .map(socket -> Given.maybe(socket.generatorOn())
-                                .map(brief.words()::term)
-                                .orElse(""))
-                        .toList()
-                : List.of();
+    /** Plugging in trips the post: one by one shows what leaks. */
+    private List<String> trips() {
+        Lines lines =
+                brief.lines("shore.trips").say("off").say("plug").say("one").say("leaves");
+        brief.job().tests().stream()
+                .filter(test -> test.test() == TestKind.LEAKAGE && test.result() != null)
+                .flatMap(test -> Objects.requireNonNull(test.result()).known().stream())
+                .findFirst()
+                .ifPresent(leaks -> lines.say("leakage", leaks));
+        return lines.list();
     }
 
-    private List<Map<String, Object>> rcds() {
-        return brief.job().rcds().stream().map(this::rcd).toList();
+    private List<String> changeover() {
+        Changeover changeover = brief.job().inverter().changeover();
+        if (changeover == null || changeover.kind().value() == null) {
+            return List.of();
+        }
+        Lines lines = brief.lines("shore.changeover");
+        return switch (Objects.requireNonNull(changeover.kind().value())) {
+            case AUTOMATIC ->
+                Given.maybe(changeover.time())
+                        .map(time -> lines.say("automatic", time))
+                        .orElseGet(() -> lines.say("automatic.any"))
+                        .list();
+            case MANUAL -> lines.say("manual").list();
+            case NONE -> lines.say("none").list();
+        };
     }
 
-    private Map<String, Object> rcd(Rcd rcd) {
-        return new Rows()
-                .put("id", rcd.id())
-                .put("where", rcd.where())
-                .put(
-                        "trips",
-                        brief.job().tests().stream()
-                                .filter(test -> test.test() == TestKind.RCD_TRIP
-                                        && test.of().contains(rcd.id()))
-                                .map(this::trip)
-                                .toList())
-                .map();
+    private List<String> generator() {
+        String where =
+                brief.job().generator() == null ? null : brief.job().generator().where();
+        Lines steps = brief.lines("shore.generator");
+        if (where != null) {
+            steps.say("where", where);
+        }
+        return steps.say(brief.has().boat() ? "air.boat" : "air")
+                .say("loads")
+                .say("start")
+                .say("one")
+                .list();
     }
 
-    private Map<String, Object> trip(TestResult test) {
-        return new Rows()
-                .put(
-                        "source",
-                        Given.maybe(test.source()).map(brief.words()::term).orElse(""))
-                .put(
-                        "time",
-                        test.result() == null
-                                ? ""
-                                : test.result().known().map(brief.words()::word).orElse(""))
-                .map();
+    private List<String> generatorOff() {
+        return brief.lines("shore.generator-off").say("loads").say("cool").list();
     }
 }

@@ -10,6 +10,9 @@ import org.quaybook.record.Rows;
 /** By symptom: likely cause, what to do, what if that does not help. Dangers first, then the most usual. */
 final class TroubleChapter {
 
+    /** What the chapter begins with and no row repeats. */
+    private static final String USUAL = "else.call";
+
     private final Briefing brief;
     private final Equipment has;
     private final List<Map<String, Object>> rows = new ArrayList<>();
@@ -39,12 +42,15 @@ final class TroubleChapter {
             danger("co", say("co.cause.lithium"), say("co.do.lithium"), "co.else");
         } else {
             danger("co", say("co.cause"), withShore("co.do", post), "co.else");
-            danger("egg", withShore("egg.do", post), "else.call");
+            danger("egg", withShore("egg.do", post), USUAL);
         }
         if (has.shore()) {
             danger("tingle", say(has.boat() ? "tingle.do.boat" : "tingle.do", post), "else.electrician");
         }
         danger("hot", withSwitch("hot.do"), "else.electrician");
+        if (has.boat()) {
+            danger("wet", say("wet.do"), "else.electrician");
+        }
     }
 
     private String withShore(String key, String post) {
@@ -63,16 +69,21 @@ final class TroubleChapter {
                 "alarm",
                 say("alarm.cause"),
                 say("alarm.do", brief.say(brief.figures().bank().restAtReserve())),
-                "else.call");
+                USUAL);
+        row("reads-full");
+        row("heat");
         row(
                 "off",
                 inverter.restart() == null
                         ? say("off.cause.latched", cutOut)
                         : say("off.cause", cutOut, brief.say(inverter.restart())),
                 say("off.do"),
-                "else.call");
+                USUAL);
         if (has.motors()) {
             row("start");
+        }
+        if (has.microwave()) {
+            row("microwave");
         }
         if (has.searchMode()) {
             row("search");
@@ -88,9 +99,13 @@ final class TroubleChapter {
                 "else.leave");
         if (has.rcds()) {
             row("rcd", say("rcd.cause"), say("rcd.do"), "else.leave");
+            row("rcd-dead", say("rcd-dead.cause"), say("rcd-dead.do"), "else.leave");
+        }
+        if (has.shore() && has.rcds()) {
+            row("plug-in");
         }
         if (has.shore()) {
-            row("post", say("post.cause"), say("post.do", brief.names().post()), "else.call");
+            row("post", say("post.cause"), say("post.do", brief.names().post()), USUAL);
         }
         if (has.polarityLamp()) {
             row("lamp", say("lamp.cause"), say("lamp.do"), "else.electrician");
@@ -100,17 +115,34 @@ final class TroubleChapter {
                     "bypass",
                     say("bypass.cause"),
                     say("bypass.do", brief.job().inverter().bypass().where()),
-                    "else.call");
+                    USUAL);
+        }
+        if (has.changeover() && has.shore()) {
+            row("clocks");
+        }
+        if (has.shore() && !brief.names().batterySwitches().isEmpty()) {
+            row(
+                    "still-live",
+                    say("still-live.cause", brief.names().sources()),
+                    say("still-live.do"),
+                    "else.electrician");
         }
         if (has.generator()) {
             row("generator");
         }
+        if (has.boat() && has.shore()) {
+            row("anodes");
+        }
     }
 
     private void battery() {
-        row("flat", say("flat.cause", brief.say(brief.figures().absence().idlePerDay())), say("flat.do"), "else.call");
+        row("flat", say("flat.cause", brief.say(brief.figures().absence().idlePerDay())), say("flat.do"), USUAL);
         if (has.takesOver()) {
             row("away");
+        }
+        row("percent");
+        if (has.severalBlocks()) {
+            row("one-dies");
         }
     }
 
@@ -119,12 +151,19 @@ final class TroubleChapter {
                 "frost",
                 has.chargeAbove().map(least -> say("frost.cause", least)).orElseGet(() -> say("frost.cause.any")),
                 say("frost.do"),
-                "else.call");
+                USUAL);
         row("zero", say("zero.cause"), say("zero.do"), "zero.else");
         row("dark");
+        if (has.chargedBy(ChargeKind.ALTERNATOR)) {
+            row("alternator");
+        }
+        if (!brief.job().charging().isEmpty()) {
+            row("stops-early");
+        }
     }
 
     private void leadAcid() {
+        row("weak");
         if (has.chargedBy(ChargeKind.ALTERNATOR) || has.chargedBy(ChargeKind.SOLAR)) {
             row("never-full");
         }
@@ -134,7 +173,7 @@ final class TroubleChapter {
     }
 
     private void row(String key) {
-        row(key, say(key + ".cause"), say(key + ".do"), "else.call");
+        row(key, say(key + ".cause"), say(key + ".do"), USUAL);
     }
 
     private void row(String key, String cause, String what, String otherwise) {
@@ -154,7 +193,7 @@ final class TroubleChapter {
                 .put("symptom", say(key))
                 .put("cause", cause)
                 .put("what", what)
-                .put("otherwise", say(otherwise));
+                .put("otherwise", otherwise.equals(USUAL) ? "" : say(otherwise));
     }
 
     private String say(String key, Object... arguments) {

@@ -68,7 +68,7 @@ final class LabelsRuntime {
             parts.add(LabelPart.strong(facts.say("runtime.never", facts.words().list(never))));
         }
         for (TogetherFigures pair : facts.figures().pairs()) {
-            if (!pair.allowed()) {
+            if (pair.order() == TogetherFigures.Order.NEVER) {
                 parts.add(LabelPart.strong(facts.say(
                         "runtime.not-together",
                         pair.first().appliance().name(),

@@ -18,7 +18,17 @@ import org.quaybook.text.Words;
 final class FigureNames {
 
     private static final Set<String> FAMILIES = Set.of(
-            "cable", "fuse", "selectivity", "circuit", "rcd", "earth", "appliance", "together", "charging", "test");
+            "cable",
+            "fuse",
+            "selectivity",
+            "circuit",
+            "rcd",
+            "earth",
+            "appliance",
+            "together",
+            "pair",
+            "charging",
+            "test");
 
     /** A figure at a state of charge in per cent, or at an hour, ends with it. */
     private static final Pattern AT_NUMBER = Pattern.compile("(.+)-(\\d+)");
@@ -33,6 +43,12 @@ final class FigureNames {
         this.words = words;
         figures.appliances().forEach(it -> things.put(it.key(), it.appliance().name()));
         figures.groups().forEach(it -> things.put(it.key(), words.list(it.names())));
+        figures.pairs()
+                .forEach(it -> things.put(
+                        it.key(),
+                        words.list(List.of(
+                                it.first().appliance().name(),
+                                it.second().appliance().name()))));
         figures.charging().forEach(it -> {
             String name = it.charging().name();
             things.put(it.key(), name == null ? words.term(it.charging().kind()) : name);

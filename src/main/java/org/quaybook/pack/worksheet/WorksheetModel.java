@@ -40,6 +40,7 @@ final class WorksheetModel {
             "earth",
             "appliance",
             "together",
+            "pair",
             "absence",
             "vent",
             "charging",

@@ -1,0 +1,134 @@
+package org.quaybook.pack.guide;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.quaybook.figures.BankCharging;
+import org.quaybook.figures.DayFigures;
+import org.quaybook.figures.Figure;
+import org.quaybook.figures.InverterFigures;
+import org.quaybook.job.ChargeKind;
+import org.quaybook.job.Given;
+import org.quaybook.quantity.Energy;
+import org.quaybook.quantity.TimeSpan;
+import org.quaybook.record.Rows;
+
+/** What frost and heat ask for, and how the installation is laid up and woken. */
+final class SeasonsChapter {
+
+    private final Briefing brief;
+    private final Equipment has;
+
+    SeasonsChapter(Briefing brief) {
+        this.brief = brief;
+        this.has = brief.has();
+    }
+
+    Map<String, Object> facts() {
+        return new Rows()
+                .put("winter", winter())
+                .put("summer", summer())
+                .put("settings", settings())
+                .put("layUp", layUp())
+                .put("spring", spring())
+                .map();
+    }
+
+    private List<String> winter() {
+        Lines lines = brief.lines("away.cold");
+        if (has.leadAcid()) {
+            lines.say("lead");
+        } else {
+            lithium(lines);
+        }
+        lines.say("less");
+        DayFigures day = brief.figures().day();
+        return sun(lines.list(), "winter", day.winter(), day.winterDays());
+    }
+
+    private void lithium(Lines lines) {
+        has.chargeAbove()
+                .ifPresentOrElse(least -> lines.say("lithium.charge", least), () -> lines.say("lithium.charge.any"));
+        BankCharging charging = brief.figures().bankCharging();
+        boolean slowly = charging.coldLimit().value().amperes() > 0
+                && charging.coldLimit().value().compareTo(charging.limit().value()) < 0;
+        lines.sayIf(
+                slowly,
+                "lithium.slowly",
+                Given.maybe(brief.job().bank().temperature())
+                        .map(brief.words()::word)
+                        .orElse(""),
+                brief.say(charging.coldLimit()));
+        List<String> stop = brief.names().chargers(true);
+        List<String> noStop = brief.names().chargers(false);
+        lines.sayIf(!stop.isEmpty(), "lithium.stop", stop).sayIf(!noStop.isEmpty(), "lithium.no-stop", noStop);
+    }
+
+    private List<String> summer() {
+        InverterFigures inverter = brief.figures().inverter();
+        Lines lines = brief.lines("seasons.summer");
+        inverter.continuousHot()
+                .ifPresentOrElse(
+                        hot -> lines.say(
+                                "hot",
+                                Given.maybe(brief.job().inverter().locker())
+                                        .map(brief.words()::word)
+                                        .orElse(""),
+                                brief.say(hot),
+                                brief.say(inverter.continuous())),
+                        () -> lines.say("hot.any"));
+        lines.say("air").sayIf(has.vented(), "water").say("ages");
+        DayFigures day = brief.figures().day();
+        return sun(lines.list(), "summer", day.summer(), day.summerDays());
+    }
+
+    /** What comes in without the mains on a day of the season, where anything does. */
+    private List<String> sun(
+            List<String> before, String season, Figure<Energy> yield, Optional<Figure<TimeSpan>> days) {
+        if (yield.value().wattHours() <= 0) {
+            return before;
+        }
+        Lines lines = brief.lines("run.day." + season);
+        before.forEach(lines::add);
+        days.ifPresentOrElse(
+                left -> lines.say("falls-short", brief.say(yield), brief.say(left)),
+                () -> lines.say("covers", brief.say(yield)));
+        return lines.list();
+    }
+
+    /** Settings that belong to a season. */
+    private List<Map<String, Object>> settings() {
+        return brief.job().settings().stream()
+                .filter(setting -> setting.season() != null)
+                .map(setting -> new Rows()
+                        .put("season", setting.season())
+                        .put("device", setting.device())
+                        .put("name", setting.name())
+                        .put("value", setting.value())
+                        .map())
+                .toList();
+    }
+
+    private List<String> layUp() {
+        return brief.lines("seasons.lay-up")
+                .sayIf(has.vented(), "water")
+                .say(has.leadAcid() ? "charge.lead" : "charge.lithium")
+                .say("leave")
+                .sayIf(has.shore(), "shore")
+                .say(has.leadAcid() ? "again.lead" : "again.lithium")
+                .say("write")
+                .list();
+    }
+
+    private List<String> spring() {
+        return brief.lines("seasons.spring")
+                .say("look")
+                .sayIf(has.chargedBy(ChargeKind.SOLAR), "panels")
+                .say("rest")
+                .say("full")
+                .sayIf(has.rcds(), "rcd")
+                .sayIf(brief.job().inverter().bypass() != null, "bypass")
+                .sayIf(has.shore(), "rehearse")
+                .list();
+    }
+}
