@@ -29,7 +29,7 @@ final class ShoreChapter {
                 .put("trips", shore == null || !brief.has().rcds() ? List.of() : trips())
                 .put("changeover", changeover())
                 .put("generator", brief.has().generator() ? generator() : List.of())
-                .put("generatorOff", brief.has().generator() ? generatorOff() : List.of())
+                .put("leakage", leakage())
                 .map();
     }
 
@@ -88,14 +88,22 @@ final class ShoreChapter {
 
     /** Plugging in trips the post: one by one shows what leaks. */
     private List<String> trips() {
-        Lines lines =
-                brief.lines("shore.trips").say("off").say("plug").say("one").say("leaves");
-        brief.job().tests().stream()
+        return brief.lines("shore.trips")
+                .say("off")
+                .say("plug")
+                .say("one")
+                .say("leaves")
+                .list();
+    }
+
+    /** What leaked when nothing was wrong; empty where nobody has measured it. */
+    private String leakage() {
+        return brief.job().tests().stream()
                 .filter(test -> test.test() == TestKind.LEAKAGE && test.result() != null)
                 .flatMap(test -> Objects.requireNonNull(test.result()).known().stream())
                 .findFirst()
-                .ifPresent(leaks -> lines.say("leakage", leaks));
-        return lines.list();
+                .map(leaks -> brief.words().say("guide.shore.trips.leakage", leaks))
+                .orElse("");
     }
 
     private List<String> changeover() {
@@ -126,10 +134,7 @@ final class ShoreChapter {
                 .say("loads")
                 .say("start")
                 .say("one")
+                .say("stop")
                 .list();
-    }
-
-    private List<String> generatorOff() {
-        return brief.lines("shore.generator-off").say("loads").say("cool").list();
     }
 }

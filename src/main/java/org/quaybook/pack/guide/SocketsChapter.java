@@ -33,7 +33,8 @@ final class SocketsChapter {
 
     Map<String, Object> facts() {
         return new Rows()
-                .put("heads", heads())
+                .put("heads", heads(onGenerator()))
+                .put("circuitHeads", heads(circuitsOnGenerator()))
                 .put("sockets", brief.job().sockets().stream().map(this::socket).toList())
                 .put("circuits", circuits().stream().map(this::circuit).toList())
                 .put("change", change())
@@ -41,11 +42,11 @@ final class SocketsChapter {
                 .map();
     }
 
-    private List<String> heads() {
+    private List<String> heads(boolean generator) {
         return brief.lines("sockets.head")
                 .sayIf(has.shore(), "shore")
                 .say(has.shore() ? "no-shore" : "inverter")
-                .sayIf(onGenerator(), "generator")
+                .sayIf(generator, "generator")
                 .say("off")
                 .list();
     }
@@ -58,9 +59,11 @@ final class SocketsChapter {
     }
 
     private boolean onGenerator() {
-        return brief.job().sockets().stream().anyMatch(socket -> socket.generatorOn() != null)
-                || brief.job().acCircuits().stream()
-                        .anyMatch(circuit -> source(circuit.source()).equals(Optional.of(Source.GENERATOR)));
+        return circuitsOnGenerator() || brief.job().sockets().stream().anyMatch(socket -> socket.generatorOn() != null);
+    }
+
+    private boolean circuitsOnGenerator() {
+        return circuits().stream().anyMatch(circuit -> source(circuit.source()).equals(Optional.of(Source.GENERATOR)));
     }
 
     private Map<String, Object> socket(Socket socket) {
@@ -99,7 +102,7 @@ final class SocketsChapter {
                     : it == Source.GENERATOR ? Source.NOTHING : it)));
         }
         feeds.add(feed(source.map(it -> it == Source.INVERTER ? it : Source.NOTHING)));
-        if (onGenerator()) {
+        if (circuitsOnGenerator()) {
             feeds.add(feed(source.filter(it -> it == Source.GENERATOR)));
         }
         feeds.add(feed(Optional.of(Source.NOTHING)));
