@@ -12,6 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.quaybook.diag.Diagnostic;
+import org.quaybook.figures.AtShoreFigures.Fit;
+import org.quaybook.figures.TogetherFigures.Order;
 import org.quaybook.job.FuseFamily;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
@@ -479,6 +481,51 @@ class FiguresTest {
                     .orElseThrow();
             assertThat(pair.power().value()).isEqualTo(new Power(790));
             assertThat(pair.allowed()).isFalse();
+        }
+
+        /** 2.95 x 2 kW beside 180 W is more than 6 kW: a start that comes back by itself forbids it, arithmetic by hand. */
+        @Test
+        void aStartThatComesBackFitsOrForbids() {
+            Figures figures =
+                    ChangedDemo.of(LITHIUM, "start: 1.2,", "start: 2.95,").figures();
+            assertThat(order(figures, "Washing machine", "Slow cooker")).isEqualTo(Order.NEVER);
+            assertThat(order(figures, "Washing machine", "Laptop")).isEqualTo(Order.ANY);
+        }
+
+        /** A start of 1.8 kW x 3.3 = 5.94 kW finds room before 180 W and not beside them, arithmetic by hand. */
+        @Test
+        void whatCannotStartBesideMustStartBefore() {
+            Figures figures = ChangedDemo.of(
+                            LITHIUM,
+                            "Induction ring, power: 1.8 kW (plate), kind: heating,",
+                            "Induction ring, power: 1.8 kW (plate), kind: heating, start: 3.3, start-time: 500 ms,")
+                    .figures();
+            assertThat(order(figures, "Induction ring", "Slow cooker")).isEqualTo(Order.FIRST);
+            assertThat(order(figures, "Induction ring", "Washing machine")).isEqualTo(Order.NEVER);
+        }
+
+        private Order order(Figures figures, String... names) {
+            return figures.pairs().stream()
+                    .filter(pair -> Set.of(names)
+                            .equals(Set.of(
+                                    pair.first().appliance().name(),
+                                    pair.second().appliance().name())))
+                    .findFirst()
+                    .orElseThrow()
+                    .order();
+        }
+
+        /** Currents by definition of power: 700 W and 450 W at 230 V are 3.04 A and 1.96 A of the 6 A there are. */
+        @Test
+        void whatFitsAWeakSupply() {
+            AtShoreFigures shore = ChangedDemo.of(GLASS_MAT).figures().atShore().orElseThrow();
+            assertThat(shore.available().value().amperes()).isEqualTo(6);
+            assertThat(shore.appliances().get(0).current().value().amperes()).isCloseTo(700 / 230.0, within(1e-9));
+            assertThat(shore.appliances().get(0).fit()).isEqualTo(Fit.ALWAYS);
+            assertThat(shore.pairs().get(0).fit()).isEqualTo(Fit.WITHOUT_CHARGING);
+            AtShoreFigures held = ChangedDemo.of(LITHIUM).figures().atShore().orElseThrow();
+            assertThat(held.charging().amperes()).isZero();
+            assertThat(held.appliances().get(0).fit()).isEqualTo(Fit.NEVER);
         }
 
         @Test

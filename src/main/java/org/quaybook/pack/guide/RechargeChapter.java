@@ -155,7 +155,9 @@ final class RechargeChapter {
         Lines lines = brief.lines("recharge.generator").say("gives", brief.say(generator.power()));
         lines.sayIf(charges, "charger", brief.say(generator.charger()));
         generator.largest().ifPresent(name -> lines.sayIf(charges, "with", name, brief.say(generator.needed())));
-        return lines.sayIf(charges && strains, "wait").sayIf(!strains, "enough").list();
+        return lines.sayIf(charges && strains, "wait")
+                .sayIf(charges && !strains, "enough")
+                .list();
     }
 
     private String maybe(Optional<? extends Figure<?>> figure) {

@@ -2,15 +2,12 @@ package org.quaybook.pack.guide;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.quaybook.figures.BankCharging;
-import org.quaybook.figures.DayFigures;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.InverterFigures;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Given;
 import org.quaybook.quantity.Energy;
-import org.quaybook.quantity.TimeSpan;
 import org.quaybook.record.Rows;
 
 /** What frost and heat ask for, and how the installation is laid up and woken. */
@@ -41,9 +38,7 @@ final class SeasonsChapter {
         } else {
             lithium(lines);
         }
-        lines.say("less");
-        DayFigures day = brief.figures().day();
-        return sun(lines.list(), "winter", day.winter(), day.winterDays());
+        return brings(lines.say("less"), "winter", brief.figures().day().winter());
     }
 
     private void lithium(Lines lines) {
@@ -78,22 +73,15 @@ final class SeasonsChapter {
                                 brief.say(inverter.continuous())),
                         () -> lines.say("hot.any"));
         lines.say("air").sayIf(has.vented(), "water").say("ages");
-        DayFigures day = brief.figures().day();
-        return sun(lines.list(), "summer", day.summer(), day.summerDays());
+        return brings(lines, "summer", brief.figures().day().summer());
     }
 
-    /** What comes in without the mains on a day of the season, where anything does. */
-    private List<String> sun(
-            List<String> before, String season, Figure<Energy> yield, Optional<Figure<TimeSpan>> days) {
-        if (yield.value().wattHours() <= 0) {
-            return before;
-        }
-        Lines lines = brief.lines("run.day." + season);
-        before.forEach(lines::add);
-        days.ifPresentOrElse(
-                left -> lines.say("falls-short", brief.say(yield), brief.say(left)),
-                () -> lines.say("covers", brief.say(yield)));
-        return lines.list();
+    /** And what comes in without the mains on a day of the season, where anything does. */
+    private List<String> brings(Lines lines, String season, Figure<Energy> yield) {
+        return yield.value().wattHours() > 0
+                ? lines.add(brief.words().say("guide.seasons." + season + ".brings", brief.say(yield)))
+                        .list()
+                : lines.list();
     }
 
     /** Settings that belong to a season. */
