@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import org.quaybook.job.JobReading;
 import org.quaybook.job.ReadingsReading;
 import org.quaybook.job.Vocabulary;
 import org.quaybook.pack.guide.Guide;
+import org.quaybook.pack.guide.GuidePage;
 import org.quaybook.pack.labels.Labels;
 import org.quaybook.pack.labels.LabelsPrinted;
 import org.quaybook.pack.sheets.QuickCards;
@@ -173,10 +175,25 @@ public final class Road {
         files.put(
                 "worksheet.pdf",
                 Worksheet.pdf(assessment, installers(assessment, ownTemplates), templates, labels.notes()));
-        RecordSite.page(it, words, branding, templates, List.of())
-                .forEach((path, content) -> files.put("record/" + path, content));
+        files.putAll(record(editions, link, branding, templates));
         files.put("figures.json", FiguresJson.of(it, words, labels.notes(), version));
         files.put("issue.json", IssueJson.of(it, files, version));
+        return files;
+    }
+
+    /** The record with the guide of each language beside it. */
+    private static Map<String, byte[]> record(
+            List<Edition> editions, RecordLink link, Branding branding, Templates templates) {
+        Edition first = editions.get(0);
+        Map<String, byte[]> files = new TreeMap<>();
+        Map<String, String> guides = new LinkedHashMap<>();
+        for (Edition edition : editions) {
+            String name = GuidePage.name(edition.words().language(), edition.equals(first));
+            guides.put(name, edition.words().say("language.name"));
+            files.put("record/" + link.folder() + "/" + name, GuidePage.html(edition, branding, templates));
+        }
+        RecordSite.page(first.assessment(), first.words(), branding, templates, guides, List.of())
+                .forEach((path, content) -> files.put("record/" + path, content));
         return files;
     }
 

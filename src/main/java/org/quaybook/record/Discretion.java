@@ -47,7 +47,7 @@ public final class Discretion {
      *
      * @param blank what stands in the place of a name
      */
-    static Discretion ofAll(Assessment it, String blank) {
+    public static Discretion ofAll(Assessment it, String blank) {
         return new Discretion(
                 Stream.of(owner(it.job()), trade(it), hands(it.job())).flatMap(names -> names), blank);
     }

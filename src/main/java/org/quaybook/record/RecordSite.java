@@ -45,12 +45,18 @@ public final class RecordSite {
     /**
      * The files of one record.
      *
+     * @param guides the owner's guide as pages that the caller puts beside this one: file name to its language's own name
      * @param downloads files that the caller puts beside the page, of {@link #DOWNLOADS}, in the order to offer them
      * @return content by path: {@code <CODE>/index.html} and {@code 404.html}
      * @throws IllegalArgumentException for a download of another name
      */
     public static Map<String, byte[]> page(
-            Assessment assessment, Words words, Branding branding, Templates templates, List<String> downloads) {
+            Assessment assessment,
+            Words words,
+            Branding branding,
+            Templates templates,
+            Map<String, String> guides,
+            List<String> downloads) {
         if (!DOWNLOADS.containsAll(downloads)) {
             throw new IllegalArgumentException("can offer " + DOWNLOADS + ", not " + downloads);
         }
@@ -61,13 +67,18 @@ public final class RecordSite {
                 .folder();
         Map<String, byte[]> files = new TreeMap<>();
         files.put(
-                folder + "/index.html", site.record(published, assessment.job().job(), downloads));
+                folder + "/index.html", site.record(published, assessment.job().job(), guides, downloads));
         files.put("404.html", site.unknownCode(published));
         return files;
     }
 
-    private byte[] record(Published published, Header header, List<String> downloads) {
+    private byte[] record(Published published, Header header, Map<String, String> guides, List<String> downloads) {
         Map<String, Object> model = new LinkedHashMap<>(published.facts());
+        model.put(
+                "guides",
+                guides.entrySet().stream()
+                        .map(guide -> Map.of("file", guide.getKey(), "language", guide.getValue()))
+                        .toList());
         model.put("downloads", downloads);
         model.put("printMark", cssText(words.say("record.print-mark", header.record(), header.revision())));
         return fill("record/page.ftlh", model);

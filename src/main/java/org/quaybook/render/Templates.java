@@ -143,6 +143,17 @@ public final class Templates {
                 new Position(line == null ? 0 : Math.max(0, line - 1), column == null ? 0 : Math.max(0, column - 1)));
     }
 
+    /**
+     * A text file of the template folders as it is: a style sheet that a page carries within itself.
+     *
+     * @throws RenderException if there is none of that name
+     */
+    public String text(String name) {
+        return file(name)
+                .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
+                .orElseThrow(() -> RenderException.of(whole(name), null, RenderMessage.TEMPLATE_MISSING, name));
+    }
+
     /** A file of the template folders as it is: a style sheet, a drawing. Empty when there is none of that name. */
     Optional<byte[]> file(String name) {
         if (!SAFE_NAME.matcher(name).matches()) {

@@ -82,7 +82,7 @@ record Demos(Assessment assessment, Branding branding) {
     }
 
     Map<String, byte[]> site() {
-        return RecordSite.page(assessment, Words.of("en-GB"), branding, Templates.builtIn(), DOWNLOADS);
+        return RecordSite.page(assessment, Words.of("en-GB"), branding, Templates.builtIn(), Map.of(), DOWNLOADS);
     }
 
     HtmlPage page() {

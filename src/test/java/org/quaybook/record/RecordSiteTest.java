@@ -281,10 +281,15 @@ class RecordSiteTest {
         Demos demo = Demos.of("lantern-moth");
 
         assertThatThrownBy(() -> RecordSite.page(
-                        demo.assessment(), WORDS, demo.branding(), Templates.builtIn(), List.of("../job.yaml")))
+                        demo.assessment(),
+                        WORDS,
+                        demo.branding(),
+                        Templates.builtIn(),
+                        Map.of(),
+                        List.of("../job.yaml")))
                 .isInstanceOf(IllegalArgumentException.class);
         Map<String, byte[]> without =
-                RecordSite.page(demo.assessment(), WORDS, demo.branding(), Templates.builtIn(), List.of());
+                RecordSite.page(demo.assessment(), WORDS, demo.branding(), Templates.builtIn(), Map.of(), List.of());
         assertThat(HtmlPage.of(Objects.requireNonNull(without.get(demo.code() + "/index.html")))
                         .elements("//a[@download]"))
                 .isEmpty();
