@@ -3,6 +3,7 @@ package org.quaybook.pack.guide;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import org.quaybook.record.Branding;
 import org.quaybook.record.Discretion;
 import org.quaybook.record.Edition;
@@ -32,15 +33,24 @@ public final class GuidePage {
                 Discretion.ofAll(edition.assessment(), edition.words().say("record.blanked"));
         Map<String, Object> book = new GuideModel(edition.assessment(), edition.words(), branding).all();
         Map<String, Object> model = new LinkedHashMap<>(discretion.blank(book));
-        model.put("facts", discretion.blank(facts(book)));
+        Map<String, Object> facts = discretion.blank(facts(book, "facts"));
+        facts.put("installer", withoutPerson(facts(facts, "installer")));
+        model.put("facts", facts);
         model.put("web", true);
         model.put("logo", "");
         model.put("style", templates.text("guide/web.css"));
         return templates.fill("guide/web.ftlh", model).getBytes(StandardCharsets.UTF_8);
     }
 
+    /** The firm is published; whom to ask for there is not. */
+    private static Map<String, Object> withoutPerson(Map<String, Object> installer) {
+        Map<String, Object> firm = new LinkedHashMap<>(installer);
+        firm.put("contact", "");
+        return firm;
+    }
+
     @SuppressWarnings("unchecked")
-    private static Map<String, Object> facts(Map<String, Object> book) {
-        return (Map<String, Object>) java.util.Objects.requireNonNull(book.get("facts"));
+    private static Map<String, Object> facts(Map<String, Object> all, String subject) {
+        return (Map<String, Object>) Objects.requireNonNull(all.get(subject));
     }
 }
