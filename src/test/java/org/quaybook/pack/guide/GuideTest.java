@@ -37,6 +37,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.AtShoreFigures;
@@ -48,7 +49,10 @@ import org.quaybook.job.Job;
 import org.quaybook.job.Socket;
 import org.quaybook.pack.guide.PrintedGuide.Letter;
 import org.quaybook.quantity.Rounding;
+import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
+import org.quaybook.render.Templates;
+import org.quaybook.text.Words;
 
 /** The guide as it is printed. Sizes and limits without a named source are this project's own. */
 class GuideTest {
@@ -467,6 +471,21 @@ class GuideTest {
             int rehearsal = pageOf(guide, "Try it: pull the plug");
             assertThat(pageAfter(guide, rehearsal)).isEqualTo(rehearsal + 1);
             assertThat(guide.text(rehearsal)).contains("You must see", "If not", "☐", "Date", "Who");
+        }
+    }
+
+    /** Long words and long sentences of another language must not push a page to act by over its end. */
+    @ParameterizedTest
+    @MethodSource("org.quaybook.text.Words#languages")
+    void pagesToActByAreOnePageInEveryLanguage(String language) throws IOException {
+        Words words = Words.of(language);
+        DemoJob demo = DemoJob.of("marmalade-meridian");
+        byte[] pdf = Guide.pdf(new Edition(demo.assessment(), words), demo.branding(), Templates.builtIn());
+        try (PrintedGuide guide = new PrintedGuide(pdf)) {
+            for (String chapter : List.of("sockets", "rehearsal", "recovery")) {
+                int page = pageOf(guide, words.say("guide.chapter." + chapter).replace('\u00a0', ' '));
+                assertThat(pageAfter(guide, page)).as(chapter).isEqualTo(page + 1);
+            }
         }
     }
 
