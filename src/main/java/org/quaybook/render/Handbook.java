@@ -1,8 +1,11 @@
 package org.quaybook.render;
 
 import com.lowagie.text.DocumentException;
+import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfWriter;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,11 +20,15 @@ import org.xhtmlrenderer.pdf.ITextRenderer;
  * Fonts are Source Sans Pro (also for generic families) and Roboto Condensed; what they lack is taken from DejaVu Sans;
  * all are embedded. Scripts that are written from right to left or join their letters are not supported. {@code svg} and
  * {@code img} with a name in {@code .svg} are drawn as vectors with their text as text. Headings become bookmarks. Links
- * lead to a place in the document or to http and https. Safe for use by several threads.
+ * lead to a place in the document or to http and https.
+ *
+ * <p>The PDF can be read aloud and archived: it is tagged as {@link Tags} says and claims PDF/UA-1 (ISO 14289-1) and
+ * PDF/A-3a (ISO 19005-3). Safe for use by several threads.
  */
 public final class Handbook {
 
     private static final float DOTS_PER_POINT = ITextRenderer.DEFAULT_DOTS_PER_POINT;
+    private static final float POINTS_PER_INCH = 72;
     private static final int DOTS_PER_PIXEL = ITextRenderer.DEFAULT_DOTS_PER_PIXEL;
 
     /**
@@ -34,44 +41,75 @@ public final class Handbook {
      *     something that it must not: all faults at once as far as they can be found
      */
     public byte[] toPdf(String xhtml, DocumentInfo info, Resources resources) {
+        return toPdf(xhtml, info, resources, 1, List.of());
+    }
+
+    /**
+     * Lays out a document and puts files into it.
+     *
+     * @param xhtml the whole document
+     * @param info what the PDF says about itself
+     * @param resources the style sheets and pictures that it may name
+     * @param scale of everything: pages, letters and pictures are printed larger or smaller than the style sheets say
+     * @param attachments files that travel inside the PDF
+     * @throws RenderException as above
+     */
+    public byte[] toPdf(
+            String xhtml, DocumentInfo info, Resources resources, double scale, List<Attachment> attachments) {
         Faults faults = new Faults(info.title());
         Document document = Xml.parse(xhtml, info.title());
         XhtmlRules.apply(document, faults);
-        return LayoutLog.hear(faults, () -> new Layout(xhtml, info, resources, faults).print(document));
+        Layout layout = new Layout(document, info, resources, scale, attachments, faults);
+        return LayoutLog.hear(faults, () -> layout.print(xhtml));
     }
 
     /** One run of the layout engine. */
     private static final class Layout extends DefaultPDFCreationListener {
 
-        private final String xhtml;
+        private final Document document;
         private final DocumentInfo info;
+        private final List<Attachment> attachments;
         private final Faults faults;
+        private final Tags tags;
         private final LayoutAgent agent;
         private final ITextRenderer renderer;
+        private final List<byte[]> input = new ArrayList<>();
 
-        Layout(String xhtml, DocumentInfo info, Resources resources, Faults faults) {
-            this.xhtml = xhtml;
+        Layout(
+                Document document,
+                DocumentInfo info,
+                Resources resources,
+                double scale,
+                List<Attachment> attachments,
+                Faults faults) {
+            this.document = document;
             this.info = info;
+            this.attachments = attachments;
             this.faults = faults;
-            LayoutPaper paper = new LayoutPaper(DOTS_PER_POINT);
+            this.tags = new Tags(document, info.language());
+            float dotsPerPoint = (float) (DOTS_PER_POINT / scale);
+            LayoutPaper paper = new LayoutPaper(dotsPerPoint, tags);
             this.agent = new LayoutAgent(paper, DOTS_PER_PIXEL, resources, faults);
             this.renderer = new ITextRenderer(
-                    DOTS_PER_POINT,
+                    dotsPerPoint,
                     DOTS_PER_PIXEL,
                     paper,
                     agent,
                     new LayoutFonts(faults),
                     new LayoutElements(paper, agent, DOTS_PER_PIXEL, faults),
                     new LayoutText(faults));
+            // Lengths of the style sheets are those of an unscaled page.
+            renderer.getSharedContext().setDPI(POINTS_PER_INCH * DOTS_PER_POINT);
         }
 
-        byte[] print(Document document) {
+        byte[] print(String xhtml) {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             try {
                 renderer.setListener(this);
                 renderer.setDocument(document, null, new LayoutLanguage());
                 renderer.layout();
                 faults.throwIfAny();
+                input.add(xhtml.getBytes(StandardCharsets.UTF_8));
                 renderer.createPDF(out);
             } catch (DocumentException e) {
                 throw RenderException.of(
@@ -83,20 +121,35 @@ public final class Handbook {
 
         @Override
         public void preOpen(ITextRenderer engine) {
+            writer().setPdfVersion(PdfWriter.VERSION_1_7);
             writer().setFullCompression();
+            writer().setTagged();
+            writer().setTabs(PdfName.S);
             PdfIdentity.describe(writer(), info);
+            PdfIdentity.claim(writer(), info);
         }
 
         @Override
         public void preWrite(ITextRenderer engine, int pages) {
             // The engine would put the title element of the document over the title given.
             engine.getOutputDevice().setMetadata("title", info.title());
+            try {
+                Archive.nameColours(writer());
+                Archive.attach(writer(), attachments, info);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
         }
 
         @Override
         public void onClose(ITextRenderer engine) {
-            List<byte[]> input = new ArrayList<>(agent.used());
-            input.add(xhtml.getBytes(StandardCharsets.UTF_8));
+            try {
+                tags.root().writeAsRoot(writer());
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+            input.addAll(agent.used());
+            attachments.forEach(attachment -> input.add(attachment.content()));
             input.add(info.toString().getBytes(StandardCharsets.UTF_8));
             PdfIdentity.identify(writer(), input);
         }

@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Element;
 import org.xhtmlrenderer.css.sheet.StylesheetInfo;
 import org.xhtmlrenderer.css.sheet.StylesheetInfo.Origin;
 import org.xhtmlrenderer.simple.extend.XhtmlNamespaceHandler;
@@ -29,6 +31,12 @@ final class LayoutLanguage extends XhtmlNamespaceHandler {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** {@link LayoutPaper} makes the links. */
+    @Override
+    public @Nullable String getLinkUri(Element element) {
+        return null;
     }
 
     @Override

@@ -8,6 +8,7 @@ import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfObject;
 import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfWriter;
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.ZoneOffset;
@@ -28,11 +29,21 @@ final class PdfIdentity {
         about.put(PdfName.TITLE, text(info.title()));
         about.put(PdfName.AUTHOR, text(info.author()));
         about.put(PdfName.SUBJECT, text(info.subject()));
-        PdfDate date = new PdfDate(GregorianCalendar.from(info.date().atStartOfDay(ZoneOffset.UTC)));
+        PdfDate date = date(info);
         about.put(PdfName.CREATIONDATE, date);
         about.put(PdfName.MODDATE, date);
         writer.getExtraCatalog().put(PdfName.LANG, text(info.language()));
         writer.addViewerPreference(PdfName.DISPLAYDOCTITLE, PdfBoolean.PDFTRUE);
+    }
+
+    /** Before the document is opened, after {@link #describe}: the same once more as XMP, and what the file conforms to. */
+    static void claim(PdfWriter writer, DocumentInfo info) {
+        String producer = ((PdfString) writer.getInfo().get(PdfName.PRODUCER)).toUnicodeString();
+        writer.setXmpMetadata(Xmp.packet(info, producer).getBytes(StandardCharsets.UTF_8));
+    }
+
+    static PdfDate date(DocumentInfo info) {
+        return new PdfDate(GregorianCalendar.from(info.date().atStartOfDay(ZoneOffset.UTC)));
     }
 
     /** Before the document is closed; the input is all that the document was made from. */
@@ -53,7 +64,7 @@ final class PdfIdentity {
         }
     }
 
-    private static PdfString text(String text) {
+    static PdfString text(String text) {
         return new PdfString(text, PdfObject.TEXT_UNICODE);
     }
 }

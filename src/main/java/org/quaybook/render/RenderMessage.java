@@ -32,6 +32,8 @@ public enum RenderMessage implements MessageKey {
     ACTIVE_CONTENT("render.active-content"),
     /** A mistake in a drawing (what it is). */
     SVG_FAULT("render.svg-fault"),
+    /** A picture that says something to those who see it only (element, its source or nothing). */
+    ALTERNATIVE_MISSING("render.alternative-missing"),
     /** The layout engine gave up (what it says). */
     LAYOUT_FAILED("render.layout-failed"),
     /** A text too long for any QR code (its length in characters, the least error correction level). */

@@ -96,6 +96,9 @@ enum Typeface {
             BaseFont loaded = BaseFont.createFont(
                     name() + ".ttf", BaseFont.IDENTITY_H, BaseFont.EMBEDDED, BaseFont.NOT_CACHED, bytes(), null);
             loaded.setSecureRandom(new SubsetPrefix(path));
+            // The library's list of glyphs does not say what PDF/A-3 (ISO 19005-3, 6.2.11.4.2) wants of it; none is
+            // right.
+            loaded.setIncludeCidSet(false);
             return loaded;
         } catch (DocumentException | IOException e) {
             throw new IllegalStateException("not a font: " + path, e);

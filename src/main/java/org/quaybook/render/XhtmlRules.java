@@ -15,6 +15,7 @@ final class XhtmlRules {
     private static final Set<String> ACTIVE = Set.of(
             "script", "iframe", "frame", "object", "embed", "applet", "base", "form", "input", "select", "textarea");
 
+    private static final Set<String> PICTURES = Set.of("img", "svg");
     private static final Pattern WEB = Pattern.compile("https?://[^\\s]+", Pattern.CASE_INSENSITIVE);
     private static final Pattern HEADING = Pattern.compile("h[1-6]");
     private static final String SOFT_HYPHEN = "\u00ad";
@@ -31,7 +32,12 @@ final class XhtmlRules {
         XhtmlRules rules = new XhtmlRules(faults);
         List<Element> elements = Xml.elements(document.getDocumentElement());
         elements.forEach(element -> rules.ids.add(element.getAttribute("id")));
-        // Drawings are checked when they are read.
+        elements.stream()
+                .filter(element -> PICTURES.contains(Xml.localName(element)))
+                .filter(Alternative::isMissing)
+                .forEach(picture -> faults.add(
+                        RenderMessage.ALTERNATIVE_MISSING, Xml.localName(picture), picture.getAttribute("src")));
+        // What else drawings hold is checked when they are read.
         elements.stream()
                 .filter(element -> !SvgRules.NAMESPACE.equals(element.getNamespaceURI()))
                 .forEach(rules::check);

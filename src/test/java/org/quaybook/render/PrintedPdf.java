@@ -39,7 +39,8 @@ final class PrintedPdf implements AutoCloseable {
         PDFTextStripper stripper = new PDFTextStripper();
         stripper.setSortByPosition(true);
         stripper.setLineSeparator("\n");
-        return stripper.getText(document);
+        // Words are told apart by a space at the end of a line too.
+        return stripper.getText(document).replace(" \n", "\n");
     }
 
     /** Names of all fonts, those inside drawings too, and whether each is embedded. */
