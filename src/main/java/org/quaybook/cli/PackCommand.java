@@ -99,8 +99,7 @@ final class PackCommand extends JobCommand {
         }
         Path target = to.resolve(assessment.job().job().number());
         try {
-            Map<String, byte[]> files =
-                    Road.documents(assessment, judged.branding(), templates(), Main.Version.number());
+            Map<String, byte[]> files = Road.documents(judged, templates(), Main.Version.number());
             PackFolder.write(target, files);
         } catch (NotPrinted e) {
             report(err()).problems(e.diagnostics());

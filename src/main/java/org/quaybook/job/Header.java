@@ -46,6 +46,8 @@ public record Header(
                 form = "a folder in this file's folder, below it, or one folder up, such as ../tables")
         @Nullable String tables,
 
+        @Means("paper of the documents; unless said, that of the rulebook's country") @Nullable PaperKind paper,
+
         @Means("who did the work") @Nullable String fitter,
         Place place) {
     public Header {

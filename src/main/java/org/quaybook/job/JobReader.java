@@ -36,20 +36,20 @@ public final class JobReader {
         Optional<Reading<Installer>> installer =
                 installerFile(jobFile, job.found).map(file -> file(Installer.class, file, vocabulary, Found.nothing()));
         installer.ifPresent(reading -> problems.addAll(reading.problems));
-        return new JobReading(job.value, installer.map(Reading::value).orElse(null), problems);
+        return new JobReading(job.value, installer.map(Reading::value).orElse(null), job.text, problems);
     }
 
     /** Reads the text of a job file, without reading or writing anything; the installer profile is not looked for. */
     public static JobReading parse(String text, String fileName, Vocabulary vocabulary) {
         Reading<Job> job = text(Job.class, text, fileName, vocabulary, Found.nothing());
-        return new JobReading(job.value, null, job.problems);
+        return new JobReading(job.value, null, text, job.problems);
     }
 
     /** Reads the text of an installer profile; in what comes back the job is missing. */
     public static JobReading parseInstaller(String text, String fileName) {
         Reading<Installer> installer =
                 text(Installer.class, text, fileName, new Vocabulary(List.of(), List.of()), Found.nothing());
-        return new JobReading(null, installer.value, installer.problems);
+        return new JobReading(null, installer.value, "", installer.problems);
     }
 
     /** Reads the readings of a later visit to a job; its tests may name whatever the job file names. */
@@ -66,7 +66,7 @@ public final class JobReader {
     }
 
     /** What came of one file; the value is null exactly if there is an error. */
-    private record Reading<R>(@Nullable R value, Found found, List<Diagnostic> problems) {}
+    private record Reading<R>(@Nullable R value, Found found, String text, List<Diagnostic> problems) {}
 
     private static Optional<Path> installerFile(Path jobFile, Found found) {
         try {
@@ -99,7 +99,7 @@ public final class JobReader {
     private static <R> Reading<R> refused(String name, Message message) {
         Problems problems = new Problems(name, "");
         problems.add(problems.place("", Position.START), message);
-        return new Reading<>(null, new Found(), problems.sorted());
+        return new Reading<>(null, new Found(), "", problems.sorted());
     }
 
     private static <R extends Record> Reading<R> text(
@@ -114,6 +114,6 @@ public final class JobReader {
         known.visited()
                 .ifPresent(
                         job -> found.all(Readings.class).forEach(readings -> JobChecks.visit(readings, job, problems)));
-        return new Reading<>(problems.haveErrors() ? null : value.orElse(null), found, problems.sorted());
+        return new Reading<>(problems.haveErrors() ? null : value.orElse(null), found, text, problems.sorted());
     }
 }

@@ -1,12 +1,14 @@
 package org.quaybook.pack;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +18,7 @@ import org.quaybook.diag.Message;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.Figures;
 import org.quaybook.figures.Tables;
+import org.quaybook.job.HandoverCopy;
 import org.quaybook.job.Installer;
 import org.quaybook.job.Job;
 import org.quaybook.job.JobReader;
@@ -34,6 +37,7 @@ import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
 import org.quaybook.record.RecordSite;
 import org.quaybook.reference.Rulebook;
+import org.quaybook.render.Attachment;
 import org.quaybook.render.RenderException;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
@@ -52,12 +56,14 @@ public final class Road {
      * How far a job came.
      *
      * @param assessment what the documents are made of; null exactly if a problem is an error
+     * @param source the job file as it was read
      * @param problems what is wrong with the input, and warnings
      * @param unfinished the job when it could be read but lacks what the figures need
      */
     public record Judged(
             @Nullable Assessment assessment,
             Branding branding,
+            String source,
             List<Diagnostic> problems,
             Optional<Unfinished> unfinished) {
         public Judged {
@@ -80,13 +86,13 @@ public final class Road {
 
     private static Judged judged(Path job, Optional<Path> later) {
         Path file = Files.isDirectory(job) ? job.resolve(USUAL_JOB_NAME) : job;
-        Vocabulary vocabulary = new Vocabulary(Rulebook.names(), Words.languages());
+        Vocabulary vocabulary = vocabulary();
         JobReading reading = JobReader.read(file, vocabulary);
         List<Diagnostic> problems = new ArrayList<>(reading.problems());
         Job read = reading.job();
         Installer installer = reading.installer();
         if (read == null || installer == null) {
-            return new Judged(null, Branding.none(), problems, Optional.empty());
+            return new Judged(null, Branding.none(), reading.text(), problems, Optional.empty());
         }
         if (later.isPresent()) {
             ReadingsReading visit = JobReader.readings(later.get(), read, vocabulary);
@@ -100,7 +106,7 @@ public final class Road {
                 .with(OwnChapter.read(file.resolveSibling(read.job().installer()), installer, problems));
         Optional<Tables> own = OwnTables.read(file, read, installer, problems);
         if (own.isEmpty()) {
-            return new Judged(null, branding, problems, Optional.empty());
+            return new Judged(null, branding, reading.text(), problems, Optional.empty());
         }
         Tables tables = own.get();
         Figures.Outcome outcome = Figures.of(read, tables);
@@ -110,6 +116,7 @@ public final class Road {
         return new Judged(
                 wrong || figures == null ? null : Assessment.of(read, installer, figures, tables),
                 branding,
+                reading.text(),
                 problems,
                 figures == null ? Optional.of(new Unfinished(read, installer)) : Optional.empty());
     }
@@ -140,32 +147,31 @@ public final class Road {
     /**
      * The documents of a pack: path inside the pack to content. The same job gives the same bytes.
      *
+     * @param judged a job that came as far as an assessment
      * @param ownTemplates folder whose templates take the place of the built-in ones; null for none
      * @param version of the program, for the files that programs read
      * @throws NotPrinted if a text is too long for its label or sheet, has a character that no font has, or a template is
      *     faulty
      */
-    public static Map<String, byte[]> documents(
-            Assessment it, Branding branding, @Nullable Path ownTemplates, String version) throws NotPrinted {
+    public static Map<String, byte[]> documents(Judged judged, @Nullable Path ownTemplates, String version)
+            throws NotPrinted {
         try {
-            return printed(it, branding, ownTemplates, version);
+            return printed(judged, ownTemplates, version);
         } catch (RenderException e) {
             throw new NotPrinted(e);
         }
     }
 
-    private static Map<String, byte[]> printed(
-            Assessment assessment, Branding branding, @Nullable Path ownTemplates, String version) throws NotPrinted {
+    private static Map<String, byte[]> printed(Judged judged, @Nullable Path ownTemplates, String version)
+            throws NotPrinted {
+        Assessment assessment = Objects.requireNonNull(judged.assessment());
+        Branding branding = judged.branding();
         Templates templates = templates(ownTemplates);
         Map<String, byte[]> files = new TreeMap<>();
         List<Edition> editions = Editions.of(assessment, ownTemplates);
         Edition first = editions.get(0);
         Assessment it = first.assessment();
         Words words = first.words();
-        for (Edition edition : editions) {
-            String suffix = edition.equals(first) ? "" : "-" + edition.words().language();
-            files.put("guide" + suffix + ".pdf", Guide.pdf(edition, branding, templates));
-        }
         files.put("quick-card.pdf", QuickCards.pdf(editions, branding, templates));
         files.putAll(SingleSheets.pdfs(it, words, branding, templates));
         RecordLink link =
@@ -176,7 +182,12 @@ public final class Road {
                 "worksheet.pdf",
                 Worksheet.pdf(assessment, installers(assessment, ownTemplates), templates, labels.notes()));
         files.putAll(record(editions, link, branding, templates));
-        files.put("figures.json", FiguresJson.of(it, words, labels.notes(), version));
+        byte[] figures = FiguresJson.of(it, words, labels.notes(), version);
+        files.put("figures.json", figures);
+        for (Edition edition : editions) {
+            String suffix = edition.equals(first) ? "" : "-" + edition.words().language();
+            guides(judged, edition, templates, figures).forEach((name, pdf) -> files.put(name + suffix + ".pdf", pdf));
+        }
         files.put("issue.json", IssueJson.of(it, files, version));
         return files;
     }
@@ -195,6 +206,45 @@ public final class Road {
         RecordSite.page(first.assessment(), first.words(), branding, templates, guides, List.of())
                 .forEach((path, content) -> files.put("record/" + path, content));
         return files;
+    }
+
+    /** The guide of one language: small, as a booklet to fold, and on whole pages in larger type. */
+    private static Map<String, byte[]> guides(Judged judged, Edition edition, Templates templates, byte[] figures) {
+        Paper paper = Paper.of(edition.assessment());
+        Guide guide = new Guide(edition, judged.branding(), templates);
+        List<Attachment> attachments = attachments(judged, edition.words(), figures);
+        return Map.of(
+                "guide",
+                guide.pdf(paper.small(), attachments),
+                "guide-booklet",
+                guide.booklet(paper),
+                "guide-" + paper.full().name(),
+                guide.pdf(paper.full(), attachments));
+    }
+
+    /** What the guide was made from and what it shows, for whoever wants to check or to go on working with it. */
+    private static List<Attachment> attachments(Judged judged, Words words, byte[] figures) {
+        List<Attachment> attachments = new ArrayList<>();
+        Job job = Objects.requireNonNull(judged.assessment()).job();
+        HandoverCopy.of(judged.source(), job, vocabulary())
+                .map(copy -> new Attachment(
+                        USUAL_JOB_NAME,
+                        "application/yaml",
+                        Attachment.Relation.SOURCE,
+                        words.say("guide.attached.job"),
+                        copy.getBytes(StandardCharsets.UTF_8)))
+                .ifPresent(attachments::add);
+        attachments.add(new Attachment(
+                "figures.json",
+                "application/json",
+                Attachment.Relation.DATA,
+                words.say("guide.attached.figures"),
+                figures));
+        return attachments;
+    }
+
+    private static Vocabulary vocabulary() {
+        return new Vocabulary(Rulebook.names(), Words.languages());
     }
 
     /** The worksheet alone, for a job that must not be handed over yet: it says so on every page. */
@@ -235,7 +285,7 @@ public final class Road {
     public static List<Path> inputs(Path job) {
         Path file = Files.isDirectory(job) ? job.resolve(USUAL_JOB_NAME) : job;
         List<Path> inputs = new ArrayList<>(List.of(file));
-        JobReading reading = JobReader.read(file, new Vocabulary(Rulebook.names(), Words.languages()));
+        JobReading reading = JobReader.read(file, vocabulary());
         Job read = reading.job();
         Installer installer = reading.installer();
         if (read != null) {

@@ -11,12 +11,18 @@ import com.lowagie.text.pdf.PdfDictionary;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfNumber;
 import com.lowagie.text.pdf.PdfObject;
+import com.lowagie.text.pdf.PdfOutline;
 import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfWriter;
 import java.awt.Rectangle;
 import java.awt.Shape;
 import java.awt.geom.Point2D;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
@@ -59,6 +65,11 @@ final class LayoutPaper extends ITextOutputDevice {
 
     private PdfDictionary properties = new PdfDictionary();
     private boolean spaceFollows;
+    private Runnable whenSeen = () -> {};
+
+    /** Where headings were first seen. */
+    private final Map<Element, PdfDestination> headings = new HashMap<>();
+
     private boolean open;
 
     LayoutPaper(float dotsPerPoint, Tags tags) {
@@ -80,7 +91,9 @@ final class LayoutPaper extends ITextOutputDevice {
 
     @Override
     public void drawText(RenderingContext context, InlineText text) {
-        slot = isDecoration(text) ? null : tags.of(text).orElse(null);
+        boolean decoration = isDecoration(text);
+        slot = decoration ? null : tags.of(text).orElse(null);
+        whenSeen = decoration ? () -> {} : () -> noteHeading(context, text);
         properties = new PdfDictionary();
         String drawn = text.getSubstring();
         if (drawn.length() > 1 && drawn.charAt(drawn.length() - 1) == SOFT_HYPHEN) {
@@ -91,6 +104,49 @@ final class LayoutPaper extends ITextOutputDevice {
         super.drawText(context, text);
         slot = null;
         spaceFollows = false;
+        whenSeen = () -> {};
+    }
+
+    /** The engine takes a heading to stand where the space above it begins, which may be on the page before. */
+    private void noteHeading(RenderingContext context, InlineText text) {
+        for (Box box = text.getParent(); box != null; box = box.getParent()) {
+            Element element = box.getElement();
+            if (element != null && tags.isHeading(element) && !headings.containsKey(element)) {
+                Rectangle edge = box.getContentAreaEdge(box.getAbsX(), box.getAbsY(), context);
+                headings.put(element, place(area(context, edge).getTop(), writer().getPageNumber()));
+            }
+        }
+    }
+
+    /** Writes the bookmarks: every heading below the last one of a higher rank. */
+    @Override
+    public void finish(RenderingContext context, Box all) {
+        Deque<PdfOutline> outlines = new ArrayDeque<>();
+        Deque<Integer> ranks = new ArrayDeque<>();
+        outlines.push(writer().getRootOutline());
+        ranks.push(0);
+        for (Element heading : tags.headings()) {
+            PdfDestination place = headings.get(heading);
+            if (place != null) {
+                int rank = Xml.localName(heading).charAt(1) - '0';
+                while (ranks.element() >= rank) {
+                    outlines.pop();
+                    ranks.pop();
+                }
+                outlines.push(new PdfOutline(outlines.element(), place, plain(heading.getTextContent())));
+                ranks.push(rank);
+            }
+        }
+    }
+
+    private PdfDestination place(float top, int page) {
+        PdfDestination place = new PdfDestination(PdfDestination.XYZ, 0, top, 0);
+        place.addPage(writer().getPageReference(page));
+        return place;
+    }
+
+    private static String plain(String text) {
+        return text.replace(String.valueOf(SOFT_HYPHEN), "").strip().replaceAll("\\s+", " ");
     }
 
     /** Heads and feet of pages are no part of the text, nor is the head of a table when it is repeated. */
@@ -130,6 +186,7 @@ final class LayoutPaper extends ITextOutputDevice {
         if (isClippedAway(x, y, asked)) {
             return;
         }
+        whenSeen.run();
         marked(slot, properties, () -> {
             List<Typeface.Run> runs = LayoutText.runs(LayoutFonts.typeface(asked), spaceFollows ? text + " " : text);
             float pen = x;
@@ -285,14 +342,14 @@ final class LayoutPaper extends ITextOutputDevice {
     private PdfAction inside(RenderingContext context, String id) {
         Box target = getSharedContext().getBoxById(id);
         Layer layer = root == null ? null : root.getLayer();
-        PageBox page = target == null || layer == null ? null : layer.getPage(context, target.getAbsY());
-        if (target == null || page == null) {
+        if (target == null || layer == null) {
             throw new IllegalStateException("checked before, but leads nowhere: " + id);
         }
-        float down = target.getAbsY() - page.getTop() + page.getMarginBorderPadding(context, Edge.TOP);
+        int top = target.getAbsY() + (int) target.getMargin(context).top();
+        PageBox page = Objects.requireNonNull(layer.getPage(context, top));
+        float down = top - page.getTop() + page.getMarginBorderPadding(context, Edge.TOP);
         PdfDestination place =
-                new PdfDestination(PdfDestination.XYZ, 0, getDeviceLength(page.getHeight(context) - down), 0);
-        place.addPage(writer().getPageReference(getStartPageNo() + page.getPageNo() + 1));
+                place(getDeviceLength(page.getHeight(context) - down), getStartPageNo() + page.getPageNo() + 1);
         PdfAction action = new PdfAction();
         action.put(PdfName.S, PdfName.GOTO);
         action.put(PdfName.D, place);
@@ -310,7 +367,7 @@ final class LayoutPaper extends ITextOutputDevice {
                     .map(Element::getTextContent)
                     .orElse("");
         }
-        String plain = text.replace(String.valueOf(SOFT_HYPHEN), "").strip().replaceAll("\\s+", " ");
+        String plain = plain(text);
         return plain.isEmpty() ? target : plain;
     }
 

@@ -20,6 +20,9 @@ import java.util.Map;
 public record PageFormat(
         String name, double width, double height, double scale, double inner, double outer, double top, double bottom) {
 
+    /** How much wider and higher a page with narrow margins is, millimetres on A5. */
+    private static final double WIDER = 8;
+
     /** ISO 216. Margins and type of all formats are this project's own. */
     public static final PageFormat A5 = new PageFormat("a5", 148, 210, 1, 18, 12, 16, 15);
 
@@ -40,7 +43,9 @@ public record PageFormat(
 
     /**
      * For style sheets: {@code width}, {@code height}, {@code inner}, {@code outer}, {@code top}, {@code bottom}, and
-     * {@code body}, the width between the margins; as CSS lengths before scaling.
+     * {@code body}, the width between the margins; {@code wideSide}, {@code wideTop} and {@code wideBody}, the same for a
+     * page with narrow margins and no running head; {@code coverHeight}, what fits on a page without margins. All as CSS
+     * lengths before scaling.
      */
     public Map<String, String> lengths() {
         Map<String, String> lengths = new LinkedHashMap<>();
@@ -51,6 +56,11 @@ public record PageFormat(
         lengths.put("top", length(top));
         lengths.put("bottom", length(bottom));
         lengths.put("body", length(width - inner - outer));
+        double side = (inner + outer) / 2 - WIDER / 2 * scale;
+        lengths.put("wideSide", length(side));
+        lengths.put("wideTop", length(top - WIDER * scale));
+        lengths.put("wideBody", length(width - 2 * side));
+        lengths.put("coverHeight", length(height - scale));
         return lengths;
     }
 

@@ -47,6 +47,7 @@ final class Tags {
     private final Map<Element, TagSlot> before = new HashMap<>();
     private final Map<Element, TagSlot> after = new HashMap<>();
     private final Map<Element, List<TagPart>> content = new HashMap<>();
+    private final List<Element> headings = new ArrayList<>();
     private final Map<Element, Tag> figures = new HashMap<>();
     private final Tag root;
 
@@ -54,6 +55,15 @@ final class Tags {
     Tags(Document document, String language) {
         this.language = language;
         this.root = new Tag("Document", wrapped(bodies(document)));
+    }
+
+    /** All headings in the order of the text. */
+    List<Element> headings() {
+        return List.copyOf(headings);
+    }
+
+    boolean isHeading(Element element) {
+        return headings.contains(element);
     }
 
     private List<TagPart> bodies(Document document) {
@@ -161,6 +171,7 @@ final class Tags {
             return inside(element);
         }
         if (HEADING.matcher(name).matches()) {
+            headings.add(element);
             return one(name.toUpperCase(Locale.ROOT), inside(element));
         }
         return switch (name) {

@@ -17,8 +17,6 @@ final class XhtmlRules {
 
     private static final Set<String> PICTURES = Set.of("img", "svg");
     private static final Pattern WEB = Pattern.compile("https?://[^\\s]+", Pattern.CASE_INSENSITIVE);
-    private static final Pattern HEADING = Pattern.compile("h[1-6]");
-    private static final String SOFT_HYPHEN = "\u00ad";
 
     private final Faults faults;
     private final Set<String> ids = new HashSet<>();
@@ -27,7 +25,7 @@ final class XhtmlRules {
         this.faults = faults;
     }
 
-    /** Checks a document and gives headings with soft hyphens a bookmark without them. */
+    /** Checks a document. */
     static void apply(Document document, Faults faults) {
         XhtmlRules rules = new XhtmlRules(faults);
         List<Element> elements = Xml.elements(document.getDocumentElement());
@@ -58,10 +56,6 @@ final class XhtmlRules {
         }
         if (name.equals("style")) {
             element.setTextContent(withoutImport(element.getTextContent(), "<style>", faults));
-        }
-        if (HEADING.matcher(name).matches() && element.getTextContent().contains(SOFT_HYPHEN)) {
-            element.setAttribute(
-                    "data-pdf-bookmark-name", element.getTextContent().replace(SOFT_HYPHEN, ""));
         }
     }
 

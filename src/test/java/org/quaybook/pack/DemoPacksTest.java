@@ -39,7 +39,7 @@ class DemoPacksTest {
         Road.Judged judged = Road.judge(job);
         assertThat(judged.problems()).isEmpty();
         try {
-            return Road.documents(Objects.requireNonNull(judged.assessment()), judged.branding(), null, "test");
+            return Road.documents(judged, null, "test");
         } catch (NotPrinted e) {
             throw new AssertionError(e);
         }

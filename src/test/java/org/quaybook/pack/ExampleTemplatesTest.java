@@ -23,7 +23,7 @@ class ExampleTemplatesTest {
 
     private static Map<String, byte[]> pack(@org.jspecify.annotations.Nullable Path templates) throws Exception {
         Road.Judged judged = Road.judge(Path.of("demo-jobs/second-biscuit"));
-        return Road.documents(Objects.requireNonNull(judged.assessment()), judged.branding(), templates, "test");
+        return Road.documents(judged, templates, "test");
     }
 
     @Test

@@ -1,44 +1,88 @@
 package org.quaybook.pack.guide;
 
+import java.util.List;
 import org.quaybook.checks.Assessment;
+import org.quaybook.pack.Paper;
 import org.quaybook.record.Branding;
 import org.quaybook.record.Edition;
+import org.quaybook.render.Attachment;
+import org.quaybook.render.Booklet;
 import org.quaybook.render.DocumentInfo;
 import org.quaybook.render.Handbook;
+import org.quaybook.render.PageFormat;
 import org.quaybook.render.Resources;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
 
-/** The owner's guide: an A5 book for whoever lives with the installation and is no electrician. */
+/** The owner's guide: a small book for whoever lives with the installation and is no electrician. */
 public final class Guide {
 
-    private Guide() {}
+    private final Assessment assessment;
+    private final Words words;
+    private final Branding branding;
+    private final Templates templates;
+    private final GuideModel model;
 
     /**
-     * Makes the guide of a job as a PDF. Holds nothing personal of the owner.
+     * The guide of a job.
      *
      * @param edition the job with figures and findings, and the reader's language; if a finding forbids handing over, the
      *     cover says so
      * @param branding the installer's look
      * @param templates where {@code guide/guide.ftlx} and the files that it names are found
+     */
+    public Guide(Edition edition, Branding branding, Templates templates) {
+        this.assessment = edition.assessment();
+        this.words = edition.words();
+        this.branding = branding;
+        this.templates = templates;
+        this.model = new GuideModel(assessment, words, branding);
+    }
+
+    /**
+     * Makes the guide as a PDF. Its pages hold nothing personal of the owner.
+     *
+     * @param format the page; templates are written for A5
+     * @param attachments files that travel inside the PDF
      * @throws org.quaybook.render.RenderException if a template or picture is faulty, or a text has a character that no
      *     font can print
      */
-    public static byte[] pdf(Edition edition, Branding branding, Templates templates) {
-        Assessment assessment = edition.assessment();
-        Words words = edition.words();
-        GuideModel model = new GuideModel(assessment, words, branding);
-        String xhtml = templates.fill("guide/guide.ftlx", model.all());
-        DocumentInfo info = new DocumentInfo(
+    public byte[] pdf(PageFormat format, List<Attachment> attachments) {
+        return pdf(format, 0, attachments);
+    }
+
+    /**
+     * The small guide on sheets to be printed on both sides and folded, its last sheet filled up with pages for notes.
+     *
+     * @param paper whose whole sheets are printed on
+     */
+    public byte[] booklet(Paper paper) {
+        PageFormat small = paper.small();
+        int missing = Booklet.missing(Booklet.pages(pdf(small, 0, List.of())));
+        return Booklet.toPdf(
+                pdf(small, missing, List.of()),
+                small,
+                /* width= */ paper.full().height(),
+                /* height= */ paper.full().width(),
+                words.say("guide.booklet"),
+                info());
+    }
+
+    private byte[] pdf(PageFormat format, int notes, List<Attachment> attachments) {
+        String xhtml = templates.fill("guide/guide.ftlx", model.printed(format, notes));
+        return new Handbook().toPdf(xhtml, info(), resources(), format.scale(), attachments);
+    }
+
+    private DocumentInfo info() {
+        return new DocumentInfo(
                 model.title(),
                 assessment.installer().firm(),
                 words.say("guide.subject"),
                 words.language(),
                 assessment.job().job().date());
-        return new Handbook().toPdf(xhtml, info, resources(branding, templates));
     }
 
-    private static Resources resources(Branding branding, Templates templates) {
+    private Resources resources() {
         Resources resources = Resources.of(templates);
         return GuideModel.logoName(branding)
                 .map(name -> resources.with(name, branding.logo()))

@@ -1,5 +1,7 @@
 package org.quaybook.pack.guide;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,6 +10,7 @@ import org.quaybook.pack.pictures.Pictures;
 import org.quaybook.record.Branding;
 import org.quaybook.record.FactSheet;
 import org.quaybook.record.Rows;
+import org.quaybook.render.PageFormat;
 import org.quaybook.render.Prose;
 import org.quaybook.render.TemplateFunction;
 import org.quaybook.text.Words;
@@ -25,6 +28,19 @@ final class GuideModel {
         this.brief = Briefing.of(it, words);
         this.words = words;
         this.branding = branding;
+    }
+
+    /**
+     * The model for a printed guide.
+     *
+     * @param format the page
+     * @param notes how many pages for notes go at the end
+     */
+    Map<String, Object> printed(PageFormat format, int notes) {
+        Map<String, Object> printed = new LinkedHashMap<>(all());
+        printed.put("page", format.lengths());
+        printed.put("notes", Collections.nCopies(notes, ""));
+        return printed;
     }
 
     Map<String, Object> all() {

@@ -1,9 +1,9 @@
 package org.quaybook.pack.sheets;
 
 import org.quaybook.checks.Assessment;
-import org.quaybook.quantity.ConductorSize;
+import org.quaybook.pack.Paper;
 
-/** The paper of single sheets: metric, or American where the rulebook counts conductors in AWG. */
+/** The paper of single sheets: metric, or American. */
 enum SheetPaper {
     METRIC("148mm 210mm", "210mm 297mm"),
     AMERICAN("5.5in 8.5in", "8.5in 11in");
@@ -17,7 +17,7 @@ enum SheetPaper {
     }
 
     static SheetPaper of(Assessment it) {
-        return it.tables().rules().conductors() == ConductorSize.Series.AWG ? AMERICAN : METRIC;
+        return Paper.of(it) == Paper.LETTER ? AMERICAN : METRIC;
     }
 
     /** Width and height of the quick card, as style sheets write them. */

@@ -10,10 +10,10 @@ import org.quaybook.checks.Assessment;
 import org.quaybook.checks.Finding;
 import org.quaybook.diag.Severity;
 import org.quaybook.job.Job;
+import org.quaybook.pack.Paper;
 import org.quaybook.pack.labels.LabelNote;
 import org.quaybook.pack.workings.Workings;
 import org.quaybook.pack.workings.Workings.Worked;
-import org.quaybook.quantity.ConductorSize;
 import org.quaybook.record.Rows;
 import org.quaybook.reference.Rulebook;
 import org.quaybook.render.TemplateFunction;
@@ -97,7 +97,7 @@ final class WorksheetModel {
                     .put("title", words.say("worksheet.sheet." + id))
                     .map());
         }
-        boolean letter = rules.conductors() == ConductorSize.Series.AWG;
+        boolean letter = Paper.of(job, rules) == Paper.LETTER;
         return new Rows()
                 .put("language", words.language())
                 .put("title", title())

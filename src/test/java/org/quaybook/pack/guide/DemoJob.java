@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.quaybook.checks.Assessment;
@@ -17,6 +18,7 @@ import org.quaybook.job.Vocabulary;
 import org.quaybook.record.Branding;
 import org.quaybook.record.Edition;
 import org.quaybook.reference.Rulebook;
+import org.quaybook.render.PageFormat;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
 
@@ -64,7 +66,11 @@ public record DemoJob(Assessment assessment, Branding branding) {
     }
 
     public byte[] guide() {
-        return Guide.pdf(new Edition(assessment, WORDS), branding, Templates.builtIn());
+        return guide(PageFormat.A5);
+    }
+
+    byte[] guide(PageFormat format) {
+        return new Guide(new Edition(assessment, WORDS), branding, Templates.builtIn()).pdf(format, List.of());
     }
 
     private static String read(Path file) {

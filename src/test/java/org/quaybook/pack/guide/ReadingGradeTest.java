@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.FieldSource;
+import org.quaybook.render.PageFormat;
 import org.quaybook.render.Templates;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -112,7 +113,9 @@ class ReadingGradeTest {
     private static Map<String, List<String>> chapters(String demo) {
         DemoJob job = DemoJob.of(demo);
         Document guide = parse(Templates.builtIn()
-                .fill("guide/guide.ftlx", new GuideModel(job.assessment(), DemoJob.WORDS, job.branding()).all()));
+                .fill(
+                        "guide/guide.ftlx",
+                        new GuideModel(job.assessment(), DemoJob.WORDS, job.branding()).printed(PageFormat.A5, 0)));
         Map<String, List<String>> chapters = new LinkedHashMap<>();
         NodeList divisions = guide.getElementsByTagName("div");
         for (int i = 0; i < divisions.getLength(); i++) {

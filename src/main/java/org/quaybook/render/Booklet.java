@@ -1,0 +1,121 @@
+package org.quaybook.render;
+
+import com.lowagie.text.Document;
+import com.lowagie.text.Rectangle;
+import com.lowagie.text.pdf.PdfContentByte;
+import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfReader;
+import com.lowagie.text.pdf.PdfWriter;
+import java.awt.Color;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Puts the pages of a small document side by side on sheets that are printed on both sides, turned on the short edge,
+ * folded in the middle and stapled. For the printer only: links, bookmarks and tags stay in the document itself. Paper is
+ * taken to have no thickness.
+ */
+public final class Booklet {
+
+    private static final int PAGES_A_SHEET = 4;
+    private static final float LINE_SIZE = 7;
+    private static final double LINE_FROM_FOLD = 4;
+    private static final Color LINE_COLOUR = new Color(0x55, 0x55, 0x55);
+    private static final PdfName DUPLEX = new PdfName("Duplex");
+    private static final PdfName SHORT_EDGE = new PdfName("DuplexFlipShortEdge");
+
+    private Booklet() {}
+
+    /**
+     * One side of a sheet.
+     *
+     * @param left number of the page on the left, from 1
+     * @param right number of the page on the right
+     */
+    public record Side(int left, int right) {}
+
+    /** How many pages a document lacks to fill whole sheets. */
+    public static int missing(int pages) {
+        return Math.floorMod(-pages, PAGES_A_SHEET);
+    }
+
+    /** How many pages a PDF has. */
+    public static int pages(byte[] pdf) {
+        try (PdfReader reader = new PdfReader(pdf)) {
+            return reader.getNumberOfPages();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /**
+     * Which pages lie side by side, in the order in which the sides are printed.
+     *
+     * @param pages a multiple of four
+     */
+    public static List<Side> sides(int pages) {
+        if (pages <= 0 || missing(pages) != 0) {
+            throw new IllegalArgumentException("no booklet of " + pages + " pages");
+        }
+        List<Side> sides = new ArrayList<>();
+        for (int side = 0; side < pages / 2; side++) {
+            int low = side + 1;
+            int high = pages - side;
+            sides.add(side % 2 == 0 ? new Side(high, low) : new Side(low, high));
+        }
+        return sides;
+    }
+
+    /**
+     * Lays out the sheets.
+     *
+     * @param pdf a document of a multiple of four pages, all of the format
+     * @param page its format
+     * @param width of the sheet, millimetres, at least two pages
+     * @param height of the sheet, millimetres
+     * @param line how to print, fold and staple; stands small along the fold of the first side
+     */
+    public static byte[] toPdf(
+            byte[] pdf, PageFormat page, double width, double height, String line, DocumentInfo info) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        float wide = (float) Millimetres.toPoints(width);
+        float high = (float) Millimetres.toPoints(height);
+        float pageWide = (float) Millimetres.toPoints(page.width());
+        float foot = (high - (float) Millimetres.toPoints(page.height())) / 2;
+        try (PdfReader reader = new PdfReader(pdf);
+                Document document = new Document(new Rectangle(wide, high))) {
+            PdfWriter writer = PdfWriter.getInstance(document, out);
+            writer.setPdfVersion(PdfWriter.VERSION_1_7);
+            writer.setFullCompression();
+            PdfIdentity.describe(writer, info);
+            writer.addViewerPreference(PdfName.PRINTSCALING, PdfName.NONE);
+            writer.addViewerPreference(DUPLEX, SHORT_EDGE);
+            document.open();
+            for (Side side : sides(reader.getNumberOfPages())) {
+                document.newPage();
+                PdfContentByte content = writer.getDirectContent();
+                content.addTemplate(writer.getImportedPage(reader, side.left()), wide / 2 - pageWide, foot);
+                content.addTemplate(writer.getImportedPage(reader, side.right()), wide / 2, foot);
+                if (side.right() == 1) {
+                    tell(content, line, wide / 2 - (float) Millimetres.toPoints(LINE_FROM_FOLD), high / 2);
+                }
+            }
+            PdfIdentity.identify(writer, List.of(pdf, (info + line).getBytes(StandardCharsets.UTF_8)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return out.toByteArray();
+    }
+
+    private static void tell(PdfContentByte content, String line, float x, float y) {
+        content.beginText();
+        content.setColorFill(LINE_COLOUR);
+        content.setFontAndSize(Typeface.SANS.font(), LINE_SIZE);
+        content.showTextAligned(PdfContentByte.ALIGN_CENTER, line, x, y, 90);
+        content.endText();
+    }
+}
