@@ -51,6 +51,7 @@ import org.quaybook.pack.guide.PrintedGuide.Letter;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
+import org.quaybook.render.PageFormat;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
 
@@ -480,7 +481,8 @@ class GuideTest {
     void pagesToActByAreOnePageInEveryLanguage(String language) throws IOException {
         Words words = Words.of(language);
         DemoJob demo = DemoJob.of("marmalade-meridian");
-        byte[] pdf = Guide.pdf(new Edition(demo.assessment(), words), demo.branding(), Templates.builtIn());
+        byte[] pdf = new Guide(new Edition(demo.assessment(), words), demo.branding(), Templates.builtIn())
+                .pdf(PageFormat.A5, List.of());
         try (PrintedGuide guide = new PrintedGuide(pdf)) {
             for (String chapter : List.of("sockets", "rehearsal", "recovery")) {
                 int page = pageOf(guide, words.say("guide.chapter." + chapter).replace('\u00a0', ' '));
