@@ -98,6 +98,7 @@ public final class Handbook {
                     new LayoutFonts(faults),
                     new LayoutElements(paper, agent, DOTS_PER_PIXEL, faults),
                     new LayoutText(faults));
+            renderer.getSharedContext().setLineBreakingStrategy(new LayoutBreaks());
             // Lengths of the style sheets are those of an unscaled page.
             renderer.getSharedContext().setDPI(POINTS_PER_INCH * DOTS_PER_POINT);
         }

@@ -29,12 +29,22 @@ public final class PageFit {
      * @throws RenderException if it does not fit at the least size either, or for what {@link Handbook} refuses
      */
     public byte[] toPdf(int pages, Function<String, String> xhtml, DocumentInfo info, Resources resources) {
+        return new Handbook().toPdf(xhtml.apply(size(pages, xhtml, info, resources, 1)), info, resources);
+    }
+
+    /**
+     * The type in which {@link #toPdf} would set a document, for a part of a larger one.
+     *
+     * @param scale of the pages, as {@link Handbook} has it
+     */
+    public String size(
+            int pages, Function<String, String> xhtml, DocumentInfo info, Resources resources, double scale) {
         int filled = 0;
         for (String size : sizes) {
-            byte[] pdf = new Handbook().toPdf(xhtml.apply(size), info, resources);
+            byte[] pdf = new Handbook().toPdf(xhtml.apply(size), info, resources, scale, List.of());
             filled = pagesOf(pdf);
             if (filled == pages) {
-                return pdf;
+                return size;
             }
         }
         throw RenderException.of(

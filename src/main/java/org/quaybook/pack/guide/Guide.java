@@ -9,6 +9,7 @@ import org.quaybook.render.Attachment;
 import org.quaybook.render.Booklet;
 import org.quaybook.render.DocumentInfo;
 import org.quaybook.render.Handbook;
+import org.quaybook.render.PageFit;
 import org.quaybook.render.PageFormat;
 import org.quaybook.render.Resources;
 import org.quaybook.render.Templates;
@@ -16,6 +17,9 @@ import org.quaybook.text.Words;
 
 /** The owner's guide: a small book for whoever lives with the installation and is no electrician. */
 public final class Guide {
+
+    /** From the size of the text around it down to where its small print is still above 7 pt. */
+    private static final PageFit CARD_SIZES = new PageFit(List.of("10.5", "10", "9.5", "9", "8.6"));
 
     private final Assessment assessment;
     private final Words words;
@@ -69,8 +73,18 @@ public final class Guide {
     }
 
     private byte[] pdf(PageFormat format, int notes, List<Attachment> attachments) {
-        String xhtml = templates.fill("guide/guide.ftlx", model.printed(format, notes));
+        String xhtml = templates.fill("guide/guide.ftlx", model.printed(format, notes, cardSize(format), false));
         return new Handbook().toPdf(xhtml, info(), resources(), format.scale(), attachments);
+    }
+
+    /** The quick card is one page in every language. */
+    private String cardSize(PageFormat format) {
+        return CARD_SIZES.size(
+                1,
+                size -> templates.fill("guide/guide.ftlx", model.printed(format, 0, size, true)),
+                info(),
+                resources(),
+                format.scale());
     }
 
     private DocumentInfo info() {

@@ -35,11 +35,15 @@ final class GuideModel {
      *
      * @param format the page
      * @param notes how many pages for notes go at the end
+     * @param cardSize of the text on the quick card, in points
+     * @param cardAlone whether nothing but the quick card is printed, to see whether it fits on its page
      */
-    Map<String, Object> printed(PageFormat format, int notes) {
+    Map<String, Object> printed(PageFormat format, int notes, String cardSize, boolean cardAlone) {
         Map<String, Object> printed = new LinkedHashMap<>(all());
         printed.put("page", format.lengths());
         printed.put("notes", Collections.nCopies(notes, ""));
+        printed.put("cardSize", cardSize);
+        printed.put("cardAlone", cardAlone);
         return printed;
     }
 
