@@ -115,7 +115,8 @@ class ReadingGradeTest {
         Document guide = parse(Templates.builtIn()
                 .fill(
                         "guide/guide.ftlx",
-                        new GuideModel(job.assessment(), DemoJob.WORDS, job.branding()).printed(PageFormat.A5, 0)));
+                        new GuideModel(job.assessment(), DemoJob.WORDS, job.branding())
+                                .printed(PageFormat.A5, 0, "10", false)));
         Map<String, List<String>> chapters = new LinkedHashMap<>();
         NodeList divisions = guide.getElementsByTagName("div");
         for (int i = 0; i < divisions.getLength(); i++) {
