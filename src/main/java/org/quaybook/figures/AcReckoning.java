@@ -73,7 +73,7 @@ final class AcReckoning {
                                 Rounding.UP,
                                 Formula.TRIP,
                                 Input.of("I_n", circuit.breaker()),
-                                Input.usual("c", surelyTrips(curve), Practice.TRIP_BANDS))));
+                                Input.usual("c", surelyTrips(curve), Reason.TRIP_BANDS))));
         Optional<Boolean> breakerTrips =
                 inverterFault.flatMap(gives -> trip.map(wants -> gives.value().compareTo(wants.value()) >= 0));
         boolean onInverter = circuit.source().value() == Source.INVERTER;
@@ -127,12 +127,12 @@ final class AcReckoning {
         inputs.add(
                 insulation != null && insulation.value() != null
                         ? Input.of("T₁", insulation)
-                        : Input.usual("T₁", rating, Practice.PVC_SOURCE));
+                        : Input.usual("T₁", rating, Reason.PVC));
         if (metric) {
             inputs.add(
                     laid != null && laid.value() != null
                             ? Input.of("l", laid)
-                            : Input.usual("l", way, Practice.COOLS_WORST));
+                            : Input.usual("l", way, Reason.COOLS_WORST));
         }
         Figure<Current> figure =
                 book.enter(key + ".allowed", allowed.get().value(), Rounding.DOWN, Formula.FROM_TABLE, inputs);
@@ -182,7 +182,7 @@ final class AcReckoning {
                 Current usual = usualLeakage(appliance);
                 if (usual.amperes() > 0) {
                     standing = standing.plus(usual);
-                    inputs.add(Input.usual("I", usual, Practice.USUAL_LEAKAGE_SOURCE));
+                    inputs.add(Input.usual("I", usual, Reason.USUAL_LEAKAGE));
                 }
             }
         }
@@ -213,7 +213,7 @@ final class AcReckoning {
                 Rounding.DOWN,
                 Formula.LEAKAGE_BUDGET,
                 Input.of("I_n", rcd.rating()),
-                Input.usual("a", Practice.LEAKAGE_SHARE, Practice.LEAKAGE_SHARE_SOURCE));
+                Input.usual("a", Practice.LEAKAGE_SHARE, Reason.LEAKAGE_SHARE));
     }
 
     private Figure<Resistance> mostLoop(String key, Rcd rcd) {
@@ -223,7 +223,7 @@ final class AcReckoning {
                         / BankFigures.seen(rcd.rating()).amperes()),
                 Rounding.DOWN,
                 Formula.EARTH_LOOP,
-                Input.usual("U", Practice.TOUCH_VOLTAGE, Practice.TOUCH_VOLTAGE_SOURCE),
+                Input.usual("U", Practice.TOUCH_VOLTAGE, Reason.TOUCH_VOLTAGE),
                 Input.of("I_n", rcd.rating()));
     }
 }

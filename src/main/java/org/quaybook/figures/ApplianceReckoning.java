@@ -93,7 +93,7 @@ final class ApplianceReckoning {
     private Input dutyInput(Ratio duty) {
         return Given.maybe(appliance.average()).isPresent()
                 ? Input.of("P_mean", Objects.requireNonNull(appliance.average()))
-                : Input.ofOr("d", appliance.duty(), duty, Practice.NOT_WRITTEN);
+                : Input.ofOr("d", appliance.duty(), duty, Reason.NOT_WRITTEN);
     }
 
     private Figure<Power> startPower(Figure<Power> power) {
@@ -104,7 +104,7 @@ final class ApplianceReckoning {
                 Rounding.UP,
                 Formula.START,
                 Input.of("P", power),
-                Input.ofOr("s", appliance.start(), factor, Practice.NOT_WRITTEN));
+                Input.ofOr("s", appliance.start(), factor, Reason.NOT_WRITTEN));
     }
 
     /** A start that is over before the cut-out delay has run out need only hold the voltage that knows no delay. */

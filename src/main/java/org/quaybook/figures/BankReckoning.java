@@ -165,7 +165,7 @@ final class BankReckoning {
                 Formula.HEALTH,
                 Input.of("C", capacity),
                 bank.health() == null || bank.health().value() == null
-                        ? Input.usual("h", Ratio.WHOLE, Practice.NOT_WRITTEN)
+                        ? Input.usual("h", Ratio.WHOLE, Reason.NOT_WRITTEN)
                         : Input.of("h", bank.health()));
     }
 
@@ -198,7 +198,7 @@ final class BankReckoning {
                 Formula.AGED_RESISTANCE,
                 Input.of("r₀", block),
                 Input.of("h", Objects.requireNonNull(bank.health())),
-                Input.usual("a", Practice.WORN_RESISTANCE, Practice.WORN_RESISTANCE_SOURCE));
+                Input.usual("a", Practice.WORN_RESISTANCE, Reason.WORN_RESISTANCE));
     }
 
     /** Blocks in series with the links between them. */
@@ -237,15 +237,15 @@ final class BankReckoning {
                 Input.of("r", string),
                 Input.of("m", bank.parallel()),
                 Input.of("l", link.get()),
-                Input.usual("t₁", TakeOff.OPPOSITE_ENDS, Practice.BETTER_TAKE_OFF)));
+                Input.usual("t₁", TakeOff.OPPOSITE_ENDS, Reason.BETTER_TAKE_OFF)));
     }
 
     /** A link whose cable nobody has written has its two joints at least. */
     private Figure<Resistance> linkResistance(String key, @Nullable Link links) {
         Resistance joints = Practice.JOINT.times(Practice.JOINTS_PER_LINK);
         List<Input> inputs = new ArrayList<>(List.of(
-                Input.usual("j", Practice.JOINTS_PER_LINK, Practice.JOINTS_PER_LINK_SOURCE),
-                Input.usual("r_j", Practice.JOINT, Practice.JOINT_SOURCE)));
+                Input.usual("j", Practice.JOINTS_PER_LINK, Reason.JOINTS_PER_LINK),
+                Input.usual("r_j", Practice.JOINT, Reason.JOINT)));
         if (links == null || links.size().value() == null || links.length().value() == null) {
             return book.enter(key, joints, Rounding.UP, Formula.JOINTS_OF_LINK, inputs);
         }
@@ -256,7 +256,7 @@ final class BankReckoning {
         inputs.add(Input.of("r", perMetre));
         inputs.add(Input.of("S", links.size()));
         inputs.add(Input.of("L", links.length()));
-        inputs.add(Input.usual("T", Practice.LINK_TEMPERATURE, Practice.LINK_TEMPERATURE_SOURCE));
+        inputs.add(Input.usual("T", Practice.LINK_TEMPERATURE, Reason.LINK_TEMPERATURE));
         return book.enter(key, copper.plus(joints), Rounding.UP, Formula.LINK, inputs);
     }
 
@@ -275,7 +275,7 @@ final class BankReckoning {
             inputs.add(Input.of("l", one));
             inputs.add(
                     bank.takeOff() == null || bank.takeOff().value() == null
-                            ? Input.usual("t", TakeOff.SAME_END, Practice.WORST_TAKE_OFF)
+                            ? Input.usual("t", TakeOff.SAME_END, Reason.WORST_TAKE_OFF)
                             : Input.of("t", bank.takeOff()));
         });
         return inputs;
@@ -379,7 +379,7 @@ final class BankReckoning {
                 Input.of("C₀", whenNew),
                 wornAlready && bank.health() != null
                         ? Input.of("h", bank.health())
-                        : Input.usual("h", health, Practice.WORN_HEALTH_SOURCE),
+                        : Input.usual("h", health, Reason.WORN_HEALTH),
                 Input.of("T", bank.temperature()),
                 Input.usual("λ", battery.capacityPerKelvin(), battery.citation()));
     }
@@ -395,11 +395,8 @@ final class BankReckoning {
                 Rounding.UP,
                 Formula.WORN_RESISTANCE,
                 Input.of("R₀", resistance),
-                Input.usual("a", Practice.WORN_RESISTANCE, Practice.WORN_RESISTANCE_SOURCE),
-                Input.usual(
-                        "k",
-                        cold,
-                        leadAcid ? Practice.COLD_RESISTANCE_SOURCE : Practice.COLD_RESISTANCE_OF_LITHIUM_SOURCE),
+                Input.usual("a", Practice.WORN_RESISTANCE, Reason.WORN_RESISTANCE),
+                Input.usual("k", cold, leadAcid ? Reason.COLD_RESISTANCE : Reason.COLD_RESISTANCE_OF_LITHIUM),
                 Input.of("T", bank.temperature()));
     }
 }

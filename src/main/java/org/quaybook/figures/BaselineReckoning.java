@@ -96,7 +96,7 @@ final class BaselineReckoning {
                 Rounding.NEAREST,
                 Formula.OHM,
                 Input.of("I", current),
-                Input.usual("R", Practice.JOINT, Practice.JOINT_SOURCE));
+                Input.usual("R", Practice.JOINT, Reason.JOINT));
         Map<Same, List<TestResult>> tests = new LinkedHashMap<>();
         usual().forEach(same -> tests.put(same, new ArrayList<>()));
         for (TestResult test : job.tests()) {
@@ -198,11 +198,11 @@ final class BaselineReckoning {
                 Input.of("L", run.cable().length()),
                 run.fitted()
                         ? Input.of("S", Objects.requireNonNull(run.cable().fitted()))
-                        : Input.usual("S", run.rating().conductor(), Practice.LEAST_CONDUCTOR),
+                        : Input.usual("S", run.rating().conductor(), Reason.LEAST_CONDUCTOR),
                 joints == null || joints.value() == null
-                        ? Input.usual("n", run.joints(), Practice.JOINTS_PER_RUN_SOURCE)
+                        ? Input.usual("n", run.joints(), Reason.JOINTS_PER_RUN)
                         : Input.of("n", joints),
-                Input.usual("r_j", Practice.JOINT, Practice.JOINT_SOURCE));
+                Input.usual("r_j", Practice.JOINT, Reason.JOINT));
     }
 
     private Item item(Same same, List<TestResult> tests, Figure<Current> current) {
@@ -280,7 +280,7 @@ final class BaselineReckoning {
                         Rounding.NEAREST,
                         Formula.OHM,
                         load,
-                        Input.usual("R", Practice.JOINT, Practice.JOINT_SOURCE)));
+                        Input.usual("R", Practice.JOINT, Reason.JOINT)));
             case INVERTER_VOLTAGE -> Optional.of(atInverter(name, current, load));
             case JOINT_TEMPERATURE -> warmth(name, same.of(), first, current, load);
             default -> Optional.empty();
@@ -327,7 +327,7 @@ final class BaselineReckoning {
         Temperature air = stated.orElse(Practice.ROOM);
         Input airInput = first != null && stated.isPresent()
                 ? Input.of("T₀", Objects.requireNonNull(first.ambient()))
-                : Input.usual("T₀", Practice.ROOM, Practice.NOT_WRITTEN);
+                : Input.usual("T₀", Practice.ROOM, Reason.NOT_WRITTEN);
         return supply.runs().stream()
                 .filter(run -> of.contains(run.cable().id())
                         || job.fuses().stream()

@@ -148,7 +148,7 @@ public record EarthFigures(
                     below.compareTo(smallest.value()) < 0 ? smallest.value() : below,
                     Rounding.UP,
                     Formula.CASE_CONDUCTOR,
-                    Input.usual("S₊", positive, Practice.POSITIVE_OF_JOB),
+                    Input.usual("S₊", positive, Reason.POSITIVE_OF_JOB),
                     Input.of("S₂", smallest));
         }
 
@@ -163,7 +163,7 @@ public record EarthFigures(
                 return Optional.of(heat(
                         bank.shortCircuit(),
                         Practice.CASE_FAULT,
-                        Input.usual("Δt", Practice.CASE_FAULT, Practice.CASE_FAULT_SOURCE)));
+                        Input.usual("Δt", Practice.CASE_FAULT, Reason.CASE_FAULT)));
             }
             boolean onInverter = circuit()
                     .filter(circuit -> circuit.source().value() == Source.INVERTER && circuit.rcd() != null)

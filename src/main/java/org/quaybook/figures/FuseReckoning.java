@@ -182,7 +182,7 @@ final class FuseReckoning {
                 Rounding.DOWN,
                 Formula.FROM_TABLE,
                 Input.of("S", size),
-                Input.usual("T₁", Practice.PVC, Practice.PVC_SOURCE),
+                Input.usual("T₁", Practice.PVC, Reason.PVC),
                 Input.of("I₁", base));
     }
 
@@ -208,7 +208,7 @@ final class FuseReckoning {
                     Rounding.UP,
                     Formula.STRING_FAULT,
                     Input.of("I_k", bank.shortCircuit()),
-                    Input.usual("m", strings, Practice.STRINGS_OF_JOB));
+                    Input.usual("m", strings, Reason.STRINGS_OF_JOB));
         }
         Optional<Given<Length>> distance =
                 Optional.ofNullable(fuse).map(Fuse::distance).filter(given -> given.value() != null);
@@ -226,7 +226,7 @@ final class FuseReckoning {
                 Input.of("R", fault.resistance()),
                 Input.of("r", perMetre),
                 distance.map(given -> Input.of("L", given))
-                        .orElseGet(() -> Input.usual("L", new Length(0), Practice.AT_THE_TERMINAL)));
+                        .orElseGet(() -> Input.usual("L", new Length(0), Reason.AT_THE_TERMINAL)));
     }
 
     /** The conductor between battery and fuse: that of its first cable, for a branch the thickest of the feed. */

@@ -28,8 +28,11 @@ public record Input(String symbol, Object value, Origin origin) {
     /** Another figure of this job. */
     public record FromFigure(String key) implements Origin {}
 
-    /** Usual practice or a constant of the formula. */
+    /** Usual by a table. */
     public record Usual(Citation citation) implements Origin {}
+
+    /** Usual practice or a constant of the formula. */
+    public record Taken(Reason reason) implements Origin {}
 
     public static Input of(String symbol, Figure<? extends Quantity> figure) {
         return new Input(symbol, figure.value(), new FromFigure(figure.key()));
@@ -49,8 +52,8 @@ public record Input(String symbol, Object value, Origin origin) {
     }
 
     /** A value of the job file where somebody has seen it, else the usual one with its source. */
-    static Input ofOr(String symbol, @Nullable Given<?> given, Object usual, Citation citation) {
-        return given != null && given.value() != null ? of(symbol, given) : usual(symbol, usual, citation);
+    static Input ofOr(String symbol, @Nullable Given<?> given, Object usual, Reason reason) {
+        return given != null && given.value() != null ? of(symbol, given) : usual(symbol, usual, reason);
     }
 
     public static Input of(String symbol, Found<?> found) {
@@ -59,5 +62,9 @@ public record Input(String symbol, Object value, Origin origin) {
 
     public static Input usual(String symbol, Object value, Citation citation) {
         return new Input(symbol, value, new Usual(citation));
+    }
+
+    public static Input usual(String symbol, Object value, Reason reason) {
+        return new Input(symbol, value, new Taken(reason));
     }
 }

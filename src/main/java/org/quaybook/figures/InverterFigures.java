@@ -178,8 +178,8 @@ public record InverterFigures(
                 Formula.DERATED,
                 Input.of("P", rated),
                 Input.of("T", locker),
-                Input.ofOr("T₀", inverter.derateAbove(), above, Practice.DERATE_SOURCE),
-                Input.ofOr("a", inverter.deratePerKelvin(), perKelvin, Practice.DERATE_SOURCE)));
+                Input.ofOr("T₀", inverter.derateAbove(), above, Reason.DERATING),
+                Input.ofOr("a", inverter.deratePerKelvin(), perKelvin, Reason.DERATING)));
     }
 
     private static <Q extends Quantity> Optional<Figure<Q>> stated(

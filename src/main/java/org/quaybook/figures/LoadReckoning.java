@@ -181,11 +181,11 @@ final class LoadReckoning {
                 it.dutyInput(),
                 Input.of("P₀", system.inverter().idle()),
                 Input.of("C", capacity),
-                Input.usual("H", TimeSpan.ofHours(Practice.RATED_HOURS), Practice.RATED_HOURS_SOURCE),
-                Input.usual(
-                        "k",
-                        bank.asItIs().peukert(),
-                        bank.battery().leadAcid() ? bank.battery().citation() : Practice.NO_PEUKERT_SOURCE),
+                Input.usual("H", TimeSpan.ofHours(Practice.RATED_HOURS), Reason.RATED_HOURS),
+                bank.battery().leadAcid()
+                        ? Input.usual(
+                                "k", bank.asItIs().peukert(), bank.battery().citation())
+                        : Input.usual("k", bank.asItIs().peukert(), Reason.NO_PEUKERT),
                 Input.of("R", resistance),
                 Input.of("R", system.supply().resistance()),
                 Input.of("s", bank.reserve()),
@@ -246,7 +246,7 @@ final class LoadReckoning {
             Ratio from = ofPercent(FROM.get(i));
             if (from.compareTo(system.bank().reserve().value()) > 0) {
                 List<Input> inputs = new ArrayList<>();
-                inputs.add(Input.usual("s₁", from, Practice.ROW));
+                inputs.add(Input.usual("s₁", from, Reason.ROW));
                 inputs.addAll(
                         timeInputs(system.bank().capacityNow(), system.bank().resistance()));
                 rows.add(new FromRow(
@@ -284,8 +284,8 @@ final class LoadReckoning {
         List<Input> inputs = new ArrayList<>(List.of(Input.of("t", time)));
         for (Change change : changes) {
             inputs.add(Input.of("u_" + change.symbol(), change.spread()));
-            inputs.add(Input.usual(
-                    "t_" + change.symbol(), worse ? change.worse() : change.better(), Practice.RECALCULATED));
+            inputs.add(
+                    Input.usual("t_" + change.symbol(), worse ? change.worse() : change.better(), Reason.RECALCULATED));
         }
         inputs.add(Input.of("u_way", system.waySpread()));
         return book.enter(it.key() + name, value, Rounding.DOWN, Formula.TIME_RANGE, inputs);
@@ -372,7 +372,7 @@ final class LoadReckoning {
         List<Input> inputs = new ArrayList<>(timeInputs(capacity, resistance));
         inputs.add(Input.of("U_a", system.inverter().alarm()));
         inputs.add(delay.map(it -> Input.of("t_a", it))
-                .orElseGet(() -> Input.usual("t_a", new TimeSpan(0), Practice.NOT_WRITTEN)));
+                .orElseGet(() -> Input.usual("t_a", new TimeSpan(0), Reason.NOT_WRITTEN)));
         return book.enter(
                 it.key() + name,
                 new TimeSpan(Math.max(0, run.time().seconds() - lost)),
@@ -430,7 +430,7 @@ final class LoadReckoning {
                         Input.of("C", system.bank().capacityWorn()),
                         Input.of("R", system.bank().resistanceWorn()),
                         Input.of("R", system.supply().resistance()),
-                        Input.usual("m", strings, Practice.SAME_KIND)));
+                        Input.usual("m", strings, Reason.SAME_KIND)));
             }
         }
         return Optional.empty();

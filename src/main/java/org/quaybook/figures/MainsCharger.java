@@ -45,13 +45,13 @@ record MainsCharger(Charging charging, Ratio efficiency, double powerFactor) {
     Input efficiencyInput() {
         return charging.efficiency() != null && charging.efficiency().value() != null
                 ? Input.of("η", charging.efficiency())
-                : Input.usual("η", efficiency, Practice.CHARGER_SOURCE);
+                : Input.usual("η", efficiency, Reason.CHARGER);
     }
 
     Input powerFactorInput() {
         return charging.powerFactor() != null && charging.powerFactor().value() != null
                 ? Input.of("λ", charging.powerFactor())
-                : Input.usual("λ", powerFactor, Practice.CHARGER_SOURCE);
+                : Input.usual("λ", powerFactor, Reason.CHARGER);
     }
 
     /** Volt-amperes of its input for each watt that it gives the bank. */

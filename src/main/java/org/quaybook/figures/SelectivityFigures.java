@@ -90,7 +90,7 @@ public record SelectivityFigures(
                 Formula.SELECTIVITY,
                 Input.of("a", upstream.rating().get()),
                 Input.of("b", downstream.rating().get()),
-                shared ? Input.of("share", bank.worstShare()) : Input.usual("share", share, Practice.WHOLE_CURRENT));
+                shared ? Input.of("share", bank.worstShare()) : Input.usual("share", share, Reason.WHOLE_CURRENT));
         Found<Double> from = tables.fuses()
                 .selectiveFrom(
                         Ids.of(upstream.family().get()),

@@ -257,13 +257,13 @@ public record SupplyFigures(
         private static Input air(@Nullable Given<Temperature> stated, RunConditions conditions) {
             return stated != null && stated.value() != null
                     ? Input.of("T₀", stated)
-                    : Input.usual("T₀", conditions.air(), Practice.AIR_SOURCE);
+                    : Input.usual("T₀", conditions.air(), Reason.AIR);
         }
 
         private static Input conductorInput(@Nullable Given<Conductor> fitted, Conductor conductor) {
             return fitted != null && fitted.value() != null
                     ? Input.of("S", fitted)
-                    : Input.usual("S", conductor, Practice.LEAST_CONDUCTOR);
+                    : Input.usual("S", conductor, Reason.LEAST_CONDUCTOR);
         }
 
         private Figure<Resistance> jointResistance(List<RunFigures> runs) {
@@ -273,10 +273,10 @@ public record SupplyFigures(
                 Given<Integer> stated = run.cable().joints();
                 inputs.add(
                         stated == null || stated.value() == null
-                                ? Input.usual("n", run.joints(), Practice.JOINTS_PER_RUN_SOURCE)
+                                ? Input.usual("n", run.joints(), Reason.JOINTS_PER_RUN)
                                 : Input.of("n", stated));
             }
-            inputs.add(Input.usual("r", Practice.JOINT, Practice.JOINT_SOURCE));
+            inputs.add(Input.usual("r", Practice.JOINT, Reason.JOINT));
             return book.enter(
                     "supply.joint-resistance", Practice.JOINT.times(joints), Rounding.UP, Formula.JOINTS, inputs);
         }

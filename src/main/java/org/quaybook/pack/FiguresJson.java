@@ -10,6 +10,7 @@ import org.quaybook.figures.Figure;
 import org.quaybook.figures.Input;
 import org.quaybook.job.Job;
 import org.quaybook.pack.labels.LabelNote;
+import org.quaybook.pack.workings.FormulaWords;
 import org.quaybook.quantity.Quantity;
 import org.quaybook.text.Words;
 
@@ -56,8 +57,11 @@ final class FiguresJson {
         value(node, figure.value());
         node.put("printed", words.word(figure.stated()))
                 .put("rounding", figure.rounding().name().toLowerCase(java.util.Locale.ROOT))
-                .put("formula", figure.working().formula().text());
-        FindingsJson.citation(node, figure.working().formula().citation());
+                .put("formula", FormulaWords.text(figure.working().formula(), words));
+        FindingsJson.citation(
+                node,
+                words.say(figure.working().formula().source()),
+                figure.working().formula().standing());
         ArrayNode inputs = node.putArray("inputs");
         figure.working().inputs().forEach(input -> inputs.add(input(input)));
         return node;
@@ -74,7 +78,7 @@ final class FiguresJson {
         }
     }
 
-    private static ObjectNode input(Input input) {
+    private ObjectNode input(Input input) {
         ObjectNode node = NODES.objectNode().put("symbol", input.symbol());
         value(node, input.value());
         if (input.origin() instanceof Input.FromJob job) {
@@ -94,6 +98,10 @@ final class FiguresJson {
         } else if (input.origin() instanceof Input.Usual usual) {
             node.put("from", "usual");
             FindingsJson.citation(node, usual.citation());
+        } else if (input.origin() instanceof Input.Taken taken) {
+            node.put("from", "usual");
+            FindingsJson.citation(
+                    node, words.say(taken.reason()), taken.reason().standing());
         }
         return node;
     }

@@ -80,9 +80,11 @@ public final class FindingsJson {
 
     /** Where a rule or a number comes from and how far that can be trusted. */
     static void citation(ObjectNode node, Citation citation) {
-        node.put("source", citation.source())
-                .put(
-                        "standing",
-                        citation.standing().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        citation(node, citation.source(), citation.standing());
+    }
+
+    static void citation(ObjectNode node, String source, Citation.Standing standing) {
+        node.put("source", source)
+                .put("standing", standing.name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 }

@@ -99,8 +99,8 @@ public final class TestSheet {
     /** A source that nobody has read again says so. */
     private String cited(Citation citation) {
         return citation.standing() == Standing.FROM_MEMORY
-                ? words.say("record.limit.source", citation.source(), citation.standing())
-                : citation.source();
+                ? words.say("record.limit.source", words.cited(citation.source()), citation.standing())
+                : words.cited(citation.source());
     }
 
     private static Optional<TestLimit> row(TestKind kind) {

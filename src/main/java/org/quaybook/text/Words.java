@@ -53,15 +53,25 @@ public final class Words {
     private static final List<String> INSTALLERS =
             List.of("job", "figures", "render", "worksheet", "pack", "cli", "start");
 
+    /** Texts of tables are English: their set phrases and the symbols of formulas stand in this area. */
+    private static final String PHRASES = "workings";
+
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
 
     private final String language;
     private final Map<String, String> sentences;
+    private final Map<String, String> english;
     private final Numbers numbers;
+    private final Phrases citations;
+    private final Phrases symbols;
 
-    private Words(String language, Map<String, String> sentences) {
+    /** @param english what British English says for the keys of phrases */
+    private Words(String language, Map<String, String> sentences, Map<String, String> english) {
         this.language = language;
         this.sentences = sentences;
+        this.english = english;
+        this.citations = phrases("citation.");
+        this.symbols = phrases("symbol.");
         this.numbers = new Numbers(new NumberStyle(
                 sentence("language.decimal"),
                 sentence("language.group"),
@@ -98,7 +108,17 @@ public final class Words {
         if (!base.equals(language)) {
             areas(base).forEach(area -> load(language, area).ifPresent(sentences::putAll));
         }
-        return new Words(language, sentences);
+        return new Words(language, sentences, load(FIRST, PHRASES).orElseThrow());
+    }
+
+    private Phrases phrases(String prefix) {
+        Map<String, String> translations = new TreeMap<>();
+        english.forEach((key, phrase) -> {
+            if (key.startsWith(prefix) && !phrase.equals(sentence(key))) {
+                translations.put(phrase, sentence(key));
+            }
+        });
+        return new Phrases(translations);
     }
 
     /**
@@ -177,7 +197,7 @@ public final class Words {
             }
             mixed.put(key, sentence);
         });
-        return new Words(language, mixed);
+        return new Words(language, mixed, english);
     }
 
     /** The numbers of the places that a sentence leaves to be filled. */
@@ -228,6 +248,16 @@ public final class Words {
             places.appendReplacement(filled, Matcher.quoteReplacement(word(arguments.get(place))));
         }
         return places.appendTail(filled).toString();
+    }
+
+    /** What a table, a check or a label names as its source or row: set phrases in this language, titles as they are. */
+    public String cited(String text) {
+        return citations.in(text);
+    }
+
+    /** A formula or a symbol of one, with those symbols that are words in this language. */
+    public String symbols(String formula) {
+        return symbols.in(formula);
     }
 
     /** Any argument of a message in words: texts, quantities, numbers, dates, terms, messages and lists of these. */

@@ -80,8 +80,8 @@ final class VoltsChapter {
                 .flatMap(input ->
                         input.origin() instanceof Input.Usual usual ? Stream.of(usual.citation()) : Stream.of())
                 .findFirst()
-                .map((Citation citation) ->
-                        brief.words().say("guide.volts.caption", citation.source(), citation.standing()))
+                .map((Citation citation) -> brief.words()
+                        .say("guide.volts.caption", brief.words().cited(citation.source()), citation.standing()))
                 .orElse("");
     }
 }

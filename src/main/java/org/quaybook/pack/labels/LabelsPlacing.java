@@ -104,6 +104,6 @@ final class LabelsPlacing {
         Citation citation = note.reason().citation();
         String standing = "labels.standing."
                 + citation.standing().name().toLowerCase(Locale.ROOT).replace('_', '-');
-        return words.say(note.reason()) + "\n" + words.say(standing, citation.source());
+        return words.say(note.reason()) + "\n" + words.say(standing, words.cited(citation.source()));
     }
 }

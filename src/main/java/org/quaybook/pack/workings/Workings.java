@@ -11,6 +11,7 @@ import org.quaybook.figures.Input;
 import org.quaybook.figures.Input.FromFigure;
 import org.quaybook.figures.Input.FromJob;
 import org.quaybook.figures.Input.FromTable;
+import org.quaybook.figures.Input.Taken;
 import org.quaybook.figures.Input.Usual;
 import org.quaybook.quantity.Quantity;
 import org.quaybook.quantity.Rounding;
@@ -105,17 +106,14 @@ public final class Workings {
                 figure.key(),
                 names.of(figure.key()),
                 words.word(figure.stated()),
-                formula.text(),
-                words.say(
-                        "workings.from.usual",
-                        formula.citation().source(),
-                        formula.citation().standing()),
+                FormulaWords.text(formula, words),
+                words.say("workings.from.usual", words.say(formula.source()), formula.standing()),
                 figure.working().inputs().stream().map(this::entry).toList());
     }
 
     private Entry entry(Input input) {
         return new Entry(
-                input.symbol(),
+                words.symbols(input.symbol()),
                 value(input),
                 origin(input.origin()),
                 input.origin() instanceof FromFigure from && figures.containsKey(from.key())
@@ -155,17 +153,23 @@ public final class Workings {
             return words.say(
                     "workings.from.table",
                     table.table(),
-                    table.row(),
-                    table.citation().source(),
+                    words.cited(table.row()),
+                    words.cited(table.citation().source()),
                     table.citation().standing());
         }
         if (origin instanceof FromFigure figure) {
             return words.say("workings.from.figure", names.of(figure.key()));
         }
+        if (origin instanceof Taken taken) {
+            return words.say(
+                    "workings.from.usual",
+                    words.say(taken.reason()),
+                    taken.reason().standing());
+        }
         Usual usual = (Usual) origin;
         return words.say(
                 "workings.from.usual",
-                usual.citation().source(),
+                words.cited(usual.citation().source()),
                 usual.citation().standing());
     }
 }

@@ -2,12 +2,34 @@ package org.quaybook.pack.workings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.quaybook.DemoJobs;
 import org.quaybook.figures.ChangedDemo;
+import org.quaybook.figures.Formula;
+import org.quaybook.figures.Reason;
+import org.quaybook.pack.labels.LabelReason;
 import org.quaybook.pack.workings.Workings.Places;
 import org.quaybook.pack.workings.Workings.Worked;
+import org.quaybook.job.Chemistry;
+import org.quaybook.quantity.Charge;
+import org.quaybook.quantity.Temperature;
+import org.quaybook.quantity.Voltage;
+import org.quaybook.reference.AmpacityTable;
+import org.quaybook.reference.Batteries;
+import org.quaybook.reference.Found;
+import org.quaybook.reference.Rulebook;
 import org.quaybook.text.Words;
 
 /** Workings in words. */
@@ -58,6 +80,140 @@ class WorkingsTest {
             Worked figure = workings.of(input.figure().orElseThrow()).orElseThrow();
             assertThat(input.value()).isEqualTo(figure.value());
         });
+    }
+
+    static List<String> languages() {
+        return Words.languages();
+    }
+
+    static List<String> translations() {
+        return languages().stream().filter(it -> !it.startsWith("en")).toList();
+    }
+
+    /** A formula is one of symbols, or has words, or takes a value over; and its source always has words. */
+    @ParameterizedTest
+    @MethodSource("languages")
+    void everyFormulaHasItsWords(String language) {
+        Words words = Words.of(language);
+        for (Formula formula : Formula.values()) {
+            assertThat(FormulaWords.text(formula, words).isBlank())
+                    .as(formula.name())
+                    .isEqualTo(formula.takesOver());
+            assertThat(words.say(formula.source())).as(formula.name()).isNotBlank();
+        }
+        for (Reason reason : Reason.values()) {
+            assertThat(words.say(reason)).as(reason.name()).isNotBlank();
+        }
+    }
+
+    /** What has words that no list knows, or a decimal sign, belongs to the words of a language. */
+    @Test
+    void symbolsAloneReadAlikeInEveryLanguage() {
+        Words german = Words.of("de");
+        Set<String> symbols = WORDS.keys().stream()
+                .filter(key -> key.startsWith("symbol."))
+                .map(WORDS::sentence)
+                .collect(Collectors.toSet());
+        for (Formula formula : Formula.values()) {
+            assertThat(Stream.of(formula.symbols().split("[^\\p{L}\\p{N}_.]+"))
+                            .filter(token -> !symbols.contains(token)))
+                    .as(formula.name())
+                    .noneMatch(token -> token.matches(".*(\\p{L}{3,}|\\d\\.\\d).*"));
+        }
+        assertThat(FormulaWords.text(Formula.FUSE_LEAST, german)).isEqualTo("I ≥ I_Last / f");
+        assertThat(FormulaWords.text(Formula.DROP, german))
+                .isEqualTo("ΔU = I · r · L · (1 + 0,00393 · (T − 20 °C)) / Anzahl");
+    }
+
+    /** No word is left over that no formula and no input has. */
+    @Test
+    void everySymbolIsUsed() {
+        Set<String> used = Stream.concat(
+                        Stream.of(Formula.values())
+                                .flatMap(formula -> Stream.of(
+                                        FormulaWords.text(formula, WORDS).split("[^\\p{L}\\p{N}_]+"))),
+                        DemoJobs.ALL.stream()
+                                .flatMap(demo -> of(demo, Places.PATH).all().stream())
+                                .flatMap(figure -> figure.inputs().stream())
+                                .map(Workings.Entry::symbol))
+                .collect(Collectors.toSet());
+        assertThat(WORDS.keys().stream()
+                        .filter(key -> key.startsWith("symbol."))
+                        .map(WORDS::sentence))
+                .isSubsetOf(used);
+    }
+
+    /** Where a phrase differs by a letter from what tables, checks and labels say, nothing would be translated. */
+    @Test
+    void everyPhraseStandsInSomeSource() throws IOException {
+        StringBuilder sources = new StringBuilder();
+        try (Stream<Path> tables = Files.list(Path.of("shared"))) {
+            for (Path table : tables.sorted().toList()) {
+                sources.append(Files.readString(table).replace("# number: ", ", "));
+            }
+        }
+        for (LabelReason reason : LabelReason.values()) {
+            sources.append(reason.citation().source()).append('\n');
+        }
+        for (Found<?> found : foundElsewhere()) {
+            sources.append(found.row() + " " + found.citation().source()).append('\n');
+        }
+        for (String key : WORDS.keys()) {
+            if (key.startsWith("citation.")) {
+                String phrase = Stream.of(WORDS.sentence(key).split("\\{\\d}", -1))
+                        .map(Pattern::quote)
+                        .collect(Collectors.joining("[^\\s;,]+"));
+                assertThat(sources).as(key).containsPattern(phrase);
+            }
+        }
+    }
+
+    /** What the look-ups themselves say about a row. */
+    private static List<Found<?>> foundElsewhere() {
+        AmpacityTable ampacity = Rulebook.named("iso-13297").ampacity();
+        Temperature insulation = new Temperature(85);
+        return List.of(
+                ampacity.airFactor(insulation, new Temperature(45)),
+                ampacity.spaceFactor(insulation, false),
+                ampacity.bundleFactor(5, new Voltage(12)),
+                ampacity.bundleFactor(30, new Voltage(12)),
+                Rulebook.named("abyc-e11").ampacity().bundleFactor(5, new Voltage(12)),
+                Batteries.standard().of(Chemistry.AGM).blockResistance(new Voltage(12), Charge.ofAmpereHours(100)));
+    }
+
+    /** Titles of standards stay, the words about them are translated. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "de|IEC 60364-5-52:2009, Tabellen B.52.2 und B.52.3; Verlegeart C; zwei belastete Leiter",
+                "fr|IEC 60364-5-52:2009, tableaux B.52.2 et B.52.3; méthode C; deux conducteurs chargés",
+                "nl|IEC 60364-5-52:2009, tabellen B.52.2 en B.52.3; methode C; twee belaste geleiders",
+                "es|IEC 60364-5-52:2009, tablas B.52.2 y B.52.3; método C; dos conductores cargados",
+                "en-US|IEC 60364-5-52:2009, Tables B.52.2 and B.52.3; method C; two loaded conductors"
+            })
+    void sourcesKeepTheirTitles(String language, String expected) {
+        assertThat(Words.of(language)
+                        .cited("IEC 60364-5-52:2009, Tables B.52.2 and B.52.3; method C; two loaded conductors"))
+                .isEqualTo(expected);
+    }
+
+    /** What a guide prints about a formula or a table has no English words left. */
+    @ParameterizedTest
+    @MethodSource("translations")
+    void noEnglishIsLeft(String language) {
+        Pattern english = Pattern.compile(
+                "(?<![\\w-])(the|and|with|from|common|law|laws|than|which|nobody|usual practice|conductors|[Tt]ables|below|tinned|plain)(?![\\w-])");
+        for (String demo : DemoJobs.ALL) {
+            Workings workings = new Workings(ChangedDemo.of(demo).figures(), Words.of(language), Places.PATH);
+            for (Worked figure : workings.all()) {
+                assertThat(figure.formula() + " · " + figure.source()).doesNotContainPattern(english);
+                assertThat(figure.inputs().stream()
+                                .filter(input -> input.figure().isEmpty())
+                                .map(Workings.Entry::origin))
+                        .noneMatch(origin -> english.matcher(origin).find());
+            }
+        }
     }
 
     @Test
