@@ -22,7 +22,6 @@ import org.quaybook.figures.Reason;
 import org.quaybook.pack.labels.LabelReason;
 import org.quaybook.pack.workings.Workings.Places;
 import org.quaybook.pack.workings.Workings.Worked;
-import org.quaybook.job.Chemistry;
 import org.quaybook.quantity.Charge;
 import org.quaybook.quantity.Temperature;
 import org.quaybook.quantity.Voltage;
@@ -128,19 +127,24 @@ class WorkingsTest {
     /** No word is left over that no formula and no input has. */
     @Test
     void everySymbolIsUsed() {
+        ChangedDemo withProtectiveConductor = ChangedDemo.of(
+                "lantern-moth",
+                "earths:\n",
+                "earths:\n  - { id: E9, kind: protective, from: a, to: b, of: A1, fitted: 4 mm2 }\n");
         Set<String> used = Stream.concat(
                         Stream.of(Formula.values())
                                 .flatMap(formula -> Stream.of(
                                         FormulaWords.text(formula, WORDS).split("[^\\p{L}\\p{N}_]+"))),
-                        DemoJobs.ALL.stream()
-                                .flatMap(demo -> of(demo, Places.PATH).all().stream())
-                                .flatMap(figure -> figure.inputs().stream())
-                                .map(Workings.Entry::symbol))
+                        new Workings(withProtectiveConductor.figures(), WORDS, Places.PATH)
+                                .all().stream()
+                                        .flatMap(figure -> figure.inputs().stream())
+                                        .map(Workings.Entry::symbol))
                 .collect(Collectors.toSet());
         assertThat(WORDS.keys().stream()
                         .filter(key -> key.startsWith("symbol."))
-                        .map(WORDS::sentence))
-                .isSubsetOf(used);
+                        .map(WORDS::sentence)
+                        .filter(symbol -> !used.contains(symbol)))
+                .isEmpty();
     }
 
     /** Where a phrase differs by a letter from what tables, checks and labels say, nothing would be translated. */
@@ -178,7 +182,7 @@ class WorkingsTest {
                 ampacity.bundleFactor(5, new Voltage(12)),
                 ampacity.bundleFactor(30, new Voltage(12)),
                 Rulebook.named("abyc-e11").ampacity().bundleFactor(5, new Voltage(12)),
-                Batteries.standard().of(Chemistry.AGM).blockResistance(new Voltage(12), Charge.ofAmpereHours(100)));
+                Batteries.standard().of("agm").blockResistance(new Voltage(12), new Charge(100)));
     }
 
     /** Titles of standards stay, the words about them are translated. */
@@ -203,7 +207,7 @@ class WorkingsTest {
     @MethodSource("translations")
     void noEnglishIsLeft(String language) {
         Pattern english = Pattern.compile(
-                "(?<![\\w-])(the|and|with|from|common|law|laws|than|which|nobody|usual practice|conductors|[Tt]ables|below|tinned|plain)(?![\\w-])");
+                "(?<![\\w-])(the|and|with|from|common|law|laws|than|which|nobody|usual practice|conductors|Tables|below|tinned|plain)(?![\\w-])");
         for (String demo : DemoJobs.ALL) {
             Workings workings = new Workings(ChangedDemo.of(demo).figures(), Words.of(language), Places.PATH);
             for (Worked figure : workings.all()) {
