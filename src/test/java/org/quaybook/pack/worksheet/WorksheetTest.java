@@ -158,10 +158,11 @@ class WorksheetTest {
     @ValueSource(strings = {"lantern-moth", "second-biscuit", "marmalade-meridian"})
     void holdsEveryFindingWithRemedyAndSource(String demo) {
         Printed sheet = demo(demo);
+        Words words = Words.forInstaller(sheet.it().job().job().languages());
         for (Finding finding : sheet.it().findings()) {
             assertThat(sheet.sheet("2 Findings"))
-                    .contains(plain(WORDS.say(finding.message())))
-                    .contains(plain(WORDS.say(finding.remedy())))
+                    .contains(plain(words.say(finding.message())))
+                    .contains(plain(words.say(finding.remedy())))
                     .contains(finding.check().id());
         }
     }
