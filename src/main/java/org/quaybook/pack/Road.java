@@ -38,6 +38,7 @@ import org.quaybook.record.RecordLink;
 import org.quaybook.record.RecordSite;
 import org.quaybook.reference.Rulebook;
 import org.quaybook.render.Attachment;
+import org.quaybook.render.Booklet;
 import org.quaybook.render.RenderException;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
@@ -213,11 +214,12 @@ public final class Road {
         Paper paper = Paper.of(edition.assessment());
         Guide guide = new Guide(edition, judged.branding(), templates);
         List<Attachment> attachments = attachments(judged, edition.words(), figures);
+        byte[] small = guide.pdf(paper.small(), attachments);
         return Map.of(
                 "guide",
-                guide.pdf(paper.small(), attachments),
+                small,
                 "guide-booklet",
-                guide.booklet(paper),
+                guide.booklet(paper, Booklet.pages(small)),
                 "guide-" + paper.full().name(),
                 guide.pdf(paper.full(), attachments));
     }

@@ -59,10 +59,11 @@ public final class Guide {
      * The small guide on sheets to be printed on both sides and folded, its last sheet filled up with pages for notes.
      *
      * @param paper whose whole sheets are printed on
+     * @param pages of the small guide
      */
-    public byte[] booklet(Paper paper) {
+    public byte[] booklet(Paper paper, int pages) {
         PageFormat small = paper.small();
-        int missing = Booklet.missing(Booklet.pages(pdf(small, 0, List.of())));
+        int missing = Booklet.missing(pages);
         return Booklet.toPdf(
                 pdf(small, missing, List.of()),
                 small,

@@ -33,7 +33,7 @@ record DrawnJob(Assessment assessment, Map<String, DrawnPicture> pictures) {
             Files.writeString(folder.resolve("job.yaml"), changed);
             Files.writeString(
                     folder.resolve("installer.yaml"),
-                    Files.readString(from.resolve("installer.yaml")).replaceAll("(?m)^logo:.*\n", ""));
+                    Files.readString(from.resolve("installer.yaml")).replaceAll("(?m)^(logo|chapter):.*\n", ""));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
