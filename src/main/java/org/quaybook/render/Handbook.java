@@ -9,9 +9,13 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 import org.xhtmlrenderer.pdf.DefaultPDFCreationListener;
 import org.xhtmlrenderer.pdf.ITextRenderer;
+import org.xhtmlrenderer.render.Box;
+import org.xhtmlrenderer.render.PageBox;
 
 /**
  * Makes a paged PDF from XHTML and CSS.
@@ -63,6 +67,21 @@ public final class Handbook {
         return LayoutLog.hear(faults, () -> layout.print(xhtml));
     }
 
+    /**
+     * Where the parts of a document end, without writing it.
+     *
+     * @param part name of the class of the parts: children of the body, one after another
+     * @return an end for each part, in their order
+     * @throws RenderException as above
+     */
+    public List<PartEnd> ends(String xhtml, String part, DocumentInfo info, Resources resources, double scale) {
+        Faults faults = new Faults(info.title());
+        Document document = Xml.parse(xhtml, info.title());
+        XhtmlRules.apply(document, faults);
+        Layout layout = new Layout(document, info, resources, scale, List.of(), faults);
+        return LayoutLog.hear(faults, () -> layout.ends(part));
+    }
+
     /** One run of the layout engine. */
     private static final class Layout extends DefaultPDFCreationListener {
 
@@ -103,13 +122,49 @@ public final class Handbook {
             renderer.getSharedContext().setDPI(POINTS_PER_INCH * DOTS_PER_POINT);
         }
 
+        List<PartEnd> ends(String part) {
+            layOut();
+            Box root = Objects.requireNonNull(renderer.getRootBox());
+            List<PageBox> pages = Objects.requireNonNull(root.getLayer()).getPages();
+            List<PartEnd> ends = new ArrayList<>();
+            collect(root, part, pages, ends);
+            return List.copyOf(ends);
+        }
+
+        private static void collect(Box box, String part, List<PageBox> pages, List<PartEnd> ends) {
+            Element element = box.getElement();
+            if (element != null
+                    && List.of(element.getAttribute("class").split(" ")).contains(part)) {
+                int first = pageAt(box.getAbsY(), pages);
+                int bottom = box.getAbsY() + box.getHeight();
+                int last = pageAt(bottom - 1, pages);
+                PageBox page = pages.get(last);
+                double filled = (bottom - page.getTop()) / (double) (page.getBottom() - page.getTop());
+                ends.add(new PartEnd(first, last, filled));
+            } else {
+                box.getChildren().forEach(child -> collect(child, part, pages, ends));
+            }
+        }
+
+        private static int pageAt(int y, List<PageBox> pages) {
+            int found = 0;
+            while (found < pages.size() - 1 && y >= pages.get(found).getBottom()) {
+                found++;
+            }
+            return found;
+        }
+
+        private void layOut() {
+            renderer.setListener(this);
+            renderer.setDocument(document, null, new LayoutLanguage());
+            renderer.layout();
+            faults.throwIfAny();
+        }
+
         byte[] print(String xhtml) {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             try {
-                renderer.setListener(this);
-                renderer.setDocument(document, null, new LayoutLanguage());
-                renderer.layout();
-                faults.throwIfAny();
+                layOut();
                 input.add(xhtml.getBytes(StandardCharsets.UTF_8));
                 renderer.createPDF(out);
             } catch (DocumentException e) {

@@ -1,6 +1,9 @@
 package org.quaybook.pack.guide;
 
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.quaybook.checks.Assessment;
 import org.quaybook.pack.Paper;
 import org.quaybook.record.Branding;
@@ -11,6 +14,7 @@ import org.quaybook.render.DocumentInfo;
 import org.quaybook.render.Handbook;
 import org.quaybook.render.PageFit;
 import org.quaybook.render.PageFormat;
+import org.quaybook.render.PartEnd;
 import org.quaybook.render.Resources;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
@@ -19,6 +23,11 @@ import org.quaybook.text.Words;
 public final class Guide {
 
     /** From the size of the text around it down to where its small print is still above 7 pt. */
+    /** Share of a page that setting it closer frees, and the most that is tried. */
+    private static final double GAIN_PER_PAGE = 0.2;
+
+    private static final double MOST_GAINED = 0.3;
+
     private static final PageFit CARD_SIZES = new PageFit(List.of("10.5", "10", "9.5", "9", "8.6"));
 
     private final Assessment assessment;
@@ -74,15 +83,38 @@ public final class Guide {
     }
 
     private byte[] pdf(PageFormat format, int notes, List<Attachment> attachments) {
-        String xhtml = templates.fill("guide/guide.ftlx", model.printed(format, notes, cardSize(format), false));
+        String cardSize = cardSize(format);
+        String loose = templates.fill("guide/guide.ftlx", model.printed(format, notes, cardSize, Set.of(), false));
+        Set<Integer> close = closer(new Handbook().ends(loose, "chapter", info(), resources(), format.scale()));
+        String xhtml = close.isEmpty()
+                ? loose
+                : templates.fill("guide/guide.ftlx", model.printed(format, notes, cardSize, close, false));
         return new Handbook().toPdf(xhtml, info(), resources(), format.scale(), attachments);
+    }
+
+    /** The chapters to set closer, by their place, because a few lines of them would stand alone on a page. */
+    private static Set<Integer> closer(List<PartEnd> chapters) {
+        Set<Integer> close = new TreeSet<>();
+        int opening = 0;
+        for (int i = 0; i < chapters.size() - 1; i++) {
+            PartEnd chapter = chapters.get(i);
+            if (i > 0 && chapter.firstPage() > chapters.get(i - 1).lastPage()) {
+                opening = i;
+            }
+            boolean nextOnNewPage = chapters.get(i + 1).firstPage() > chapter.lastPage();
+            int fullPages = chapter.lastPage() - chapters.get(opening).firstPage();
+            if (nextOnNewPage && chapter.filled() < Math.min(fullPages * GAIN_PER_PAGE, MOST_GAINED)) {
+                IntStream.rangeClosed(opening, i).forEach(close::add);
+            }
+        }
+        return close;
     }
 
     /** The quick card is one page in every language. */
     private String cardSize(PageFormat format) {
         return CARD_SIZES.size(
                 1,
-                size -> templates.fill("guide/guide.ftlx", model.printed(format, 0, size, true)),
+                size -> templates.fill("guide/guide.ftlx", model.printed(format, 0, size, Set.of(), true)),
                 info(),
                 resources(),
                 format.scale());

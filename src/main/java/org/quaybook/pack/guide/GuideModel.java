@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.quaybook.checks.Assessment;
 import org.quaybook.pack.pictures.Pictures;
 import org.quaybook.record.Branding;
@@ -36,13 +37,16 @@ final class GuideModel {
      * @param format the page
      * @param notes how many pages for notes go at the end
      * @param cardSize of the text on the quick card, in points
+     * @param closeChapters the places of the chapters, from 0, that are set closer than the others
      * @param cardAlone whether nothing but the quick card is printed, to see whether it fits on its page
      */
-    Map<String, Object> printed(PageFormat format, int notes, String cardSize, boolean cardAlone) {
+    Map<String, Object> printed(
+            PageFormat format, int notes, String cardSize, Set<Integer> closeChapters, boolean cardAlone) {
         Map<String, Object> printed = new LinkedHashMap<>(all());
         printed.put("page", format.lengths());
         printed.put("notes", Collections.nCopies(notes, ""));
         printed.put("cardSize", cardSize);
+        printed.put("closeChapters", List.copyOf(closeChapters));
         printed.put("cardAlone", cardAlone);
         return printed;
     }
