@@ -70,6 +70,20 @@ class HandbookTest {
         }
     }
 
+    /** Worked out by hand: pages of 100 mm between margins, boxes of 30 mm. */
+    @Test
+    void tellsWhereThePartsOfADocumentEnd() {
+        String page = page("<style>@page { size: 120mm 120mm; margin: 10mm } body { margin: 0 }"
+                + " .part p { height: 30mm; margin: 0 } .new { page-break-before: always }</style>"
+                + "<div class='part'><p>1</p><p>2</p><p>3</p><p>4</p></div><div class='part'><p>5</p></div>"
+                + "<div class='part new'><p>6</p></div><div class='other'><p>7</p></div>");
+        List<PartEnd> ends = handbook.ends(page, "part", INFO, Resources.none(), 1);
+        assertThat(ends).extracting(PartEnd::firstPage).containsExactly(0, 1, 2);
+        assertThat(ends).extracting(PartEnd::lastPage).containsExactly(1, 1, 2);
+        assertThat(ends.get(1).filled() - ends.get(0).filled()).isCloseTo(0.3, within(0.005));
+        assertThat(ends.get(2).filled()).isCloseTo(0.3, within(0.005));
+    }
+
     @Test
     void describesItself() throws IOException {
         try (PrintedPdf printed = print("<p>x</p>")) {

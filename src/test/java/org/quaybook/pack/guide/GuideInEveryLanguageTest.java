@@ -28,6 +28,9 @@ class GuideInEveryLanguageTest {
     private static final double LEAST_SIZE = 7;
     private static final double HEADING = 12.9;
 
+    /** A chapter that ends higher than this on a page of its own looks like a mistake. */
+    private static final double LEAST_FILLED = 0.12;
+
     static Stream<Arguments> guides() {
         return DemoJobs.ALL.stream()
                 .flatMap(demo -> Words.languages().stream()
@@ -69,6 +72,10 @@ class GuideInEveryLanguageTest {
                                 .size())
                         .as("page %s ends with a heading", page)
                         .isLessThan(HEADING);
+                double end = body.stream().mapToDouble(Letter::y).max().orElseThrow();
+                assertThat((end - PAGE.top()) / (PAGE.height() - PAGE.top() - PAGE.bottom()))
+                        .as("share of page %s that is filled", page)
+                        .isGreaterThan(LEAST_FILLED);
             }
             assertThat(pageOf(guide, words.say("guide.chapter.safety"))
                             - pageOf(guide, words.say("guide.chapter.card")))
