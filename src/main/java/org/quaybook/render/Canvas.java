@@ -90,14 +90,22 @@ final class Canvas {
         content.fill();
     }
 
-    /** @param x where the first letter begins; {@code y} is the baseline */
-    void text(String text, double x, double y, Typeface typeface, double size, Colour colour) {
-        double pen = x;
-        for (Typeface.Run run : typeface.runs(text).orElse(List.of())) {
+    /**
+     * A line of text.
+     *
+     * @param line what and where
+     * @param turn how its letters are turned around the point where it begins
+     */
+    void text(Fitting.Line line, Turn turn, Typeface typeface, double size, Colour colour) {
+        double pen = 0;
+        int cos = turn.acrossX();
+        int sin = -turn.acrossY();
+        for (Typeface.Run run : typeface.runs(line.text()).orElse(List.of())) {
             content.beginText();
             content.setColorFill(ink(colour));
             content.setFontAndSize(run.typeface().font(), length(size));
-            content.setTextMatrix(x(pen), y(y));
+            content.setTextMatrix(
+                    cos, sin, -sin, cos, x(line.x() + pen * turn.acrossX()), y(line.baseline() + pen * turn.acrossY()));
             content.showText(run.text());
             content.endText();
             pen += run.width(size);

@@ -20,8 +20,8 @@ public sealed interface Fitting {
     /**
      * One line of fitted text.
      *
-     * @param x where it begins, millimetres from the left edge of the label
-     * @param baseline millimetres from the top edge of the label
+     * @param x of the point on the baseline where it begins, millimetres from the left edge of the label
+     * @param baseline of the same point, millimetres from the top edge of the label
      */
     record Line(double x, double baseline, String text) {}
 

@@ -85,9 +85,8 @@ final class PreparedLabel {
         Face face = text.style().face();
         for (Fitting.Line line : fits.lines()) {
             canvas.text(
-                    line.text(),
-                    line.x(),
-                    line.baseline(),
+                    line,
+                    text.turn(),
                     face.typeface(),
                     face.sizeFor(fits.capHeight()),
                     text.style().colour());

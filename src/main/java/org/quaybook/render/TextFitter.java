@@ -48,6 +48,22 @@ public final class TextFitter {
                     RenderMessage.GLYPH_MISSING,
                     Typeface.describeMissing(codePoint, block.text()));
         });
+        Box upright = block.turn().upright(block.box());
+        Fitting fitting = fitUpright(new TextBlock(upright, block.paragraphs(), block.style()));
+        if (fitting instanceof Fitting.Fits fits) {
+            return new Fitting.Fits(
+                    fits.capHeight(),
+                    fits.lines().stream()
+                            .map(line -> block.turn().place(line, block.box()))
+                            .toList());
+        }
+        Fitting.DoesNotFit needs = (Fitting.DoesNotFit) fitting;
+        return block.turn() == Turn.QUARTER
+                ? new Fitting.DoesNotFit(/* leastWidth= */ needs.leastHeight(), /* leastHeight= */ needs.leastWidth())
+                : needs;
+    }
+
+    private static Fitting fitUpright(TextBlock block) {
         TextStyle style = block.style();
         double range = style.greatestCapHeight() - style.leastCapHeight();
         for (int step = 0; step * STEP < range - SLACK; step++) {

@@ -136,6 +136,47 @@ class LabelSheetTest {
         }
     }
 
+    /** Ruler: the picture of the upright text, turned pixel by pixel. At 254 dpi a millimetre is ten pixels. */
+    @Test
+    void turnedTextIsTheUprightTextTurned() throws IOException {
+        TextStyle style = TextStyle.of(Face.BOLD, 4, 1).aligned(Align.LEFT, VerticalAlign.TOP);
+        List<Label> labels = new ArrayList<>();
+        for (Turn turn : Turn.values()) {
+            boolean lying = turn == Turn.QUARTER;
+            Box box = lying ? new Box(2, 3, 14, 30) : new Box(3, 2, 30, 14);
+            TextBlock text = TextBlock.of(box, "B1 from F1", style).turned(turn);
+            labels.add(new Label(turn.name(), lying ? 18 : 36, lying ? 36 : 18, List.of(text)).uncut());
+        }
+        LabelSheetResult result = LabelSheet.toPdf(labels, Sheet.A4, LINES, INFO);
+        try (PrintedPdf printed = new PrintedPdf(result.pdf())) {
+            BufferedImage page = printed.image(1, 254);
+            List<BufferedImage> cut = result.placed().stream()
+                    .map(at -> page.getSubimage(
+                            (int) Math.round(at.x() * 10), (int) Math.round(at.y() * 10), (int) (at.width() * 10), (int)
+                                    (at.height() * 10)))
+                    .toList();
+            long dark = 0;
+            long quarter = 0;
+            long half = 0;
+            for (int x = 0; x < 360; x++) {
+                for (int y = 0; y < 180; y++) {
+                    boolean upright = Ruler.isDark(cut.get(0), x, y);
+                    dark += upright ? 1 : 0;
+                    quarter += upright == Ruler.isDark(cut.get(1), y, 359 - x) ? 0 : 1;
+                    half += upright == Ruler.isDark(cut.get(2), 359 - x, 179 - y) ? 0 : 1;
+                }
+            }
+            assertThat(dark).isGreaterThan(3000);
+            assertThat(quarter).isLessThan(dark / 20);
+            assertThat(half).isLessThan(dark / 20);
+        }
+        TextBlock wide =
+                TextBlock.of(new Box(0, 0, 14, 10), "Unbreakable", style).turned(Turn.QUARTER);
+        Fitting.DoesNotFit needs = (Fitting.DoesNotFit) TextFitter.fit(
+                new TextBlock(wide.box(), wide.paragraphs(), TextStyle.of(Face.BOLD, 4, 4), Turn.QUARTER));
+        assertThat(needs.leastHeight()).isCloseTo(Face.BOLD.widthOf("Unbreakable", 4), within(0.01));
+    }
+
     @Test
     void tellsEveryFaultAtOnce() {
         TextStyle style = TextStyle.of(Face.BOLD, 6, 4);
@@ -228,6 +269,10 @@ class LabelSheetTest {
 
         boolean isDark(double x, double y) {
             return page.getRaster().getSample(pixel(x), pixel(y), 0) < DARK;
+        }
+
+        static boolean isDark(BufferedImage image, int column, int row) {
+            return image.getRaster().getSample(column, row, 0) < DARK;
         }
 
         private int pixel(double millimetres) {
