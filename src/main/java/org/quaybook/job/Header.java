@@ -32,6 +32,13 @@ public record Header(
         @RefersTo(Thing.LANGUAGE)
         List<String> languages,
 
+        @Means(
+                value =
+                        "languages of the labels, one, or two that stand on each label; unless said, the first of the documents",
+                example = "[en-GB, nl]")
+        @RefersTo(Thing.LANGUAGE)
+        List<String> labelLanguages,
+
         @Means(value = "installer profile, a path from this file", example = "installer.yaml")
         @Matches(
                 value = "(\\.\\./)?([^/\\\\:.*?\"<>|][^/\\\\:*?\"<>|]*/)*[^/\\\\:.*?\"<>|][^/\\\\:*?\"<>|]*\\.ya?ml",
@@ -52,5 +59,6 @@ public record Header(
         Place place) {
     public Header {
         languages = List.copyOf(languages);
+        labelLanguages = List.copyOf(labelLanguages);
     }
 }

@@ -36,6 +36,9 @@ final class JobChecks {
 
     private static final double THRESHOLD_MOST = 1.2;
 
+    /** More would make labels that nobody reads (common practice, no source). */
+    private static final int LABEL_LANGUAGES = 2;
+
     private final Found found;
     private final Problems problems;
 
@@ -77,6 +80,14 @@ final class JobChecks {
     private void header(Header header) {
         if (header.languages().isEmpty()) {
             problems.add(header.place(), Message.of(JobMessage.NO_LANGUAGE));
+        }
+        Set<String> labels = Set.copyOf(header.labelLanguages());
+        if (labels.size() > LABEL_LANGUAGES
+                || labels.size() < header.labelLanguages().size()) {
+            problems.add(
+                    found.placeOf(header.place().path() + ".label-languages[1]"),
+                    Message.of(
+                            JobMessage.LABEL_LANGUAGES, header.labelLanguages().size()));
         }
     }
 

@@ -66,6 +66,7 @@ public enum JobMessage implements MessageKey {
 
     // Between values.
     NO_LANGUAGE,
+    LABEL_LANGUAGES,
     DONE_IN_THE_FUTURE,
     TAKE_OFF_MISSING,
     BANK_VOLTAGE,

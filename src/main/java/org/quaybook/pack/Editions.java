@@ -25,8 +25,19 @@ final class Editions {
      * @throws NotPrinted if these cannot be used, or a translation changes what is calculated or found
      */
     static List<Edition> of(Assessment it, @Nullable Path ownTemplates) throws NotPrinted {
+        return of(it, it.job().job().languages(), ownTemplates);
+    }
+
+    /** The editions of the labels, one or two: the first language of the documents unless the job says others. */
+    static List<Edition> ofLabels(Assessment it, @Nullable Path ownTemplates) throws NotPrinted {
+        List<String> own = it.job().job().labelLanguages();
+        return of(it, own.isEmpty() ? it.job().job().languages().subList(0, 1) : own, ownTemplates);
+    }
+
+    private static List<Edition> of(Assessment it, List<String> languages, @Nullable Path ownTemplates)
+            throws NotPrinted {
         List<Edition> editions = new ArrayList<>();
-        for (String language : it.job().job().languages()) {
+        for (String language : languages) {
             editions.add(new Edition(in(it, language), OwnWords.of(Words.of(language), ownTemplates)));
         }
         return List.copyOf(editions);

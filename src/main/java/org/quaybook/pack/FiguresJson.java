@@ -116,7 +116,8 @@ final class FiguresJson {
                 .put("title", note.title())
                 .put("reason", words.say(note.reason()))
                 .put("spot", note.spot().id())
-                .put("place", note.place());
+                .put("place", note.place())
+                .put("sha256", Digest.of(note.content()));
         FindingsJson.citation(node, note.reason().citation());
         return node;
     }

@@ -2,9 +2,6 @@ package org.quaybook.pack;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Map;
 import org.quaybook.checks.Assessment;
 
@@ -21,15 +18,7 @@ final class IssueJson {
                 .put("revision", it.job().job().revision())
                 .put("date", it.job().job().date().toString());
         ObjectNode digests = root.putObject("sha256");
-        files.forEach((path, content) -> digests.put(path, digest(content)));
+        files.forEach((path, content) -> digests.put(path, Digest.of(content)));
         return JsonText.of(root);
-    }
-
-    private static String digest(byte[] content) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
     }
 }

@@ -177,7 +177,7 @@ public final class Road {
         files.putAll(SingleSheets.pdfs(it, words, branding, templates));
         RecordLink link =
                 new RecordLink(it.installer().records(), it.job().job().record());
-        LabelsPrinted labels = Labels.sheet(it, words, branding, link);
+        LabelsPrinted labels = Labels.sheet(Editions.ofLabels(assessment, ownTemplates), branding, link);
         files.put("labels.pdf", labels.sheet().pdf());
         files.put(
                 "worksheet.pdf",
@@ -251,7 +251,6 @@ public final class Road {
 
     /** The worksheet alone, for a job that must not be handed over yet: it says so on every page. */
     public static byte[] worksheet(Assessment it, Branding branding, @Nullable Path ownTemplates) throws NotPrinted {
-        Edition first = Editions.of(it, ownTemplates).get(0);
         RecordLink link =
                 new RecordLink(it.installer().records(), it.job().job().record());
         Words words = installers(it, ownTemplates);
@@ -260,7 +259,7 @@ public final class Road {
                     it,
                     words,
                     templates(ownTemplates),
-                    Labels.sheet(first.assessment(), first.words(), branding, link)
+                    Labels.sheet(Editions.ofLabels(it, ownTemplates), branding, link)
                             .notes());
         } catch (RenderException e) {
             throw new NotPrinted(e);

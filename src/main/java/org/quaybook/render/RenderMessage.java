@@ -45,6 +45,11 @@ public enum RenderMessage implements MessageKey {
     LABEL_TEXT_DOES_NOT_FIT("render.label-text-does-not-fit"),
     /** A label larger than the room on a sheet (label, its width and height, width and height of the room, mm). */
     LABEL_LARGER_THAN_SHEET("render.label-larger-than-sheet"),
+    /**
+     * A label that cannot be read on the stock (label, width and height of the least that can, name of the stock, greatest
+     * width and height there, mm).
+     */
+    LABEL_NEEDS_MORE_ROOM("render.label-needs-more-room"),
     /** A document that even in its least type fills more pages than it may (title, type in points, pages, most pages). */
     TOO_MANY_PAGES("render.too-many-pages");
 

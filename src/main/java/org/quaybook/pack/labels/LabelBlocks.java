@@ -200,22 +200,25 @@ final class LabelBlocks {
                 .mapToDouble(widths::get)
                 .sum();
         double rest = width - others - (count - 1) * gutter();
-        need(grid.rows().get(0).get(grid.wide()), rest, Math.min(widths.get(grid.wide()), cap * LEAST_WIDE));
+        need(
+                grid.rows().get(0).get(grid.wide()).replace("\n", " "),
+                rest,
+                Math.min(widths.get(grid.wide()), cap * LEAST_WIDE));
         widths.set(grid.wide(), atLeast(rest));
         return widths;
     }
 
     private double widest(LabelPart.Grid grid, int column) {
-        double head = grid.head().isEmpty() ? 0 : Face.BOLD.widthOf(grid.head().get(column), cap);
+        double head = grid.head().isEmpty() ? 0 : widest(grid.head().get(column), Face.BOLD);
         Face face = grid.firstStrong() && column == 0 ? Face.BOLD : Face.REGULAR;
         return grid.rows().stream()
-                        .mapToDouble(row -> row.get(column)
-                                .lines()
-                                .mapToDouble(line -> face.widthOf(line, cap))
-                                .max()
-                                .orElse(0))
+                        .mapToDouble(row -> widest(row.get(column), face))
                         .reduce(head, Math::max)
                 + SLACK;
+    }
+
+    private double widest(String cell, Face face) {
+        return cell.lines().mapToDouble(line -> face.widthOf(line, cap)).max().orElse(0);
     }
 
     /** Cells share their first baseline, whatever rises above the capitals in one of them. */

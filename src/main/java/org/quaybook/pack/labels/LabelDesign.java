@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param signs in order
  * @param title what stands on it largest: the hazard, on a label that warns
  * @param parts the rest from top to bottom: on a label that warns, consequence before remedy
+ * @param apart of a label in two languages, the same as a label for each; empty for a label in one
  */
 record LabelDesign(
         String id,
@@ -26,9 +27,11 @@ record LabelDesign(
         @Nullable SignalWord word,
         List<Sign> signs,
         String title,
-        List<LabelPart> parts) {
+        List<LabelPart> parts,
+        List<LabelDesign> apart) {
 
     LabelDesign {
+        apart = List.copyOf(apart);
         signs = List.copyOf(signs);
         parts = List.copyOf(parts);
         if (word == SignalWord.NOTICE && !signs.isEmpty()) {
@@ -38,12 +41,12 @@ record LabelDesign(
 
     static LabelDesign of(
             String id, LabelReason reason, LabelSpot spot, String place, LabelReading reading, String title) {
-        return new LabelDesign(id, reason, spot, place, reading, null, List.of(), title, List.of());
+        return new LabelDesign(id, reason, spot, place, reading, null, List.of(), title, List.of(), List.of());
     }
 
     /** The same with a signal word and signs. */
     LabelDesign warning(SignalWord signal, Sign... shown) {
-        return new LabelDesign(id, reason, spot, place, reading, signal, List.of(shown), title, parts);
+        return new LabelDesign(id, reason, spot, place, reading, signal, List.of(shown), title, parts, apart);
     }
 
     /** The same with more below. */
@@ -55,10 +58,17 @@ record LabelDesign(
     LabelDesign with(List<LabelPart> more) {
         List<LabelPart> all = new ArrayList<>(parts);
         all.addAll(more);
-        return new LabelDesign(id, reason, spot, place, reading, word, signs, title, all);
+        return new LabelDesign(id, reason, spot, place, reading, word, signs, title, all, apart);
+    }
+
+    /** The same in one of two languages that do not fit on one label together. */
+    LabelDesign of(String language) {
+        return new LabelDesign(id + "-" + language, reason, spot, place, reading, word, signs, title, parts, List.of());
     }
 
     LabelNote note() {
-        return new LabelNote(id, title, reason, spot, place);
+        String content =
+                List.of(reading, String.valueOf(word), signs, title, parts).toString();
+        return new LabelNote(id, title.replace("\n", " / "), reason, spot, place, content);
     }
 }

@@ -8,5 +8,6 @@ package org.quaybook.pack.labels;
  * @param reason why it is there
  * @param spot which side of what it goes on
  * @param place the place in the words of the job; empty if the job does not say
+ * @param content all that it says and shows, without job number and revision: equal for labels that need no new print
  */
-public record LabelNote(String id, String title, LabelReason reason, LabelSpot spot, String place) {}
+public record LabelNote(String id, String title, LabelReason reason, LabelSpot spot, String place, String content) {}

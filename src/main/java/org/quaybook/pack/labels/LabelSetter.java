@@ -3,12 +3,16 @@ package org.quaybook.pack.labels;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.Place;
 import org.quaybook.diag.Severity;
 import org.quaybook.render.Box;
 import org.quaybook.render.Colour;
+import org.quaybook.render.Face;
 import org.quaybook.render.Label;
 import org.quaybook.render.Mark;
 import org.quaybook.render.Panel;
@@ -28,11 +32,7 @@ import org.quaybook.text.Words;
  */
 final class LabelSetter {
 
-    /** Widths that share an A4 sheet without waste: a third, a half, two thirds and the whole, less the gaps. */
-    static final List<Double> WIDTHS = List.of(60.0, 92.5, 125.0, 190.0);
-
-    /** No label is taller than this, of its width, unless it is of the greatest width. Common practice, no source. */
-    private static final double TALLEST = 1.1;
+    static final double SLACK = 1e-6;
 
     /** Nothing is printed so near to the cut (common practice: 2 mm). */
     private static final double EDGE = 2;
@@ -49,12 +49,12 @@ final class LabelSetter {
 
     private final LabelDesign design;
     private final String stamp;
-    private final Words words;
+    private final List<Words> words;
     private final double width;
     private final LabelBlocks blocks;
     private final List<Mark> marks = new ArrayList<>();
 
-    private LabelSetter(LabelDesign design, String stamp, Words words, double width) {
+    private LabelSetter(LabelDesign design, String stamp, List<Words> words, double width) {
         this.design = design;
         this.stamp = stamp;
         this.words = words;
@@ -72,47 +72,85 @@ final class LabelSetter {
     }
 
     /**
-     * Sets a label at the width that takes the least area of the stock.
+     * Sets a label at the width that takes the least area of the stock. One in two languages becomes two labels where
+     * both together find no room.
      *
      * @param stamp small line at its foot that tells job and label
-     * @param words where the signal word comes from
-     * @throws RenderException if even the widest label is too narrow for one of its words
+     * @param words where the signal word comes from: one for each language of the label
+     * @throws RenderException if the stock has no room for it at a size that can be read; it names the least that would do
      */
-    static Sized size(LabelDesign design, String stamp, Words words) {
+    static List<Sized> size(LabelDesign design, UnaryOperator<String> stamp, List<Words> words, LabelRoom room) {
+        Optional<Sized> together = best(design, stamp.apply(design.id()), words, room);
+        if (together.isPresent()) {
+            return List.of(together.get());
+        }
+        List<Sized> apart = new ArrayList<>();
+        for (int i = 0; i < design.apart().size(); i++) {
+            LabelDesign one = design.apart().get(i);
+            List<Words> own = List.of(words.get(i));
+            String ownStamp = stamp.apply(one.id());
+            apart.add(best(one, ownStamp, own, room).orElseThrow(() -> refusal(one, ownStamp, own, room)));
+        }
+        if (apart.isEmpty()) {
+            throw refusal(design, stamp.apply(design.id()), words, room);
+        }
+        return apart;
+    }
+
+    private static Optional<Sized> best(LabelDesign design, String stamp, List<Words> words, LabelRoom room) {
         List<Label> possible = new ArrayList<>();
-        for (double width : WIDTHS) {
+        Optional<Label> last = Optional.empty();
+        for (double width : room.widths()) {
             LabelSetter setter = new LabelSetter(design, stamp, words, width);
             double height = setter.draw();
-            boolean widest = width == WIDTHS.get(WIDTHS.size() - 1);
-            if (widest && possible.isEmpty() && setter.blocks.tooWide().isPresent()) {
-                throw setter.refusal(height);
-            }
-            if (setter.blocks.tooWide().isEmpty() && (height <= TALLEST * width || (widest && possible.isEmpty()))) {
-                possible.add(new Label(design.id(), width, height, setter.marks));
+            if (setter.blocks.tooWide().isEmpty() && room.bears(height)) {
+                Label label = new Label(design.id(), width, height, setter.marks);
+                last = Optional.of(label);
+                if (room.suits(width, height)) {
+                    possible.add(label);
+                }
             }
         }
         return possible.stream()
                 .min(Comparator.comparingDouble(label -> label.width() * label.height()))
-                .map(label -> new Sized(design, label))
-                .orElseThrow();
+                .or(lastOf(last))
+                .map(label -> new Sized(design, label));
     }
 
-    private RenderException refusal(double height) {
-        LabelBlocks.TooWide text = blocks.tooWide().orElseThrow();
-        return new RenderException(List.of(new Diagnostic(
-                Severity.ERROR,
-                RenderMessage.LABEL_TEXT_DOES_NOT_FIT.key(),
-                Place.NOWHERE,
-                "",
-                Message.of(
-                        RenderMessage.LABEL_TEXT_DOES_NOT_FIT,
-                        design.id(),
-                        text.text(),
-                        text.room(),
-                        height,
-                        text.least(),
-                        height),
-                List.of())));
+    private static Supplier<Optional<Label>> lastOf(Optional<Label> last) {
+        return () -> last;
+    }
+
+    /** Says what is too wide at the greatest width, else the least label that can be read. */
+    private static RenderException refusal(LabelDesign design, String stamp, List<Words> words, LabelRoom room) {
+        LabelSetter widest = new LabelSetter(design, stamp, words, LabelRoom.WIDTHS.get(LabelRoom.WIDTHS.size() - 1));
+        double height = widest.draw();
+        if (widest.blocks.tooWide().isPresent()) {
+            LabelBlocks.TooWide text = widest.blocks.tooWide().get();
+            return refusal(Message.of(
+                    RenderMessage.LABEL_TEXT_DOES_NOT_FIT,
+                    design.id(),
+                    text.text(),
+                    text.room(),
+                    height,
+                    text.least(),
+                    height));
+        }
+        LabelRoom free = new LabelRoom(room.stock(), LabelRoom.WIDTHS, Double.MAX_VALUE);
+        Label least = best(design, stamp, words, free).orElseThrow().label();
+        return refusal(Message.of(
+                RenderMessage.LABEL_NEEDS_MORE_ROOM,
+                design.id(),
+                LabelLegibility.upToTenth(least.width()),
+                LabelLegibility.upToTenth(least.height()),
+                room.stock(),
+                room.widest(),
+                room.height()));
+    }
+
+    private static RenderException refusal(Message message) {
+        return new RenderException(
+                List.of(new Diagnostic(Severity.ERROR, message.key().key(), Place.NOWHERE, "", message, List.of())));
     }
 
     /** Draws everything from top to bottom; returns the height. */
@@ -155,12 +193,13 @@ final class LabelSetter {
     private double signalPanel(SignalWord word, double y) {
         double cap =
                 LabelLegibility.signalCap(LabelBlocks.titleCap(design.reading().cap()));
-        double height = cap * 2;
+        List<String> lines = signalLines(word, cap);
+        double height = cap * 2 * lines.size();
         marks.add(Panel.filled(new Box(EDGE, y, width - 2 * EDGE, height), word.panel()));
         double x = left();
-        double inset = height * 0.12;
+        double inset = cap * 0.24;
         if (word.alert().isPresent()) {
-            double side = height - 2 * inset;
+            double side = cap * 2 - 2 * inset;
             double across = side * SignGeometry.triangleWidth() / SignGeometry.TRIANGLE_HEIGHT;
             marks.add(new Picture(
                     new Box(x, y + inset, across, side), word.alert().get()));
@@ -169,8 +208,16 @@ final class LabelSetter {
         TextStyle style = LabelBlocks.style(LabelPart.Voice.STRONG, cap)
                 .in(word.letters())
                 .aligned(Align.LEFT, VerticalAlign.MIDDLE);
-        marks.add(TextBlock.of(new Box(x, y, width - left() - x, height), words.sentence(word.key()), style));
+        marks.add(new TextBlock(new Box(x, y, width - left() - x, height), List.of(String.join("\n", lines)), style));
         return y + height;
+    }
+
+    /** The word in each language of the label, side by side if there is room. */
+    private List<String> signalLines(SignalWord word, double cap) {
+        List<String> all =
+                words.stream().map(each -> each.sentence(word.key())).distinct().toList();
+        String beside = String.join(" / ", all);
+        return Face.BOLD.widthOf(beside, cap) < room() - 2 * cap - GAP ? List.of(beside) : all;
     }
 
     private double body(double y) {

@@ -3,10 +3,11 @@ package org.quaybook.pack.labels;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.quaybook.checks.Assessment;
 import org.quaybook.checks.Finding;
 import org.quaybook.diag.Diagnostic;
+import org.quaybook.job.Header;
 import org.quaybook.record.Branding;
+import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
 import org.quaybook.render.DocumentInfo;
 import org.quaybook.render.Label;
@@ -22,33 +23,51 @@ import org.quaybook.text.Words;
  */
 public final class Labels {
 
+    /** Of the language that stands first. */
     private final LabelFacts facts;
+
+    private final List<Edition> editions;
     private final Branding branding;
     private final RecordLink link;
 
-    private Labels(LabelFacts facts, Branding branding, RecordLink link) {
-        this.facts = facts;
+    private Labels(List<Edition> editions, Branding branding, RecordLink link) {
+        this.editions = List.copyOf(editions);
+        this.facts = facts(editions.get(0));
         this.branding = branding;
         this.link = link;
+    }
+
+    private static LabelFacts facts(Edition edition) {
+        return new LabelFacts(edition.assessment(), edition.words());
     }
 
     /**
      * Makes the label sheets, A4.
      *
-     * @param words the language of the labels
+     * @param editions the job in the languages of its labels: one, or two that stand on each label
      * @param link what the QR of the record holds
      * @throws RenderException if a text of the job is too long for any label or has a character that no font has
      */
-    public static LabelsPrinted sheet(Assessment assessment, Words words, Branding branding, RecordLink link) {
-        return new Labels(new LabelFacts(assessment, words), branding, link).print();
+    public static LabelsPrinted sheet(List<Edition> editions, Branding branding, RecordLink link) {
+        return new Labels(editions, branding, link).print();
     }
 
     /** All labels of the job before they have a size, in walking order. */
-    static List<LabelDesign> designs(Assessment assessment, Words words, Branding branding, RecordLink link) {
-        return new Labels(new LabelFacts(assessment, words), branding, link).designs();
+    static List<LabelDesign> designs(List<Edition> editions, Branding branding, RecordLink link) {
+        return new Labels(editions, branding, link).designs();
     }
 
     private List<LabelDesign> designs() {
+        List<LabelDesign> first = designs(facts);
+        if (editions.size() == 1) {
+            return first;
+        }
+        List<String> languages =
+                editions.stream().map(edition -> edition.words().language()).toList();
+        return LabelsBilingual.of(languages, first, designs(facts(editions.get(1))));
+    }
+
+    private List<LabelDesign> designs(LabelFacts facts) {
         List<LabelDesign> designs = new ArrayList<>();
         designs.addAll(new LabelsOutside(facts).designs());
         LabelsBoard board = new LabelsBoard(facts);
@@ -62,12 +81,15 @@ public final class Labels {
     }
 
     /** Labels with their size. Wide ones of a spot come first, so that narrow ones share a row. */
-    static List<LabelSetter.Sized> size(List<LabelDesign> designs, Assessment assessment, Words words) {
+    static List<LabelSetter.Sized> size(List<LabelDesign> designs, List<Edition> editions) {
+        Edition first = editions.get(0);
+        LabelRoom room = new LabelRoom("A4", LabelRoom.WIDTHS, Sheet.A4.room().height() - LabelsPlacing.STRIP);
+        List<Words> words = editions.stream().map(Edition::words).toList();
         List<LabelSetter.Sized> walk = new ArrayList<>();
         List<Diagnostic> refused = new ArrayList<>();
         for (LabelDesign design : designs) {
             try {
-                walk.add(LabelSetter.size(design, stamp(design, assessment, words), words));
+                walk.addAll(LabelSetter.size(design, id -> stamp(id, first), words, room));
             } catch (RenderException e) {
                 refused.addAll(e.diagnostics());
             }
@@ -81,16 +103,13 @@ public final class Labels {
         return LabelsOrder.fill(walk, Sheet.A4);
     }
 
-    private static String stamp(LabelDesign design, Assessment assessment, Words words) {
-        return words.say(
-                "labels.stamp",
-                assessment.job().job().number(),
-                assessment.job().job().revision(),
-                design.id());
+    private static String stamp(String id, Edition edition) {
+        Header header = edition.assessment().job().job();
+        return edition.words().say("labels.stamp", header.number(), header.revision(), id);
     }
 
     private LabelsPrinted print() {
-        List<LabelSetter.Sized> sized = size(designs(), facts.it(), facts.words());
+        List<LabelSetter.Sized> sized = size(designs(), editions);
         List<LabelNote> notes = sized.stream().map(one -> one.design().note()).toList();
         LabelsPlacing placing = new LabelsPlacing(facts.words());
         List<Label> labels = new ArrayList<>();

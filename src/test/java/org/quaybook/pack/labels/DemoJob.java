@@ -16,6 +16,7 @@ import org.quaybook.job.JobReader;
 import org.quaybook.job.JobReading;
 import org.quaybook.job.Vocabulary;
 import org.quaybook.record.Branding;
+import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
 import org.quaybook.reference.Rulebook;
 import org.quaybook.text.Words;
@@ -68,12 +69,16 @@ record DemoJob(Assessment assessment, Words words, Branding branding, RecordLink
         return read(folder);
     }
 
+    List<Edition> editions() {
+        return List.of(new Edition(assessment, words));
+    }
+
     LabelsPrinted print() {
-        return Labels.sheet(assessment, words, branding, link);
+        return Labels.sheet(editions(), branding, link);
     }
 
     List<LabelDesign> designs() {
-        return Labels.designs(assessment, words, branding, link);
+        return Labels.designs(editions(), branding, link);
     }
 
     LabelDesign design(String id) {
@@ -88,7 +93,7 @@ record DemoJob(Assessment assessment, Words words, Branding branding, RecordLink
     }
 
     List<LabelSetter.Sized> sized() {
-        return Labels.size(designs(), assessment, words);
+        return Labels.size(designs(), editions());
     }
 
     private static byte[] bytes(Path file) {
