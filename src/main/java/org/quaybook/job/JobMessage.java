@@ -94,6 +94,15 @@ public enum JobMessage implements MessageKey {
     TEXT_NOT_IN_JOB(Severity.NOTE),
     TEXT_TRANSLATED_TWICE,
 
+    // A stock of labels.
+    STOCK_UNKNOWN,
+    STOCK_FORM,
+    STOCK_DOTS_MISSING,
+    STOCK_SUM_ACROSS,
+    STOCK_SUM_DOWN,
+    STOCK_NO_ROOM,
+    STOCK_CORNER,
+
     // Hints.
     DID_YOU_MEAN,
     WRITE,

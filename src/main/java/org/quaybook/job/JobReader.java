@@ -66,7 +66,7 @@ public final class JobReader {
     }
 
     /** What came of one file; the value is null exactly if there is an error. */
-    private record Reading<R>(@Nullable R value, Found found, String text, List<Diagnostic> problems) {}
+    record Reading<R>(@Nullable R value, Found found, String text, List<Diagnostic> problems) {}
 
     private static Optional<Path> installerFile(Path jobFile, Found found) {
         try {
@@ -76,8 +76,7 @@ public final class JobReader {
         }
     }
 
-    private static <R extends Record> Reading<R> file(
-            Class<R> type, Path file, Vocabulary vocabulary, Found.Known known) {
+    static <R extends Record> Reading<R> file(Class<R> type, Path file, Vocabulary vocabulary, Found.Known known) {
         String name = file.toString().replace('\\', '/');
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(LARGEST_FILE + 1);
@@ -102,7 +101,7 @@ public final class JobReader {
         return new Reading<>(null, new Found(), "", problems.sorted());
     }
 
-    private static <R extends Record> Reading<R> text(
+    static <R extends Record> Reading<R> text(
             Class<R> type, String text, String name, Vocabulary vocabulary, Found.Known known) {
         Problems problems = new Problems(name, text);
         Found found = new Found();
@@ -111,6 +110,7 @@ public final class JobReader {
                 .flatMap(root -> new Binder(problems, found).file(type, root));
         new NameChecks(found, problems, vocabulary, known.names()).check();
         new JobChecks(found, problems).check();
+        new StockChecks(found, problems).check();
         known.visited()
                 .ifPresent(
                         job -> found.all(Readings.class).forEach(readings -> JobChecks.visit(readings, job, problems)));

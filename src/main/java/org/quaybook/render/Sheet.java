@@ -1,14 +1,14 @@
 package org.quaybook.render;
 
 /**
- * The paper that labels are printed on, millimetres.
+ * Plain paper or foil that labels are printed on to be cut apart, millimetres.
  *
  * @param width of the paper
  * @param height of the paper
  * @param margin what the printer leaves white on all sides
  * @param gap between labels
  */
-public record Sheet(double width, double height, double margin, double gap) {
+public record Sheet(double width, double height, double margin, double gap) implements Medium {
 
     /** ISO 216 A4; margin and gap are common practice, no source. */
     public static final Sheet A4 = new Sheet(210, 297, 10, 5);
@@ -30,7 +30,7 @@ public record Sheet(double width, double height, double margin, double gap) {
         }
     }
 
-    /** The room for labels. */
+    @Override
     public Box room() {
         return new Box(margin, margin + HEADER, width - 2 * margin, height - 2 * margin - HEADER - FOOTER);
     }

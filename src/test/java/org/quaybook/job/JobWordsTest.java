@@ -66,6 +66,7 @@ class JobWordsTest {
     /** Parts of sentences stand inside others; files and records of their own are tested with the reader. */
     private static boolean raisedElsewhere(JobMessage message) {
         return message.name().startsWith("DIMENSION_")
+                || message.name().startsWith("STOCK_")
                 || (message.name().startsWith("FILE_") && message != JobMessage.FILE_EMPTY)
                 || message == JobMessage.WHOLE_FILE
                 || message == JobMessage.READINGS_OF_OTHER_JOB
