@@ -61,9 +61,13 @@ record LabelDesign(
         return new LabelDesign(id, reason, spot, place, reading, word, signs, title, all, apart);
     }
 
-    /** The same in one of two languages that do not fit on one label together. */
-    LabelDesign of(String language) {
-        return new LabelDesign(id + "-" + language, reason, spot, place, reading, word, signs, title, parts, List.of());
+    /**
+     * The same in one of two languages that do not fit on one label together.
+     *
+     * @param where the place, in the language of the sheets
+     */
+    LabelDesign of(String language, String where) {
+        return new LabelDesign(id + "-" + language, reason, spot, where, reading, word, signs, title, parts, List.of());
     }
 
     LabelNote note() {

@@ -117,6 +117,8 @@ public final class Labels {
             Label label = one.label();
             labels.add(label.withCaption(placing.caption(one.design().note(), labels.size() + 1, label.width())));
         }
+        List<Label> plain = sized.stream().map(LabelSetter.Sized::label).toList();
+        labels.addAll(new LabelsMap(facts.words(), placing).pieces(notes, plain, Sheet.A4.room()));
         labels.addAll(placing.list(notes, Sheet.A4.room()));
         return new LabelsPrinted(LabelSheet.toPdf(labels, Sheet.A4, lines(), info()), notes);
     }

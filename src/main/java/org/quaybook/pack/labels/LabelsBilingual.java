@@ -41,7 +41,7 @@ final class LabelsBilingual {
                 first.signs(),
                 lines(first.title(), second.title()),
                 parts(first.parts(), second.parts()),
-                List.of(first.of(languages.get(0)), second.of(languages.get(1))));
+                List.of(first.of(languages.get(0), first.place()), second.of(languages.get(1), first.place())));
     }
 
     /** Texts in one place, one below the other. */

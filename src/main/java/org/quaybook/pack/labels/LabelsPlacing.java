@@ -44,7 +44,8 @@ final class LabelsPlacing {
         return new Caption(height + 2 * GAP, marks);
     }
 
-    private String where(LabelNote note) {
+    /** The place, then which side of what. */
+    String where(LabelNote note) {
         String spot = words.sentence(note.spot().key());
         return note.place().isEmpty() ? spot : words.say("labels.sheet.where", note.place(), spot);
     }
