@@ -20,6 +20,8 @@ enum Sign {
     W026(Shape.TRIANGLE),
     /** No open flame, no fire, no smoking. */
     P003(Shape.DISC),
+    /** No swimming (number from memory). */
+    P049(Shape.DISC),
     /** Read the instructions. */
     M002(Shape.DISC),
     /** Wear eye protection. */

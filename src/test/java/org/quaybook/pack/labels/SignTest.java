@@ -97,9 +97,12 @@ class SignTest {
     }
 
     /** BGV A8 § 4.1 (seen): ring 0.10 d, bar 0.08 d at 45° falling to the right, unbroken, red at least 35 %. */
-    @Test
-    void prohibitionHasRingAndBar() throws IOException {
-        Print print = Print.of(Sign.P003);
+    @ParameterizedTest
+    @EnumSource(
+            value = Sign.class,
+            names = {"P003", "P049"})
+    void prohibitionHasRingAndBar(Sign sign) throws IOException {
+        Print print = Print.of(sign);
         double edge = HEIGHT * SignGeometry.EDGE;
         double centre = edge + HEIGHT / 2;
         double half = Math.sqrt(0.5);
