@@ -9,6 +9,7 @@ import org.quaybook.pack.labels.LabelPart.Voice;
 import org.quaybook.render.Box;
 import org.quaybook.render.Code;
 import org.quaybook.render.Colour;
+import org.quaybook.render.Dots;
 import org.quaybook.render.Face;
 import org.quaybook.render.Fitting;
 import org.quaybook.render.Mark;
@@ -43,15 +44,18 @@ final class LabelBlocks {
     private static final double PEN_HEIGHT = 8;
 
     private final double cap;
+    private final Dots dots;
     private final List<Mark> marks;
     private @Nullable TooWide tooWide;
 
     /**
      * @param cap cap height of plain text, millimetres
+     * @param dots of the printer
      * @param marks where everything goes
      */
-    LabelBlocks(double cap, List<Mark> marks) {
+    LabelBlocks(double cap, Dots dots, List<Mark> marks) {
         this.cap = cap;
+        this.dots = dots;
         this.marks = marks;
     }
 
@@ -148,7 +152,7 @@ final class LabelBlocks {
     }
 
     private double scan(LabelPart.Scan scan, double x, double y, double width) {
-        double module = LabelLegibility.codeModule(scan.code().size(), LabelReading.SCAN.metres());
+        double module = LabelLegibility.codeModule(scan.code().size(), LabelReading.SCAN.metres(), dots);
         Code code = new Code(x, y, module, scan.code());
         double side = code.box().width();
         marks.add(code);

@@ -1,5 +1,7 @@
 package org.quaybook.pack.labels;
 
+import org.quaybook.render.Dots;
+
 /** How large letters, signs and codes must be to be read from where their reader is. */
 final class LabelLegibility {
 
@@ -19,9 +21,6 @@ final class LabelLegibility {
 
     /** Distance over side of a QR symbol, common practice of scanning; not in the standard. */
     static final double CODE_DISTANCE_FACTOR = 10;
-
-    /** One dot of a printer with 300 dots an inch, millimetres; printers of 600 dots hit the same edges. */
-    static final double DOT = 25.4 / 300;
 
     /** Least dots along one module of a QR symbol (advice of the symbology's owner; seen). */
     static final int LEAST_DOTS = 4;
@@ -90,11 +89,12 @@ final class LabelLegibility {
      * Side of one module of a QR symbol, in whole printer dots.
      *
      * @param modules along one side, without the quiet zone
+     * @param dots of the printer
      * @return millimetres
      */
-    static double codeModule(int modules, double metres) {
-        double dots = Math.ceil(codeSide(metres) / modules / DOT - NOISE);
-        return Math.max(LEAST_DOTS, dots) * DOT;
+    static double codeModule(int modules, double metres, Dots dots) {
+        double side = codeSide(metres) / modules;
+        return dots.length(Math.max(LEAST_DOTS, Math.ceil(side * dots.perMillimetre() - NOISE)));
     }
 
     static double upToTenth(double millimetres) {

@@ -54,16 +54,20 @@ final class LabelSetter {
     private final LabelBlocks blocks;
     private final List<Mark> marks = new ArrayList<>();
 
-    private LabelSetter(LabelDesign design, String stamp, List<Words> words, double width) {
+    private LabelSetter(LabelDesign design, String stamp, List<Words> words, LabelRoom room, double width) {
         this.design = design;
         this.stamp = stamp;
         this.words = words;
         this.width = width;
-        this.blocks = new LabelBlocks(design.reading().cap(), marks);
+        this.blocks = new LabelBlocks(design.reading().cap(), room.dots(), marks);
     }
 
-    /** A label with the design that it was set from. */
-    record Sized(LabelDesign design, Label label) {
+    /**
+     * A label with the design that it was set from.
+     *
+     * @param turned whether it lies turned by a quarter on its stock
+     */
+    record Sized(LabelDesign design, Label label, boolean turned) {
 
         /** Height with the strip under it. */
         double heightOnSheet() {
@@ -77,31 +81,36 @@ final class LabelSetter {
      *
      * @param stamp small line at its foot that tells job and label
      * @param words where the signal word comes from: one for each language of the label
-     * @throws RenderException if the stock has no room for it at a size that can be read; it names the least that would do
+     * @param rooms the ways in which it may lie, the best first; at least one
+     * @throws RenderException if there is no room for it at a size that can be read; it names the least that would do
      */
-    static List<Sized> size(LabelDesign design, UnaryOperator<String> stamp, List<Words> words, LabelRoom room) {
-        Optional<Sized> together = best(design, stamp.apply(design.id()), words, room);
-        if (together.isPresent()) {
-            return List.of(together.get());
+    static List<Sized> size(LabelDesign design, UnaryOperator<String> stamp, List<Words> words, List<LabelRoom> rooms) {
+        List<LabelDesign> apart = design.apart();
+        Optional<Sized> together = best(design, stamp, words, rooms);
+        if (together.isPresent() || apart.isEmpty()) {
+            return List.of(together.orElseThrow(() -> refusal(design, stamp, words, rooms)));
         }
-        List<Sized> apart = new ArrayList<>();
-        for (int i = 0; i < design.apart().size(); i++) {
-            LabelDesign one = design.apart().get(i);
+        List<Sized> sized = new ArrayList<>();
+        for (int i = 0; i < apart.size(); i++) {
+            LabelDesign one = apart.get(i);
             List<Words> own = List.of(words.get(i));
-            String ownStamp = stamp.apply(one.id());
-            apart.add(best(one, ownStamp, own, room).orElseThrow(() -> refusal(one, ownStamp, own, room)));
+            sized.add(best(one, stamp, own, rooms).orElseThrow(() -> refusal(one, stamp, own, rooms)));
         }
-        if (apart.isEmpty()) {
-            throw refusal(design, stamp.apply(design.id()), words, room);
-        }
-        return apart;
+        return sized;
+    }
+
+    private static Optional<Sized> best(
+            LabelDesign design, UnaryOperator<String> stamp, List<Words> words, List<LabelRoom> rooms) {
+        return rooms.stream()
+                .flatMap(room -> best(design, stamp.apply(design.id()), words, room).stream())
+                .findFirst();
     }
 
     private static Optional<Sized> best(LabelDesign design, String stamp, List<Words> words, LabelRoom room) {
         List<Label> possible = new ArrayList<>();
         Optional<Label> last = Optional.empty();
         for (double width : room.widths()) {
-            LabelSetter setter = new LabelSetter(design, stamp, words, width);
+            LabelSetter setter = new LabelSetter(design, stamp, words, room, width);
             double height = setter.draw();
             if (setter.blocks.tooWide().isEmpty() && room.bears(height)) {
                 Label label = new Label(design.id(), width, height, setter.marks);
@@ -114,7 +123,7 @@ final class LabelSetter {
         return possible.stream()
                 .min(Comparator.comparingDouble(label -> label.width() * label.height()))
                 .or(lastOf(last))
-                .map(label -> new Sized(design, label));
+                .map(label -> new Sized(design, label, room.turned()));
     }
 
     private static Supplier<Optional<Label>> lastOf(Optional<Label> last) {
@@ -122,8 +131,12 @@ final class LabelSetter {
     }
 
     /** Says what is too wide at the greatest width, else the least label that can be read. */
-    private static RenderException refusal(LabelDesign design, String stamp, List<Words> words, LabelRoom room) {
-        LabelSetter widest = new LabelSetter(design, stamp, words, LabelRoom.WIDTHS.get(LabelRoom.WIDTHS.size() - 1));
+    private static RenderException refusal(
+            LabelDesign design, UnaryOperator<String> stamp, List<Words> words, List<LabelRoom> rooms) {
+        LabelRoom room = rooms.get(rooms.size() - 1);
+        LabelRoom free = LabelRoom.free(room.dots());
+        String foot = stamp.apply(design.id());
+        LabelSetter widest = new LabelSetter(design, foot, words, free, free.widest());
         double height = widest.draw();
         if (widest.blocks.tooWide().isPresent()) {
             LabelBlocks.TooWide text = widest.blocks.tooWide().get();
@@ -136,8 +149,7 @@ final class LabelSetter {
                     text.least(),
                     height));
         }
-        LabelRoom free = new LabelRoom(room.stock(), LabelRoom.WIDTHS, Double.MAX_VALUE);
-        Label least = best(design, stamp, words, free).orElseThrow().label();
+        Label least = best(design, foot, words, free).orElseThrow().label();
         return refusal(Message.of(
                 RenderMessage.LABEL_NEEDS_MORE_ROOM,
                 design.id(),

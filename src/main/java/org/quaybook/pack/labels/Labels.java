@@ -10,11 +10,13 @@ import org.quaybook.record.Branding;
 import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
 import org.quaybook.render.DocumentInfo;
+import org.quaybook.render.Dots;
 import org.quaybook.render.Label;
 import org.quaybook.render.LabelSheet;
 import org.quaybook.render.RenderException;
 import org.quaybook.render.Sheet;
 import org.quaybook.render.SheetLines;
+import org.quaybook.render.Stock;
 import org.quaybook.text.Words;
 
 /**
@@ -83,13 +85,13 @@ public final class Labels {
     /** Labels with their size. Wide ones of a spot come first, so that narrow ones share a row. */
     static List<LabelSetter.Sized> size(List<LabelDesign> designs, List<Edition> editions) {
         Edition first = editions.get(0);
-        LabelRoom room = new LabelRoom("A4", LabelRoom.WIDTHS, Sheet.A4.room().height() - LabelsPlacing.STRIP);
+        List<LabelRoom> rooms = LabelRoom.of(Stock.A4, Dots.DPI_300);
         List<Words> words = editions.stream().map(Edition::words).toList();
         List<LabelSetter.Sized> walk = new ArrayList<>();
         List<Diagnostic> refused = new ArrayList<>();
         for (LabelDesign design : designs) {
             try {
-                walk.addAll(LabelSetter.size(design, id -> stamp(id, first), words, room));
+                walk.addAll(LabelSetter.size(design, id -> stamp(id, first), words, rooms));
             } catch (RenderException e) {
                 refused.addAll(e.diagnostics());
             }

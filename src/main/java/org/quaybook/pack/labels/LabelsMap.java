@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import org.quaybook.render.Box;
 import org.quaybook.render.Code;
 import org.quaybook.render.Colour;
+import org.quaybook.render.Dots;
 import org.quaybook.render.Label;
 import org.quaybook.render.Mark;
 import org.quaybook.render.Panel;
@@ -133,7 +134,9 @@ final class LabelsMap {
 
     private double title(List<Mark> marks, double width) {
         TextStyle style = LabelBlocks.style(LabelPart.Voice.LARGE, cap);
-        return new LabelBlocks(cap, marks).text(List.of(words.sentence("labels.sheet.map")), style, 0, 0, width) + GAP;
+        return new LabelBlocks(cap, Dots.DPI_300, marks)
+                        .text(List.of(words.sentence("labels.sheet.map")), style, 0, 0, width)
+                + GAP;
     }
 
     private Piece row(Row row, double top) {
@@ -157,7 +160,7 @@ final class LabelsMap {
     /** One place: its number on the walk, where it is, and the labels that go there. */
     private Piece stop(Stop stop, double left, double top, double width) {
         List<Mark> marks = new ArrayList<>();
-        LabelBlocks blocks = new LabelBlocks(cap, marks);
+        LabelBlocks blocks = new LabelBlocks(cap, Dots.DPI_300, marks);
         String name = words.say("labels.sheet.caption", stop.number(), stop.where());
         double y = blocks.text(List.of(name), heading, left + GAP, top + GAP, width - 2 * GAP) + GAP;
         double x = left + GAP;

@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.quaybook.reference.Citation;
 import org.quaybook.render.Box;
 import org.quaybook.render.Colour;
+import org.quaybook.render.Dots;
 import org.quaybook.render.Label;
 import org.quaybook.render.Label.Caption;
 import org.quaybook.render.Mark;
@@ -38,7 +39,8 @@ final class LabelsPlacing {
         TextStyle style = LabelBlocks.style(LabelPart.Voice.PLAIN, cap).aligned(Align.LEFT, VerticalAlign.MIDDLE);
         String text = words.say("labels.sheet.caption", number, where(note));
         double room = width - TICK - GAP;
-        double height = Math.max(TICK, new LabelBlocks(cap, new ArrayList<>()).measure(List.of(text), style, room));
+        double height = Math.max(
+                TICK, new LabelBlocks(cap, Dots.DPI_300, new ArrayList<>()).measure(List.of(text), style, room));
         marks.add(Panel.outlined(new Box(0, GAP, TICK, TICK), Colour.BLACK, 0.3));
         marks.add(TextBlock.of(new Box(TICK + GAP, GAP, room, height), text, style));
         return new Caption(height + 2 * GAP, marks);
@@ -74,7 +76,7 @@ final class LabelsPlacing {
     private Label list(List<LabelNote> notes, int from, double width) {
         List<Mark> marks = new ArrayList<>();
         double cap = LabelReading.PAPER.cap();
-        LabelBlocks blocks = new LabelBlocks(cap, marks);
+        LabelBlocks blocks = new LabelBlocks(cap, Dots.DPI_300, marks);
         TextStyle heading = LabelBlocks.style(LabelPart.Voice.LARGE, cap);
         double y = blocks.text(List.of(words.sentence("labels.sheet.list")), heading, 0, 0, width) + cap;
         if (from == 0) {

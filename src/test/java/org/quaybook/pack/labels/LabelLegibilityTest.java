@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.quaybook.render.Dots;
 
 class LabelLegibilityTest {
 
@@ -76,15 +77,17 @@ class LabelLegibilityTest {
         assertThat(SignGeometry.cornerRadius()).isCloseTo(0.049, within(0.0005));
     }
 
-    /** Symbology owner's advice (seen): four printer dots a module; at 300 dpi 0.339 mm. */
-    @Test
-    void modulesAreWholeDots() {
+    /** Symbology owner's advice (seen): four printer dots a module: 0.5 mm at 8 dots/mm, 0.339 at 300, 0.169 at 600 dpi. */
+    @ParameterizedTest
+    @CsvSource({"8, 0.500", "11.811024, 0.339", "23.622047, 0.169"})
+    void modulesAreWholeDots(double perMillimetre, double leastModule) {
+        Dots dots = new Dots(perMillimetre);
         for (int modules = 21; modules <= 177; modules += 4) {
-            double module = LabelLegibility.codeModule(modules, LabelReading.SCAN.metres());
-            double dots = module / 25.4 * 300;
-            assertThat(dots).isCloseTo(Math.rint(dots), within(1e-9)).isGreaterThanOrEqualTo(4 - 1e-9);
+            double module = LabelLegibility.codeModule(modules, LabelReading.SCAN.metres(), dots);
+            double across = module * perMillimetre;
+            assertThat(across).isCloseTo(Math.rint(across), within(1e-9)).isGreaterThanOrEqualTo(4 - 1e-9);
             assertThat(module * modules).isGreaterThanOrEqualTo(30 - 1e-9);
         }
-        assertThat(LabelLegibility.codeModule(177, 0.1)).isCloseTo(0.339, within(0.0005));
+        assertThat(LabelLegibility.codeModule(177, 0.1, dots)).isCloseTo(leastModule, within(0.0005));
     }
 }

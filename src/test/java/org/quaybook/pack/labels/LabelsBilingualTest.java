@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.quaybook.record.Edition;
 import org.quaybook.render.Code;
+import org.quaybook.render.Dots;
 import org.quaybook.render.Label;
 import org.quaybook.render.RenderException;
 import org.quaybook.render.TextBlock;
@@ -112,15 +113,15 @@ class LabelsBilingualTest {
     void stockWithoutRoomIsToldTheLeastThatWouldDo() {
         DemoJob job = DemoJob.demo("lantern-moth");
         LabelDesign fuse = job.design("fuse-F1");
-        LabelRoom small = new LabelRoom("small", List.of(38.0), 21);
-        assertThatThrownBy(() -> LabelSetter.size(fuse, id -> id, List.of(job.words()), small))
+        LabelRoom small = new LabelRoom("small", List.of(38.0), 21, Dots.DPI_300, false);
+        assertThatThrownBy(() -> LabelSetter.size(fuse, id -> id, List.of(job.words()), List.of(small)))
                 .isInstanceOfSatisfying(RenderException.class, refused -> {
                     var message = refused.diagnostics().get(0).message();
                     assertThat(message.key().key()).isEqualTo("render.label-needs-more-room");
                     double width = (double) message.arguments().get(1);
                     double height = (double) message.arguments().get(2);
-                    LabelRoom least = new LabelRoom("least", List.of(width), height);
-                    assertThat(LabelSetter.size(fuse, id -> id, List.of(job.words()), least))
+                    LabelRoom least = new LabelRoom("least", List.of(width), height, Dots.DPI_300, false);
+                    assertThat(LabelSetter.size(fuse, id -> id, List.of(job.words()), List.of(least)))
                             .hasSize(1);
                 });
     }
