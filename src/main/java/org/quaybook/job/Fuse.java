@@ -22,6 +22,8 @@ public record Fuse(
 
         @Means("what it is there for; the main fuse when not written") @Nullable Given<FuseRole> role,
 
+        @Means(value = "what a branch feeds", example = "Cabin lights") @Nullable String feeds,
+
         @Means("conductor behind it, where that is none of the cables: of a string or a branch") @Nullable Given<ConductorSize> conductor,
 
         @Means("largest lasting current of a branch") @Within(least = "0 A", most = "1000 A") @Nullable Given<Current> load,

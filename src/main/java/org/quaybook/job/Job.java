@@ -26,6 +26,9 @@ public record Job(
         @Means("an AC generator") @Nullable Generator generator,
         @Means("residual current devices") List<Rcd> rcds,
         @Means("AC circuits with their breakers") List<AcCircuit> acCircuits,
+
+        @Means("the AC board that they are in") @Nullable AcBoard acBoard,
+
         @Means("earth and bonding conductors") List<Earth> earths,
         @Means("outlets and what feeds them") List<Socket> sockets,
         @Means("what charges the bank") List<Charging> charging,
@@ -103,6 +106,7 @@ public record Job(
                 generator,
                 rcds,
                 acCircuits,
+                acBoard,
                 earths,
                 sockets,
                 charging,

@@ -5,6 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.Diagnostic;
+import org.quaybook.diag.Message;
+import org.quaybook.diag.Place;
+import org.quaybook.diag.Severity;
 import org.quaybook.pack.labels.LabelPart.Voice;
 import org.quaybook.render.Box;
 import org.quaybook.render.Code;
@@ -15,10 +19,13 @@ import org.quaybook.render.Fitting;
 import org.quaybook.render.Mark;
 import org.quaybook.render.Panel;
 import org.quaybook.render.Picture;
+import org.quaybook.render.RenderException;
+import org.quaybook.render.RenderMessage;
 import org.quaybook.render.TextBlock;
 import org.quaybook.render.TextFitter;
 import org.quaybook.render.TextStyle;
 import org.quaybook.render.TextStyle.Align;
+import org.quaybook.render.TextStyle.Listing;
 import org.quaybook.render.TextStyle.VerticalAlign;
 
 /** Puts the parts of a label below each other, each as high as its text at a fixed cap height. */
@@ -72,6 +79,18 @@ final class LabelBlocks {
         return Optional.ofNullable(tooWide);
     }
 
+    /** That a text of a label is too wide, with the width that would do. */
+    static RenderException refusal(String label, TooWide text, double height) {
+        return refusal(Message.of(
+                RenderMessage.LABEL_TEXT_DOES_NOT_FIT, label, text.text(), text.room(), height, text.least(), height));
+    }
+
+    /** One error that no place in the job stands for. */
+    static RenderException refusal(Message message) {
+        return new RenderException(
+                List.of(new Diagnostic(Severity.ERROR, message.key().key(), Place.NOWHERE, "", message, List.of())));
+    }
+
     private void need(String text, double room, double least) {
         if (tooWide == null && least > room + SLACK) {
             tooWide = new TooWide(text, room, least);
@@ -111,6 +130,15 @@ final class LabelBlocks {
         double height = measure(paragraphs, style, width);
         marks.add(new TextBlock(new Box(x, y, width, height), paragraphs, style));
         return y + height;
+    }
+
+    /** The small grey line that tells job and label; returns where it ends. */
+    double stamp(String stamp, double x, double y, double width) {
+        TextStyle style = style(Voice.PLAIN, LabelReading.HAND.cap())
+                .in(GREY)
+                .aligned(Align.RIGHT, VerticalAlign.TOP)
+                .listed(Listing.NONE);
+        return text(List.of(stamp), style, x, y, width);
     }
 
     double parts(List<LabelPart> parts, double x, double y, double width) {

@@ -3,6 +3,8 @@ package org.quaybook.pack.labels;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.quaybook.render.Label;
+import org.quaybook.render.Mark;
 
 /**
  * What a label says and where it goes, before it has a size.
@@ -17,6 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param title what stands on it largest: the hazard, on a label that warns
  * @param parts the rest from top to bottom: on a label that warns, consequence before remedy
  * @param apart of a label in two languages, the same as a label for each; empty for a label in one
+ * @param drawn the label itself, where its size follows from what it is put on; null for one that takes its size from
+ *     the stock
  */
 record LabelDesign(
         String id,
@@ -28,7 +32,8 @@ record LabelDesign(
         List<Sign> signs,
         String title,
         List<LabelPart> parts,
-        List<LabelDesign> apart) {
+        List<LabelDesign> apart,
+        @Nullable Label drawn) {
 
     LabelDesign {
         apart = List.copyOf(apart);
@@ -41,12 +46,12 @@ record LabelDesign(
 
     static LabelDesign of(
             String id, LabelReason reason, LabelSpot spot, String place, LabelReading reading, String title) {
-        return new LabelDesign(id, reason, spot, place, reading, null, List.of(), title, List.of(), List.of());
+        return new LabelDesign(id, reason, spot, place, reading, null, List.of(), title, List.of(), List.of(), null);
     }
 
     /** The same with a signal word and signs. */
     LabelDesign warning(SignalWord signal, Sign... shown) {
-        return new LabelDesign(id, reason, spot, place, reading, signal, List.of(shown), title, parts, apart);
+        return new LabelDesign(id, reason, spot, place, reading, signal, List.of(shown), title, parts, apart, drawn);
     }
 
     /** The same with more below. */
@@ -58,7 +63,7 @@ record LabelDesign(
     LabelDesign with(List<LabelPart> more) {
         List<LabelPart> all = new ArrayList<>(parts);
         all.addAll(more);
-        return new LabelDesign(id, reason, spot, place, reading, word, signs, title, all, apart);
+        return new LabelDesign(id, reason, spot, place, reading, word, signs, title, all, apart, drawn);
     }
 
     /**
@@ -67,12 +72,30 @@ record LabelDesign(
      * @param where the place, in the language of the sheets
      */
     LabelDesign of(String language, String where) {
-        return new LabelDesign(id + "-" + language, reason, spot, where, reading, word, signs, title, parts, List.of());
+        return new LabelDesign(
+                id + "-" + language, reason, spot, where, reading, word, signs, title, parts, List.of(), drawn);
+    }
+
+    /** The same, drawn already. */
+    LabelDesign drawnAs(double width, double height, List<Mark> marks) {
+        return new LabelDesign(
+                id,
+                reason,
+                spot,
+                place,
+                reading,
+                word,
+                signs,
+                title,
+                parts,
+                apart,
+                new Label(id, width, height, marks));
     }
 
     LabelNote note() {
-        String content =
-                List.of(reading, String.valueOf(word), signs, title, parts).toString();
+        String size = drawn == null ? "" : drawn.width() + " x " + drawn.height();
+        String content = List.of(reading, String.valueOf(word), signs, title, parts, size)
+                .toString();
         return new LabelNote(id, title.replace("\n", " / "), reason, spot, place, content);
     }
 }

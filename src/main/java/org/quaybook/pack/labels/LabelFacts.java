@@ -60,6 +60,20 @@ record LabelFacts(Assessment it, Words words) {
         return words.term(job().craft().kind());
     }
 
+    /** The small line of a label that tells job, revision and label. */
+    String stamp(String label) {
+        return say("stamp", job().job().number(), job().job().revision(), label);
+    }
+
+    /** A cable by its id, with where it runs: "B1 (battery + to inverter +)"; the id alone if the job has no such cable. */
+    String run(String cable) {
+        return job().cables().stream()
+                .filter(one -> one.id().equals(cable))
+                .findFirst()
+                .map(one -> say("fuse.run", one.id(), one.from(), one.to()))
+                .orElse(cable);
+    }
+
     static String place(@Nullable String where) {
         return where == null ? "" : where;
     }

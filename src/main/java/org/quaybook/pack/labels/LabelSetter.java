@@ -6,10 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
-import org.quaybook.diag.Diagnostic;
 import org.quaybook.diag.Message;
-import org.quaybook.diag.Place;
-import org.quaybook.diag.Severity;
 import org.quaybook.render.Box;
 import org.quaybook.render.Colour;
 import org.quaybook.render.Face;
@@ -22,7 +19,6 @@ import org.quaybook.render.RenderMessage;
 import org.quaybook.render.TextBlock;
 import org.quaybook.render.TextStyle;
 import org.quaybook.render.TextStyle.Align;
-import org.quaybook.render.TextStyle.Listing;
 import org.quaybook.render.TextStyle.VerticalAlign;
 import org.quaybook.text.Words;
 
@@ -85,6 +81,10 @@ final class LabelSetter {
      * @throws RenderException if there is no room for it at a size that can be read; it names the least that would do
      */
     static List<Sized> size(LabelDesign design, UnaryOperator<String> stamp, List<Words> words, List<LabelRoom> rooms) {
+        Label drawn = design.drawn();
+        if (drawn != null) {
+            return List.of(drawn(design, drawn, rooms));
+        }
         List<LabelDesign> apart = design.apart();
         Optional<Sized> together = best(design, stamp, words, rooms);
         if (together.isPresent() || apart.isEmpty()) {
@@ -139,30 +139,29 @@ final class LabelSetter {
         LabelSetter widest = new LabelSetter(design, foot, words, free, free.widest());
         double height = widest.draw();
         if (widest.blocks.tooWide().isPresent()) {
-            LabelBlocks.TooWide text = widest.blocks.tooWide().get();
-            return refusal(Message.of(
-                    RenderMessage.LABEL_TEXT_DOES_NOT_FIT,
-                    design.id(),
-                    text.text(),
-                    text.room(),
-                    height,
-                    text.least(),
-                    height));
+            return LabelBlocks.refusal(design.id(), widest.blocks.tooWide().get(), height);
         }
         Label least = best(design, foot, words, free).orElseThrow().label();
-        return refusal(Message.of(
+        return needsMoreRoom(least, room);
+    }
+
+    private static Sized drawn(LabelDesign design, Label label, List<LabelRoom> rooms) {
+        return rooms.stream()
+                .filter(room -> room.bears(label.height()) && label.width() <= room.widest() + SLACK)
+                .findFirst()
+                .map(room -> new Sized(design, label, room.turned()))
+                .orElseThrow(() -> needsMoreRoom(label, rooms.get(rooms.size() - 1)));
+    }
+
+    private static RenderException needsMoreRoom(Label least, LabelRoom room) {
+        return LabelBlocks.refusal(Message.of(
                 RenderMessage.LABEL_NEEDS_MORE_ROOM,
-                design.id(),
+                least.id(),
                 LabelLegibility.upToTenth(least.width()),
                 LabelLegibility.upToTenth(least.height()),
                 room.stock(),
                 room.widest(),
                 room.height()));
-    }
-
-    private static RenderException refusal(Message message) {
-        return new RenderException(
-                List.of(new Diagnostic(Severity.ERROR, message.key().key(), Place.NOWHERE, "", message, List.of())));
     }
 
     /** Draws everything from top to bottom; returns the height. */
@@ -289,10 +288,6 @@ final class LabelSetter {
     }
 
     private double stamp(double y) {
-        TextStyle style = LabelBlocks.style(LabelPart.Voice.PLAIN, LabelReading.HAND.cap())
-                .in(LabelBlocks.GREY)
-                .aligned(Align.RIGHT, VerticalAlign.TOP)
-                .listed(Listing.NONE);
-        return blocks.text(List.of(stamp), style, left(), y + GAP, room());
+        return blocks.stamp(stamp, left(), y + GAP, room());
     }
 }

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import org.quaybook.checks.Finding;
 import org.quaybook.diag.Diagnostic;
-import org.quaybook.job.Header;
 import org.quaybook.record.Branding;
 import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
@@ -77,7 +76,10 @@ public final class Labels {
         designs.addAll(new LabelsRecord(facts, branding, link).designs(board.place()));
         designs.addAll(new LabelsUse(facts).designs());
         designs.addAll(new LabelsInverter(facts).designs());
+        designs.addAll(new LabelsEngines(facts).designs());
         designs.addAll(new LabelsBattery(facts).designs());
+        designs.addAll(new LabelsFuses(facts).designs());
+        designs.addAll(new LabelsTerminals(facts).designs());
         designs.sort(Comparator.comparing(LabelDesign::spot));
         return designs;
     }
@@ -91,7 +93,7 @@ public final class Labels {
         List<Diagnostic> refused = new ArrayList<>();
         for (LabelDesign design : designs) {
             try {
-                walk.addAll(LabelSetter.size(design, id -> stamp(id, first), words, rooms));
+                walk.addAll(LabelSetter.size(design, facts(first)::stamp, words, rooms));
             } catch (RenderException e) {
                 refused.addAll(e.diagnostics());
             }
@@ -103,11 +105,6 @@ public final class Labels {
                 Comparator.comparing((LabelSetter.Sized sized) -> sized.design().spot())
                         .thenComparing(sized -> -sized.label().width()));
         return LabelsOrder.fill(walk, Sheet.A4);
-    }
-
-    private static String stamp(String id, Edition edition) {
-        Header header = edition.assessment().job().job();
-        return edition.words().say("labels.stamp", header.number(), header.revision(), id);
     }
 
     private LabelsPrinted print() {

@@ -6,16 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.quaybook.figures.BankFigures;
-import org.quaybook.figures.FuseFigures;
 import org.quaybook.job.Bank;
-import org.quaybook.job.Cable;
-import org.quaybook.job.Fuse;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
 import org.quaybook.quantity.Stated;
 import org.quaybook.quantity.Temperature;
 
-/** Labels on the battery's lid, at its fuses and switches, and under the lid. */
+/** Labels on the battery's lid, at its switches, and under the lid. */
 final class LabelsBattery {
 
     private final LabelFacts facts;
@@ -30,9 +27,6 @@ final class LabelsBattery {
         List<LabelDesign> designs = new ArrayList<>();
         facts.job().isolators().stream().map(this::isolator).forEach(designs::add);
         designs.add(lid());
-        facts.figures().fuses().stream()
-                .flatMap(figures -> Optional.ofNullable(figures.fuse()).map(fuse -> fuse(fuse, figures)).stream())
-                .forEach(designs::add);
         designs.add(swap());
         return designs;
     }
@@ -116,42 +110,6 @@ final class LabelsBattery {
                 .or(() -> bank.battery().chargeableAbove());
     }
 
-    private LabelDesign fuse(Fuse fuse, FuseFigures figures) {
-        List<LabelPart> parts = new ArrayList<>();
-        String family = figures.family().map(kind -> facts.words().term(kind)).orElse("");
-        figures.rating()
-                .ifPresent(rating -> parts.add(LabelPart.large(facts.say("fuse.rating", family, facts.say(rating)))));
-        List<String> protectedRuns = fuse.protects().stream().map(this::run).toList();
-        parts.add(LabelPart.plain(facts.say("fuse.protects", facts.words().list(protectedRuns))));
-        figures.interrupts()
-                .ifPresent(most -> parts.add(LabelPart.plain(
-                        facts.say("fuse.interrupts", facts.say(most), facts.say(figures.mustInterrupt())))));
-        parts.add(LabelPart.strong(facts.say("fuse.replace")));
-        if (fuse.spare() != null) {
-            parts.add(LabelPart.plain(facts.say("fuse.spare", fuse.spare())));
-        }
-        return LabelDesign.of(
-                        "fuse-" + fuse.id(),
-                        LabelReason.FUSE,
-                        LabelSpot.FUSE,
-                        LabelFacts.place(fuse.where()),
-                        LabelReading.HAND,
-                        facts.say(facts.job().fuses().size() == 1 ? "fuse.title-main" : "fuse.title", fuse.id()))
-                .with(parts);
-    }
-
-    private String run(String id) {
-        return facts.job().cables().stream()
-                .filter(cable -> cable.id().equals(id))
-                .findFirst()
-                .map(this::run)
-                .orElse(id);
-    }
-
-    private String run(Cable cable) {
-        return facts.say("fuse.run", cable.id(), cable.from(), cable.to());
-    }
-
     private LabelDesign isolator(Isolator isolator) {
         List<LabelSource> live = facts.sources().stream()
                 .filter(source -> !source.isolators().contains(isolator))
@@ -191,7 +149,7 @@ final class LabelsBattery {
                         .filter(circuit -> circuit.id().equals(id))
                         .findFirst()
                         .map(circuit -> circuit.id() + " " + circuit.name())
-                        .orElseGet(() -> run(id));
+                        .orElseGet(() -> facts.run(id));
     }
 
     private LabelDesign swap() {

@@ -7,7 +7,8 @@ import java.util.stream.Stream;
 
 /**
  * One label in two languages: sign, code and numbers stand once, each sentence in the first language and then in the
- * second, and what both languages say alike is not said twice.
+ * second, and what both languages say alike is not said twice. What is drawn already stays in the first language: a tag
+ * or a strip has no room for two.
  */
 final class LabelsBilingual {
 
@@ -31,6 +32,9 @@ final class LabelsBilingual {
     }
 
     private static LabelDesign of(List<String> languages, LabelDesign first, LabelDesign second) {
+        if (first.drawn() != null) {
+            return first;
+        }
         return new LabelDesign(
                 first.id(),
                 first.reason(),
@@ -41,7 +45,8 @@ final class LabelsBilingual {
                 first.signs(),
                 lines(first.title(), second.title()),
                 parts(first.parts(), second.parts()),
-                List.of(first.of(languages.get(0), first.place()), second.of(languages.get(1), first.place())));
+                List.of(first.of(languages.get(0), first.place()), second.of(languages.get(1), first.place())),
+                null);
     }
 
     /** Texts in one place, one below the other. */

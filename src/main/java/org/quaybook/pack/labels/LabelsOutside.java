@@ -19,6 +19,9 @@ final class LabelsOutside {
         List<LabelDesign> designs = new ArrayList<>(List.of(responder()));
         Shore shore = facts.job().shore();
         if (shore != null) {
+            if (facts.job().craft().kind() == CraftKind.BOAT) {
+                designs.add(swim());
+            }
             designs.add(inlet(shore));
             if (staysOn()) {
                 designs.add(lead());
@@ -65,6 +68,22 @@ final class LabelsOutside {
                 .list(source.isolators().stream()
                         .map(isolator -> facts.say("responder.isolator", isolator.id(), isolator.where()))
                         .toList());
+    }
+
+    /** Leaking current spreads in fresh water and is not seen: who swims there and who jumps in to help are in danger. */
+    private LabelDesign swim() {
+        return LabelDesign.of(
+                        "swim",
+                        LabelReason.SWIM,
+                        LabelSpot.BOARDING,
+                        "",
+                        LabelReading.APPROACH,
+                        facts.say("swim.title"))
+                .warning(SignalWord.WARNING, Sign.W012, Sign.P049)
+                .with(
+                        LabelPart.plain(facts.say("swim.consequence")),
+                        LabelPart.strong(facts.say("swim.avoid")),
+                        LabelPart.plain(facts.say("swim.rescue")));
     }
 
     /** The order of plugging: the item about the polarity lamp only where one is fitted. */

@@ -40,7 +40,7 @@ class LabelsBilingualTest {
         return Labels.size(designs(job, languages), editions(job, languages));
     }
 
-    /** Every sentence of the labels in one language stands on the labels in two. */
+    /** Every sentence of the labels in one language stands on the labels in two; drawn ones keep to the first. */
     @ParameterizedTest
     @FieldSource("org.quaybook.DemoJobs#ALL")
     void bothLanguagesAreWhole(String name) {
@@ -51,6 +51,9 @@ class LabelsBilingualTest {
                 .reduce("", String::concat);
         for (String language : List.of("en-GB", "fr")) {
             for (LabelDesign design : designs(job, language)) {
+                if (design.drawn() != null) {
+                    continue;
+                }
                 assertThat(both).contains(design.title());
                 for (LabelPart part : design.parts()) {
                     if (part instanceof LabelPart.Text text) {
