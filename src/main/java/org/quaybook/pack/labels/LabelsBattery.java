@@ -39,10 +39,11 @@ final class LabelsBattery {
         if (bank.battery().leadAcid()) {
             String gas = bank.battery().vented() ? "gas" : "gas-valve";
             hazards.add(new Hazard(SignalWord.WARNING, List.of(Sign.W026, Sign.W021, Sign.P003), gas));
-            hazards.add(new Hazard(SignalWord.WARNING, List.of(Sign.M004), "acid"));
-            hazards.add(new Hazard(SignalWord.WARNING, List.of(), "current"));
+            List<Sign> acid = bank.battery().vented() ? List.of(Sign.W023, Sign.M004) : List.of(Sign.M004);
+            hazards.add(new Hazard(SignalWord.WARNING, acid, "acid"));
+            hazards.add(new Hazard(SignalWord.WARNING, List.of(Sign.P008), "current"));
         } else {
-            hazards.add(new Hazard(SignalWord.WARNING, List.of(Sign.W001, Sign.M002), "current"));
+            hazards.add(new Hazard(SignalWord.WARNING, List.of(Sign.W001, Sign.P008, Sign.M002), "current"));
             hazards.add(new Hazard(SignalWord.WARNING, List.of(), "lithium"));
         }
         return hazards;

@@ -14,12 +14,18 @@ enum Sign {
     W001(Shape.TRIANGLE),
     /** Electricity. */
     W012(Shape.TRIANGLE),
+    /** Toxic material: at a generator, carbon monoxide. */
+    W016(Shape.TRIANGLE),
     /** Flammable material. */
     W021(Shape.TRIANGLE),
+    /** Corrosive substance. */
+    W023(Shape.TRIANGLE),
     /** Battery charging. */
     W026(Shape.TRIANGLE),
     /** No open flame, no fire, no smoking. */
     P003(Shape.DISC),
+    /** No metal objects or watches: over terminals they short the battery. */
+    P008(Shape.DISC),
     /** No swimming (number from memory). */
     P049(Shape.DISC),
     /** Read the instructions. */

@@ -100,7 +100,7 @@ class SignTest {
     @ParameterizedTest
     @EnumSource(
             value = Sign.class,
-            names = {"P003", "P049"})
+            names = {"P003", "P008", "P049"})
     void prohibitionHasRingAndBar(Sign sign) throws IOException {
         Print print = Print.of(sign);
         double edge = HEIGHT * SignGeometry.EDGE;
@@ -127,7 +127,7 @@ class SignTest {
     @ParameterizedTest
     @EnumSource(
             value = Sign.class,
-            names = {"W001", "W012", "W021", "W026"})
+            names = {"W001", "W012", "W016", "W021", "W023", "W026"})
     void warningHasBandAndEdge(Sign sign) throws IOException {
         Print print = Print.of(sign);
         double b = HEIGHT / SignGeometry.TRIANGLE_HEIGHT;
