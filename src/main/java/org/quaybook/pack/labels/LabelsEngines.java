@@ -40,7 +40,7 @@ final class LabelsEngines {
                         generator == null ? "" : LabelFacts.place(generator.where()),
                         LabelReading.PANEL,
                         facts.say("generator.title"))
-                .warning(SignalWord.WARNING, Sign.W001)
+                .warning(SignalWord.WARNING, Sign.W016)
                 .with(
                         LabelPart.plain(facts.say("generator.consequence")),
                         LabelPart.strong(facts.say("generator.avoid"), facts.say("generator.alarm")),
