@@ -22,6 +22,13 @@ public record Box(double x, double y, double width, double height) {
         return new Box(x + edge, y + edge, width - 2 * edge, height - 2 * edge);
     }
 
+    /** Whether another box lies in this one; the edges may touch. */
+    boolean holds(Box other) {
+        return other.x >= x - SLACK
+                && other.y >= y - SLACK
+                && fits(other.x + other.width, other.y + other.height, x + width, y + height);
+    }
+
     boolean isWithin(double roomWidth, double roomHeight) {
         return x >= -SLACK && y >= -SLACK && fits(x + width, y + height, roomWidth, roomHeight);
     }

@@ -1,6 +1,7 @@
 package org.quaybook.render;
 
 import java.util.HexFormat;
+import java.util.Locale;
 
 /**
  * A colour on screen and paper.
@@ -32,5 +33,11 @@ public record Colour(int red, int green, int blue) {
         }
         int rgb = HexFormat.fromHexDigits(hex, 1, hex.length());
         return new Colour(rgb >> 16 & 0xff, rgb >> 8 & 0xff, rgb & 0xff);
+    }
+
+    /** {@code #rrggbb}. */
+    @Override
+    public String toString() {
+        return String.format(Locale.ROOT, "#%02x%02x%02x", red, green, blue);
     }
 }

@@ -19,11 +19,11 @@ final class PreparedLabel {
     /** Prepares a label; what is wrong with it goes to the faults. */
     static PreparedLabel of(Label label, Faults faults) {
         PreparedLabel prepared = new PreparedLabel(label, faults);
-        label.marks().forEach(prepared::prepare);
+        prepared.prepare(label.marks());
         Label.Caption caption = label.caption();
         if (caption != null) {
             PreparedLabel below = new PreparedLabel(label, faults);
-            caption.marks().forEach(below::prepare);
+            below.prepare(caption.marks());
             prepared.strokes.add(canvas -> below.draw(canvas.at(0, label.height())));
         }
         return prepared;
@@ -31,6 +31,31 @@ final class PreparedLabel {
 
     void draw(Canvas canvas) {
         strokes.forEach(stroke -> stroke.accept(canvas));
+    }
+
+    private void prepare(List<Mark> marks) {
+        for (int i = 0; i < marks.size(); i++) {
+            if (marks.get(i) instanceof TextBlock text) {
+                checkContrast(text, marks.subList(0, i));
+            }
+            prepare(marks.get(i));
+        }
+    }
+
+    private void checkContrast(TextBlock text, List<Mark> below) {
+        Colour ink = text.style().colour();
+        Colour ground = Ground.worst(ink, Ground.of(text.box(), below));
+        double ratio = Contrast.ratio(ink, ground);
+        if (ratio < Contrast.TEXT) {
+            faults.add(
+                    RenderMessage.LABEL_CONTRAST_LOW,
+                    label.id(),
+                    text.text(),
+                    ink.toString(),
+                    ground.toString(),
+                    ratio,
+                    Contrast.TEXT);
+        }
     }
 
     private void prepare(Mark mark) {

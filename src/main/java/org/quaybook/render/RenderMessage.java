@@ -50,6 +50,8 @@ public enum RenderMessage implements MessageKey {
      * width and height there, mm).
      */
     LABEL_NEEDS_MORE_ROOM("render.label-needs-more-room"),
+    /** A text that is hard to tell from its ground (label, text, its colour, that of the ground, contrast, least contrast). */
+    LABEL_CONTRAST_LOW("render.label-contrast-low"),
     /** A document that even in its least type fills more pages than it may (title, type in points, pages, most pages). */
     TOO_MANY_PAGES("render.too-many-pages");
 

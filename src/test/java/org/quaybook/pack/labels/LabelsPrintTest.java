@@ -3,23 +3,11 @@ package org.quaybook.pack.labels;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.google.zxing.BarcodeFormat;
-import com.google.zxing.BinaryBitmap;
-import com.google.zxing.DecodeHintType;
-import com.google.zxing.NotFoundException;
-import com.google.zxing.Result;
-import com.google.zxing.client.j2se.BufferedImageLuminanceSource;
-import com.google.zxing.common.HybridBinarizer;
-import com.google.zxing.multi.qrcode.QRCodeMultiReader;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
-import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
@@ -109,7 +97,7 @@ class LabelsPrintTest {
     /** Read by two programs that know nothing of each other, from pictures as coarse as label printers print: 203 and 300 dots an inch. */
     @ParameterizedTest
     @FieldSource("org.quaybook.DemoJobs#ALL")
-    void everyCodeIsReadBack(String name) throws IOException, NotFoundException, InterruptedException {
+    void everyCodeIsReadBack(String name) throws IOException, InterruptedException {
         DemoJob job = DemoJob.demo(name);
         LabelsPrinted printed = job.print();
         String vital = LabelVital.payload(LabelVital.lines(new LabelFacts(job.assessment(), job.words())));
@@ -118,8 +106,12 @@ class LabelsPrintTest {
             for (float dpi : new float[] {203, 300}) {
                 for (Map.Entry<String, String> code : expected.entrySet()) {
                     BufferedImage cut = cut(document, placed(printed, code.getKey()), dpi);
-                    assertThat(zxing(cut)).as(code.getKey() + " at " + dpi).isEqualTo(code.getValue());
-                    assertThat(zbar(cut)).as(code.getKey() + " at " + dpi).isEqualTo(code.getValue());
+                    assertThat(CodeReaders.zxing(cut))
+                            .as(code.getKey() + " at " + dpi)
+                            .hasValue(code.getValue());
+                    assertThat(CodeReaders.zbar(cut, folder))
+                            .as(code.getKey() + " at " + dpi)
+                            .hasValue(code.getValue());
                 }
             }
         }
@@ -131,37 +123,6 @@ class LabelsPrintTest {
         return page.getSubimage(
                 (int) (placed.x() * pixels), (int) (placed.y() * pixels), (int) (placed.width() * pixels), (int)
                         (placed.height() * pixels));
-    }
-
-    private static String zxing(BufferedImage image) throws NotFoundException {
-        BinaryBitmap bitmap = new BinaryBitmap(new HybridBinarizer(new BufferedImageLuminanceSource(image)));
-        Result[] read = new QRCodeMultiReader()
-                .decodeMultiple(
-                        bitmap,
-                        Map.of(
-                                DecodeHintType.TRY_HARDER,
-                                true,
-                                DecodeHintType.POSSIBLE_FORMATS,
-                                List.of(BarcodeFormat.QR_CODE)));
-        assertThat(read).hasSize(1);
-        return read[0].getText();
-    }
-
-    private String zbar(BufferedImage image) throws IOException, InterruptedException {
-        Path picture = folder.resolve("code.png");
-        Path read = folder.resolve("code.txt");
-        ImageIO.write(image, "png", picture.toFile());
-        Process zbar;
-        try {
-            zbar = new ProcessBuilder("zbarimg", "--quiet", "--raw", "-Sdisable", "-Sqrcode.enable", picture.toString())
-                    .redirectOutput(read.toFile())
-                    .redirectError(ProcessBuilder.Redirect.DISCARD)
-                    .start();
-        } catch (IOException e) {
-            throw new AssertionError("zbarimg is needed to read codes back: install the package zbar-tools", e);
-        }
-        assertThat(zbar.waitFor(30, TimeUnit.SECONDS)).isTrue();
-        return Files.readString(read, StandardCharsets.UTF_8).strip();
     }
 
     /** A QR symbol is at least as wide as a tenth of the distance (common practice), its modules whole dots at 300 dpi. */

@@ -5,95 +5,27 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Color;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntPredicate;
 import java.util.stream.Stream;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.rendering.ImageType;
-import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.quaybook.render.Box;
 import org.quaybook.render.Colour;
-import org.quaybook.render.DocumentInfo;
-import org.quaybook.render.Label;
-import org.quaybook.render.LabelSheet;
-import org.quaybook.render.LabelSheetResult;
-import org.quaybook.render.Picture;
-import org.quaybook.render.Placed;
-import org.quaybook.render.Sheet;
-import org.quaybook.render.SheetLines;
 
 class SignTest {
 
-    private static final float DPI = 600;
-    private static final double HEIGHT = 100;
-
-    /** A sign as it is printed, 100 mm high, measured in pixels of a rendering by PDFBox. */
-    private record Print(BufferedImage image, double left, double top, double pixels) {
-
-        static Print of(Sign sign) throws IOException {
-            double width = sign.boxWidth(HEIGHT);
-            double height = sign.boxHeight(HEIGHT);
-            Label label = new Label(
-                    sign.name(), width, height, List.of(new Picture(new Box(0, 0, width, height), sign.svg())));
-            DocumentInfo info = new DocumentInfo("sign", "", "", "en", LocalDate.of(2026, 3, 1));
-            LabelSheetResult sheet =
-                    LabelSheet.toPdf(List.of(label.uncut()), Sheet.A4, new SheetLines("", "", ""), info);
-            Placed placed = sheet.placed().get(0);
-            try (PDDocument document = Loader.loadPDF(sheet.pdf())) {
-                BufferedImage image = new PDFRenderer(document).renderImageWithDPI(0, DPI, ImageType.RGB);
-                return new Print(image, placed.x(), placed.y(), DPI / 25.4);
-            }
-        }
-
-        Color at(double x, double y) {
-            return new Color(image.getRGB((int) ((left + x) * pixels), (int) ((top + y) * pixels)));
-        }
-
-        /** Length in millimetres of a line from a point on which the colour is near the given one. */
-        double length(Colour colour, double x, double y, double towardsX, double towardsY, double most) {
-            double step = 0.02;
-            int hits = 0;
-            for (double at = 0; at < most; at += step) {
-                hits += near(at(x + towardsX * at, y + towardsY * at), colour) ? 1 : 0;
-            }
-            return hits * step;
-        }
-
-        /** Share of the pixels in a box on which the test of the colour holds. */
-        double area(double width, double height, IntPredicate test) {
-            long hits = 0;
-            int fromX = (int) Math.round(left * pixels);
-            int fromY = (int) Math.round(top * pixels);
-            for (int row = 0; row < height * pixels; row++) {
-                for (int column = 0; column < width * pixels; column++) {
-                    hits += test.test(image.getRGB(fromX + column, fromY + row)) ? 1 : 0;
-                }
-            }
-            return hits / pixels / pixels;
-        }
-
-        static boolean near(Color seen, Colour colour) {
-            return Math.abs(seen.getRed() - colour.red()) < 24
-                    && Math.abs(seen.getGreen() - colour.green()) < 24
-                    && Math.abs(seen.getBlue() - colour.blue()) < 24;
-        }
-    }
+    private static final double HEIGHT = SignPrint.HEIGHT;
 
     private static IntPredicate is(Colour colour) {
-        return rgb -> Print.near(new Color(rgb), colour);
+        return rgb -> SignPrint.near(new Color(rgb), colour);
     }
 
     /** BGV A8 § 4.1 (seen): ring 0.10 d, bar 0.08 d at 45° falling to the right, unbroken, red at least 35 %. */
@@ -102,7 +34,7 @@ class SignTest {
             value = Sign.class,
             names = {"P003", "P008", "P049"})
     void prohibitionHasRingAndBar(Sign sign) throws IOException {
-        Print print = Print.of(sign);
+        SignPrint print = SignPrint.of(sign);
         double edge = HEIGHT * SignGeometry.EDGE;
         double centre = edge + HEIGHT / 2;
         double half = Math.sqrt(0.5);
@@ -129,7 +61,7 @@ class SignTest {
             value = Sign.class,
             names = {"W001", "W012", "W016", "W021", "W023", "W026"})
     void warningHasBandAndEdge(Sign sign) throws IOException {
-        Print print = Print.of(sign);
+        SignPrint print = SignPrint.of(sign);
         double b = HEIGHT / SignGeometry.TRIANGLE_HEIGHT;
         double middle = sign.boxWidth(HEIGHT) / 2;
         assertThat(print.length(SignColours.YELLOW, middle, HEIGHT - 0.001, 0, -1, 0.05 * b))
@@ -157,12 +89,12 @@ class SignTest {
     /** DIN 4844-1 (seen): as high as 0.817 b with its rounded corners; nothing is drawn beyond the box. */
     @Test
     void triangleFillsItsBox() throws IOException {
-        Print print = Print.of(Sign.W001);
+        SignPrint print = SignPrint.of(Sign.W001);
         double middle = Sign.W001.boxWidth(HEIGHT) / 2;
-        assertThat(Print.near(print.at(middle, 0.3), SignColours.YELLOW)).isTrue();
-        assertThat(Print.near(print.at(middle, HEIGHT - 0.3), SignColours.YELLOW))
+        assertThat(SignPrint.near(print.at(middle, 0.3), SignColours.YELLOW)).isTrue();
+        assertThat(SignPrint.near(print.at(middle, HEIGHT - 0.3), SignColours.YELLOW))
                 .isTrue();
-        assertThat(Print.near(print.at(0.15, HEIGHT - 0.049 * HEIGHT / 0.817), SignColours.YELLOW))
+        assertThat(SignPrint.near(print.at(0.15, HEIGHT - 0.049 * HEIGHT / 0.817), SignColours.YELLOW))
                 .isTrue();
         assertThat(print.length(SignColours.YELLOW, middle, -5, 0, 1, 4.9)).isZero();
     }
@@ -175,7 +107,8 @@ class SignTest {
     void mandatorySignsAreMostlyBlue(Sign sign) throws IOException {
         double side = sign.boxWidth(HEIGHT);
         double disc = Math.PI / 4 * HEIGHT * HEIGHT;
-        assertThat(Print.of(sign).area(side, side, is(SignColours.BLUE)) / disc).isGreaterThanOrEqualTo(0.5);
+        assertThat(SignPrint.of(sign).area(side, side, is(SignColours.BLUE)) / disc)
+                .isGreaterThanOrEqualTo(0.5);
     }
 
     /** WCAG 2.2, relative luminance and contrast ratio (formula seen). */
