@@ -73,6 +73,7 @@ public final class Labels {
         designs.addAll(new LabelsOutside(facts).designs());
         LabelsBoard board = new LabelsBoard(facts);
         designs.addAll(board.designs());
+        designs.addAll(new LabelsBreakers(facts, board.place()).designs());
         designs.addAll(new LabelsRecord(facts, branding, link).designs(board.place()));
         designs.addAll(new LabelsUse(facts).designs());
         designs.addAll(new LabelsInverter(facts).designs());
@@ -80,6 +81,7 @@ public final class Labels {
         designs.addAll(new LabelsBattery(facts).designs());
         designs.addAll(new LabelsFuses(facts).designs());
         designs.addAll(new LabelsTerminals(facts).designs());
+        designs.addAll(new LabelsCables(facts).designs());
         designs.sort(Comparator.comparing(LabelDesign::spot));
         return designs;
     }

@@ -391,7 +391,7 @@ class LabelsTest {
         for (LabelNote note : printed.notes()) {
             assertThat(job.words().has(note.reason().key())).isTrue();
             assertThat(note.reason().citation().source()).isNotBlank();
-            assertThat(text).contains(note.place());
+            assertThat(text).contains(note.place().replace('\u00a0', ' '));
         }
     }
 
