@@ -150,7 +150,12 @@ class TableTest {
 
     static Stream<String> files() throws IOException {
         try (Stream<Path> files = Files.list(Path.of("shared"))) {
-            return files.filter(Files::isRegularFile).map(file -> file.getFileName().toString()).sorted().toList().stream();
+            return files
+                    .filter(Files::isRegularFile)
+                    .map(file -> file.getFileName().toString())
+                    .sorted()
+                    .toList()
+                    .stream();
         }
     }
 

@@ -106,8 +106,7 @@ class LabelsCablesTest {
     void aDiameterThatNobodyMeasuredIsSaidToBeUsual() {
         assertThat(DemoJob.demo(THIN).design("cable-B1-from").place()).isEqualTo("battery +, Ø 10\u00a0mm");
         DemoJob unmeasured = DemoJob.changed(THIN, folder, ", diameter: 10 mm", "");
-        assertThat(unmeasured.design("cable-B1-from").place())
-                .isEqualTo("battery +, Ø usually 10.2\u00a0mm: measure");
+        assertThat(unmeasured.design("cable-B1-from").place()).isEqualTo("battery +, Ø usually 10.2\u00a0mm: measure");
     }
 
     /** BS 7671 514.13.1 (from memory): letters of at least 4.75 mm. */
