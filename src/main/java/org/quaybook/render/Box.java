@@ -29,6 +29,15 @@ public record Box(double x, double y, double width, double height) {
                 && fits(other.x + other.width, other.y + other.height, x + width, y + height);
     }
 
+    /** This box drawn further, on those sides where it reaches the edge of a room that begins at 0, 0. */
+    Box beyond(double further, double roomWidth, double roomHeight) {
+        double before = x <= SLACK ? further : 0;
+        double above = y <= SLACK ? further : 0;
+        double after = x + width >= roomWidth - SLACK ? further : 0;
+        double below = y + height >= roomHeight - SLACK ? further : 0;
+        return new Box(x - before, y - above, width + before + after, height + above + below);
+    }
+
     boolean isWithin(double roomWidth, double roomHeight) {
         return x >= -SLACK && y >= -SLACK && fits(x + width, y + height, roomWidth, roomHeight);
     }

@@ -56,9 +56,13 @@ public record Label(
         return new Label(id, width, height, marks, caption, false);
     }
 
-    /** Height with what stands under it. */
-    double heightOnSheet() {
-        return height + (caption == null ? 0 : caption.height());
+    /**
+     * Height with what stands under it.
+     *
+     * @param bleed between the two, millimetres
+     */
+    double heightOnSheet(double bleed) {
+        return height + (caption == null ? 0 : bleed + caption.height());
     }
 
     private static void check(String id, List<Mark> marks, double width, double height) {

@@ -12,7 +12,7 @@ import java.util.List;
 import org.quaybook.render.TextStyle.Align;
 import org.quaybook.render.TextStyle.VerticalAlign;
 
-/** Prints labels onto sheets of paper to be cut apart: what measures a millimetre in the drawing does so on paper. */
+/** Prints labels onto a stock: what measures a millimetre in the drawing does so on paper. */
 public final class LabelSheet {
 
     private static final Colour GREY = new Colour(120, 120, 120);
@@ -26,59 +26,113 @@ public final class LabelSheet {
     private static final TextStyle LINE = TextStyle.of(Face.REGULAR, 2, 1.2);
 
     private final List<Label> labels;
-    private final Sheet sheet;
+    private final Stock stock;
+    private final PrintSettings settings;
     private final SheetLines lines;
     private final List<Placed> placed;
 
-    private LabelSheet(List<Label> labels, Sheet sheet, SheetLines lines) {
+    private LabelSheet(List<Label> labels, Stock stock, PrintSettings settings, SheetLines lines) {
         this.labels = labels;
-        this.sheet = sheet;
+        this.stock = stock;
+        this.settings = settings;
         this.lines = lines;
-        this.placed = Packing.pack(labels, sheet);
+        this.placed = place();
+    }
+
+    /** Prints labels onto plain sheets, nothing special set. */
+    public static LabelSheetResult toPdf(List<Label> labels, Sheet sheet, SheetLines lines, DocumentInfo info) {
+        return toPdf(labels, new Stock("", sheet, Printing.LASER, null), PrintSettings.USUAL, lines, info);
     }
 
     /**
-     * Packs labels into rows in the order given, on as many sheets as they need, each with its header and footer line,
-     * marks to cut along and a rule of 100 mm. Viewers are told not to scale the print.
+     * Prints labels in the order given, on as many sheets as they need. Viewers are told not to scale the print.
+     *
+     * <p>On plain sheets they are packed into rows, and each sheet has its header and footer line, marks to cut along and
+     * a rule of 100 mm. On die-cut sheets each stands in the middle of a label, and on a roll each is a page of its own;
+     * nothing but the label itself is printed there, captions neither.
      *
      * @param labels at least one
-     * @throws RenderException if a text does not fit its box, a label the sheet, a character any font or a drawing is
-     *     faulty: all of them at once
+     * @throws RenderException if a text does not fit its box, a label the stock, a character any font, a setting the
+     *     stock or a drawing is faulty: all of them at once
      */
-    public static LabelSheetResult toPdf(List<Label> labels, Sheet sheet, SheetLines lines, DocumentInfo info) {
+    public static LabelSheetResult toPdf(
+            List<Label> labels, Stock stock, PrintSettings settings, SheetLines lines, DocumentInfo info) {
         if (labels.isEmpty()) {
             throw new IllegalArgumentException("no labels");
         }
         Faults faults = new Faults(info.title());
+        settings.check(stock.medium(), faults);
+        boolean plain = stock.medium() instanceof Sheet;
         List<PreparedLabel> prepared = new ArrayList<>();
         for (Label label : labels) {
-            prepared.add(PreparedLabel.of(label, faults));
-            checkSize(label, sheet, faults);
+            prepared.add(
+                    plain
+                            ? PreparedLabel.captioned(label, settings.bleed(), faults)
+                            : PreparedLabel.bare(label, faults));
+            checkSize(label, stock, settings, faults);
         }
         faults.throwIfAny();
-        LabelSheet job = new LabelSheet(labels, sheet, lines);
+        LabelSheet job = new LabelSheet(labels, stock, settings, lines);
         return new LabelSheetResult(job.write(prepared, info), job.placed);
     }
 
-    private static void checkSize(Label label, Sheet sheet, Faults faults) {
-        Box room = sheet.room();
-        if (!Box.fits(label.width(), label.heightOnSheet(), room.width(), room.height())) {
-            faults.add(
-                    RenderMessage.LABEL_LARGER_THAN_SHEET,
-                    label.id(),
-                    label.width(),
-                    label.heightOnSheet(),
-                    room.width(),
-                    room.height());
+    private static void checkSize(Label label, Stock stock, PrintSettings settings, Faults faults) {
+        Box room = stock.room();
+        double height = stock.medium() instanceof Sheet ? label.heightOnSheet(settings.bleed()) : label.height();
+        double across = settings.turned() ? height : label.width();
+        double down = settings.turned() ? label.width() : height;
+        if (!Box.fits(across, down, room.width(), room.height())) {
+            faults.add(RenderMessage.LABEL_LARGER_THAN_SHEET, label.id(), across, down, room.width(), room.height());
         }
     }
 
+    private List<Placed> place() {
+        if (stock.medium() instanceof Sheet sheet) {
+            return Packing.pack(labels, sheet, settings.bleed());
+        }
+        List<Placed> places = new ArrayList<>();
+        for (int i = 0; i < labels.size(); i++) {
+            Label label = labels.get(i);
+            double across = settings.turned() ? label.height() : label.width();
+            double down = settings.turned() ? label.width() : label.height();
+            int number = settings.start() - 1 + i;
+            int page = stock.medium() instanceof DieCut sheet ? number / sheet.count() : i;
+            Box cell = cell(number, down);
+            places.add(new Placed(
+                    label.id(),
+                    page + 1,
+                    cell.x() + (cell.width() - across) / 2,
+                    cell.y() + (cell.height() - down) / 2,
+                    across,
+                    down));
+        }
+        return places;
+    }
+
+    /** The label of the stock that a printed one stands in the middle of. */
+    private Box cell(int number, double length) {
+        if (stock.medium() instanceof DieCut sheet) {
+            return sheet.cells().get(number % sheet.count());
+        }
+        Roll roll = (Roll) stock.medium();
+        return new Box(0, 0, roll.width(), roll.length() == null ? length : roll.length());
+    }
+
+    /** Width and height of a page. */
+    private Box paper(int page) {
+        if (stock.medium() instanceof Sheet sheet) {
+            return new Box(0, 0, sheet.width(), sheet.height());
+        }
+        if (stock.medium() instanceof DieCut sheet) {
+            return new Box(0, 0, sheet.paperWidth(), sheet.paperHeight());
+        }
+        return cell(page - 1, placed.get(page - 1).height());
+    }
+
     private byte[] write(List<PreparedLabel> prepared, DocumentInfo info) {
-        List<PreparedLabel> frames = frames(info);
-        Rectangle paper = new Rectangle(
-                (float) Millimetres.toPoints(sheet.width()), (float) Millimetres.toPoints(sheet.height()));
+        List<PreparedLabel> frames = stock.medium() instanceof Sheet sheet ? frames(sheet, info) : List.of();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (Document document = new Document(paper)) {
+        try (Document document = new Document(size(paper(1)))) {
             PdfWriter writer = PdfWriter.getInstance(document, out);
             writer.setFullCompression();
             PdfIdentity.describe(writer, info);
@@ -86,16 +140,25 @@ public final class LabelSheet {
             writer.addViewerPreference(PdfName.PICKTRAYBYPDFSIZE, PdfBoolean.PDFTRUE);
             document.open();
             for (int page = 1; page <= pages(); page++) {
+                document.setPageSize(size(paper(page)));
                 document.newPage();
-                Canvas canvas = Canvas.ofPage(writer.getDirectContent(), sheet.height());
-                frames.get(page - 1).draw(canvas);
-                drawRule(canvas);
+                Canvas canvas = PdfCanvas.ofPage(
+                                writer.getDirectContent(), paper(page).height())
+                        .at(settings.offsetX(), settings.offsetY());
+                if (stock.medium() instanceof Sheet sheet) {
+                    frames.get(page - 1).draw(canvas);
+                    drawRule(canvas, sheet);
+                }
                 drawLabels(canvas, page, prepared);
             }
-            String input = List.of(labels, sheet, lines, info).toString();
+            String input = List.of(labels, stock, settings, lines, info).toString();
             PdfIdentity.identify(writer, List.of(input.getBytes(StandardCharsets.UTF_8)));
         }
         return out.toByteArray();
+    }
+
+    static Rectangle size(Box paper) {
+        return new Rectangle((float) Millimetres.toPoints(paper.width()), (float) Millimetres.toPoints(paper.height()));
     }
 
     private int pages() {
@@ -106,23 +169,29 @@ public final class LabelSheet {
         for (int i = 0; i < placed.size(); i++) {
             Placed place = placed.get(i);
             if (place.page() == page) {
-                Canvas part = canvas.at(place.x(), place.y());
-                prepared.get(i).draw(part);
-                if (labels.get(i).cut()) {
-                    drawCutMarks(part, place);
+                if (settings.turned()) {
+                    canvas.turned(place.x(), place.y(), labels.get(i).width(), prepared.get(i)::draw);
+                } else {
+                    prepared.get(i).draw(canvas.at(place.x(), place.y()));
+                }
+                if (labels.get(i).cut() && stock.medium() instanceof Sheet) {
+                    drawCutMarks(canvas.at(place.x(), place.y()), place);
                 }
             }
         }
     }
 
-    private static void drawCutMarks(Canvas part, Placed place) {
-        part.stroke(new Box(0, 0, place.width(), place.height()), 0, GREY, HAIRLINE);
+    /** With bleed, no line is drawn where it is cut: it would show beside the colour. */
+    private void drawCutMarks(Canvas part, Placed place) {
+        if (settings.bleed() == 0) {
+            part.stroke(new Box(0, 0, place.width(), place.height()), 0, GREY, HAIRLINE);
+        }
         for (double x : new double[] {0, place.width()}) {
             for (double y : new double[] {0, place.height()}) {
                 double outX = x == 0 ? -1 : 1;
                 double outY = y == 0 ? -1 : 1;
-                double from = CUT_MARK_GAP;
-                double to = CUT_MARK;
+                double from = settings.bleed() + CUT_MARK_GAP;
+                double to = settings.bleed() + CUT_MARK;
                 part.line(x + outX * from, y, x + outX * to, y, GREY, HAIRLINE);
                 part.line(x, y + outY * from, x, y + outY * to, GREY, HAIRLINE);
             }
@@ -130,17 +199,17 @@ public final class LabelSheet {
     }
 
     /** The header and footer of each page, set like labels as large as the page, so that nothing is ever cut off. */
-    private List<PreparedLabel> frames(DocumentInfo info) {
+    private List<PreparedLabel> frames(Sheet sheet, DocumentInfo info) {
         Faults faults = new Faults(info.title());
         List<PreparedLabel> frames = new ArrayList<>();
         for (int page = 1; page <= pages(); page++) {
-            frames.add(PreparedLabel.of(frame(page), faults));
+            frames.add(PreparedLabel.bare(frame(sheet, page), faults));
         }
         faults.throwIfAny();
         return frames;
     }
 
-    private Label frame(int page) {
+    private Label frame(Sheet sheet, int page) {
         double left = sheet.margin();
         double wide = sheet.width() - 2 * sheet.margin();
         double foot = sheet.height() - sheet.margin() - Sheet.FOOTER;
@@ -168,7 +237,7 @@ public final class LabelSheet {
         }
     }
 
-    private void drawRule(Canvas canvas) {
+    private static void drawRule(Canvas canvas, Sheet sheet) {
         double y = sheet.height() - sheet.margin() - Sheet.FOOTER + 7;
         double left = sheet.margin();
         canvas.line(left, y, left + Sheet.RULE, y, Colour.BLACK, 2 * HAIRLINE);

@@ -10,21 +10,37 @@ final class PreparedLabel {
     private final List<Consumer<Canvas>> strokes = new ArrayList<>();
     private final Label label;
     private final Faults faults;
+    private final double bleed;
 
-    private PreparedLabel(Label label, Faults faults) {
+    private PreparedLabel(Label label, double bleed, Faults faults) {
         this.label = label;
+        this.bleed = bleed;
         this.faults = faults;
     }
 
-    /** Prepares a label; what is wrong with it goes to the faults. */
-    static PreparedLabel of(Label label, Faults faults) {
-        PreparedLabel prepared = new PreparedLabel(label, faults);
+    /** Prepares a label without its caption; what is wrong with it goes to the faults. */
+    static PreparedLabel bare(Label label, Faults faults) {
+        return bare(label, 0, faults);
+    }
+
+    private static PreparedLabel bare(Label label, double bleed, Faults faults) {
+        PreparedLabel prepared = new PreparedLabel(label, bleed, faults);
         prepared.prepare(label.marks());
+        return prepared;
+    }
+
+    /**
+     * Prepares a label with what stands under it.
+     *
+     * @param bleed how far filled panels go beyond its edge, millimetres; its caption stands below that
+     */
+    static PreparedLabel captioned(Label label, double bleed, Faults faults) {
+        PreparedLabel prepared = bare(label, bleed, faults);
         Label.Caption caption = label.caption();
         if (caption != null) {
-            PreparedLabel below = new PreparedLabel(label, faults);
+            PreparedLabel below = new PreparedLabel(label, 0, faults);
             below.prepare(caption.marks());
-            prepared.strokes.add(canvas -> below.draw(canvas.at(0, label.height())));
+            prepared.strokes.add(canvas -> below.draw(canvas.at(0, label.height() + bleed)));
         }
         return prepared;
     }
@@ -71,9 +87,9 @@ final class PreparedLabel {
         }
     }
 
-    private static void draw(Panel panel, Canvas canvas) {
+    private void draw(Panel panel, Canvas canvas) {
         if (panel.fill() != null) {
-            canvas.fill(panel.box(), panel.cornerRadius(), panel.fill());
+            canvas.fill(panel.box().beyond(bleed, label.width(), label.height()), panel.cornerRadius(), panel.fill());
         }
         if (panel.stroke() != null && panel.strokeWidth() > 0) {
             double half = panel.strokeWidth() / 2;

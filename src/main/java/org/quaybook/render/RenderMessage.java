@@ -45,6 +45,14 @@ public enum RenderMessage implements MessageKey {
     LABEL_TEXT_DOES_NOT_FIT("render.label-text-does-not-fit"),
     /** A label larger than the room on a sheet (label, its width and height, width and height of the room, mm). */
     LABEL_LARGER_THAN_SHEET("render.label-larger-than-sheet"),
+    /** A start beyond the labels of a sheet (label asked for, labels of the sheet). */
+    START_BEYOND_SHEET("render.start-beyond-sheet"),
+    /** A print moved further than a printer can be off (to the right, down, the most, all in millimetres). */
+    PRINT_OFFSET_TOO_LARGE("render.print-offset-too-large"),
+    /** More bleed than a stock bears (bleed asked for, the most, both in millimetres). */
+    BLEED_OUT_OF_RANGE("render.bleed-out-of-range"),
+    /** Labels to be turned on a sheet where that saves nothing. */
+    TURNED_ON_PLAIN_SHEET("render.turned-on-plain-sheet"),
     /**
      * A label that cannot be read on the stock (label, width and height of the least that can, name of the stock, greatest
      * width and height there, mm).
