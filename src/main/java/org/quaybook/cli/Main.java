@@ -18,6 +18,8 @@ import picocli.CommandLine.ParameterException;
         subcommands = {
             StartCommand.class,
             PackCommand.class,
+            LabelsCommand.class,
+            StockCommand.class,
             CheckCommand.class,
             ExplainCommand.class,
             RevisitCommand.class,

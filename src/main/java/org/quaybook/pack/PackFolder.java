@@ -54,11 +54,21 @@ public final class PackFolder {
      * @throws NotWritten if the target is something else than a pack, or the system refuses
      */
     public static void write(Path target, Map<String, byte[]> files) throws NotWritten {
+        write(target, MARK, files);
+    }
+
+    /**
+     * Writes another folder of files that belong together.
+     *
+     * @param mark name of the file that such a folder always has: one without it is never replaced
+     * @throws NotWritten as above
+     */
+    public static void write(Path target, String mark, Map<String, byte[]> files) throws NotWritten {
         Path place = target.toAbsolutePath().normalize();
         Path parent = java.util.Objects.requireNonNullElse(place.getParent(), place);
         @Nullable Path fresh = null;
         try {
-            if (Files.exists(place) && !isPackOrEmpty(place)) {
+            if (Files.exists(place) && !isOursOrEmpty(place, mark)) {
                 throw new NotWritten(
                         target,
                         null,
@@ -106,12 +116,12 @@ public final class PackFolder {
                 + (e.getMessage() == null ? "" : ": " + e.getMessage());
     }
 
-    private static boolean isPackOrEmpty(Path folder) throws IOException {
+    private static boolean isOursOrEmpty(Path folder, String mark) throws IOException {
         if (!Files.isDirectory(folder)) {
             return false;
         }
         try (DirectoryStream<Path> inside = Files.newDirectoryStream(folder)) {
-            return Files.isRegularFile(folder.resolve(MARK))
+            return Files.isRegularFile(folder.resolve(mark))
                     || !inside.iterator().hasNext();
         }
     }

@@ -40,6 +40,12 @@ public enum PackMessage implements MessageKey {
     TABLE_STRANGE("pack.table-strange"),
     TABLE_ORDER("pack.table-order"),
     TABLE_OTHER("pack.table-other"),
+    /** {0} id that no label has, {1} all that there are. */
+    LABEL_UNKNOWN("pack.label-unknown"),
+    /** {0} folder of an earlier pack. */
+    ISSUE_UNREADABLE("pack.issue-unreadable"),
+    /** {0} number of the job that the earlier pack is of, {1} that of this job. */
+    ISSUE_OF_OTHER_JOB("pack.issue-of-other-job"),
     /** {0} folder, {1} what the system said. */
     CANNOT_WRITE("pack.cannot-write"),
     /** {0} folder that holds something else than a pack. */

@@ -177,7 +177,8 @@ public final class Road {
         files.putAll(SingleSheets.pdfs(it, words, branding, templates));
         RecordLink link =
                 new RecordLink(it.installer().records(), it.job().job().record());
-        LabelsPrinted labels = Labels.sheet(Editions.ofLabels(assessment, ownTemplates), branding, link);
+        LabelsPrinted labels = Labels.sheet(
+                Editions.ofLabels(assessment, ownTemplates), branding, link, Paper.of(assessment).sheet());
         files.put("labels.pdf", labels.sheet().pdf());
         files.put(
                 "worksheet.pdf",
@@ -259,8 +260,7 @@ public final class Road {
                     it,
                     words,
                     templates(ownTemplates),
-                    Labels.sheet(Editions.ofLabels(it, ownTemplates), branding, link)
-                            .notes());
+                    Labels.notes(Editions.ofLabels(it, ownTemplates), branding, link));
         } catch (RenderException e) {
             throw new NotPrinted(e);
         }

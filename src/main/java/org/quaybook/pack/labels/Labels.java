@@ -31,7 +31,11 @@ public final class Labels {
     private final Branding branding;
     private final RecordLink link;
 
-    private Labels(List<Edition> editions, Branding branding, RecordLink link) {
+    /**
+     * @param editions the job in the languages of its labels: one, or two that stand on each label
+     * @param link what the QR of the record holds
+     */
+    Labels(List<Edition> editions, Branding branding, RecordLink link) {
         this.editions = List.copyOf(editions);
         this.facts = facts(editions.get(0));
         this.branding = branding;
@@ -43,14 +47,20 @@ public final class Labels {
     }
 
     /**
-     * Makes the label sheets, A4.
+     * Makes the label sheets to be cut apart, the map and the list of places behind them.
      *
      * @param editions the job in the languages of its labels: one, or two that stand on each label
      * @param link what the QR of the record holds
+     * @param paper the sheets
      * @throws RenderException if a text of the job is too long for any label or has a character that no font has
      */
-    public static LabelsPrinted sheet(List<Edition> editions, Branding branding, RecordLink link) {
-        return new Labels(editions, branding, link).print();
+    public static LabelsPrinted sheet(List<Edition> editions, Branding branding, RecordLink link, Sheet paper) {
+        return new Labels(editions, branding, link).print(paper);
+    }
+
+    /** Which labels the job asks for, before they have a size, in walking order. */
+    public static List<LabelNote> notes(List<Edition> editions, Branding branding, RecordLink link) {
+        return designs(editions, branding, link).stream().map(LabelDesign::note).toList();
     }
 
     /** All labels of the job before they have a size, in walking order. */
@@ -58,7 +68,7 @@ public final class Labels {
         return new Labels(editions, branding, link).designs();
     }
 
-    private List<LabelDesign> designs() {
+    List<LabelDesign> designs() {
         List<LabelDesign> first = designs(facts);
         if (editions.size() == 1) {
             return first;
@@ -86,16 +96,14 @@ public final class Labels {
         return designs;
     }
 
-    /** Labels with their size. Wide ones of a spot come first, so that narrow ones share a row. */
-    static List<LabelSetter.Sized> size(List<LabelDesign> designs, List<Edition> editions) {
-        Edition first = editions.get(0);
-        List<LabelRoom> rooms = LabelRoom.of(Stock.A4, Dots.DPI_300);
-        List<Words> words = editions.stream().map(Edition::words).toList();
+    /** All labels of the job with the size that they have on plain sheets, in the order of these. */
+    List<LabelSetter.Sized> sized(Sheet paper) {
+        Stock stock = new Stock(Stock.A4.id(), paper, Stock.A4.printing(), null);
         List<LabelSetter.Sized> walk = new ArrayList<>();
         List<Diagnostic> refused = new ArrayList<>();
-        for (LabelDesign design : designs) {
+        for (LabelDesign design : designs()) {
             try {
-                walk.addAll(LabelSetter.size(design, facts(first)::stamp, words, rooms));
+                walk.addAll(size(design, stock, Dots.DPI_300));
             } catch (RenderException e) {
                 refused.addAll(e.diagnostics());
             }
@@ -103,28 +111,55 @@ public final class Labels {
         if (!refused.isEmpty()) {
             throw new RenderException(refused);
         }
+        return inRows(walk, paper);
+    }
+
+    /**
+     * One label with its size on a stock; two if it bears two languages that do not fit together.
+     *
+     * @param usual dots of the printer where the stock does not say them
+     */
+    List<LabelSetter.Sized> size(LabelDesign design, Stock stock, Dots usual) {
+        List<Words> words = editions.stream().map(Edition::words).toList();
+        return LabelSetter.size(design, facts::stamp, words, LabelRoom.of(stock, usual));
+    }
+
+    /** Wide ones of a spot come first, so that narrow ones share a row. */
+    static List<LabelSetter.Sized> inRows(List<LabelSetter.Sized> labels, Sheet paper) {
+        List<LabelSetter.Sized> walk = new ArrayList<>(labels);
         walk.sort(
                 Comparator.comparing((LabelSetter.Sized sized) -> sized.design().spot())
                         .thenComparing(sized -> -sized.label().width()));
-        return LabelsOrder.fill(walk, Sheet.A4);
+        return LabelsOrder.fill(walk, paper);
     }
 
-    private LabelsPrinted print() {
-        List<LabelSetter.Sized> sized = size(designs(), editions);
+    private LabelsPrinted print(Sheet paper) {
+        List<LabelSetter.Sized> sized = sized(paper);
         List<LabelNote> notes = sized.stream().map(one -> one.design().note()).toList();
-        LabelsPlacing placing = new LabelsPlacing(facts.words());
-        List<Label> labels = new ArrayList<>();
+        List<Label> sheets = new ArrayList<>();
         for (LabelSetter.Sized one : sized) {
-            Label label = one.label();
-            labels.add(label.withCaption(placing.caption(one.design().note(), labels.size() + 1, label.width())));
+            sheets.add(one.label().withCaption(caption(one, sheets.size() + 1)));
         }
         List<Label> plain = sized.stream().map(LabelSetter.Sized::label).toList();
-        labels.addAll(new LabelsMap(facts.words(), placing).pieces(notes, plain, Sheet.A4.room()));
-        labels.addAll(placing.list(notes, Sheet.A4.room()));
-        return new LabelsPrinted(LabelSheet.toPdf(labels, Sheet.A4, lines(), info()), notes);
+        sheets.addAll(places(notes, plain, paper));
+        return new LabelsPrinted(LabelSheet.toPdf(sheets, paper, lines(), info()), notes);
     }
 
-    private SheetLines lines() {
+    /** The strip under a label on a plain sheet. */
+    Label.Caption caption(LabelSetter.Sized sized, int number) {
+        return new LabelsPlacing(facts.words())
+                .caption(sized.design().note(), number, sized.label().width());
+    }
+
+    /** The map and the list of places, as pages that are not cut. */
+    List<Label> places(List<LabelNote> notes, List<Label> labels, Sheet paper) {
+        LabelsPlacing placing = new LabelsPlacing(facts.words());
+        List<Label> pages = new ArrayList<>(new LabelsMap(facts.words(), placing).pieces(notes, labels, paper.room()));
+        pages.addAll(placing.list(notes, paper.room()));
+        return pages;
+    }
+
+    SheetLines lines() {
         String job = facts.say(
                 "sheet.header",
                 facts.job().job().number(),
@@ -139,7 +174,7 @@ public final class Labels {
                 facts.say("sheet.rule"));
     }
 
-    private DocumentInfo info() {
+    DocumentInfo info() {
         return new DocumentInfo(
                 facts.say("sheet.title", facts.job().craft().name()),
                 facts.it().installer().firm(),

@@ -19,6 +19,7 @@ import org.quaybook.record.Branding;
 import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
 import org.quaybook.reference.Rulebook;
+import org.quaybook.render.Sheet;
 import org.quaybook.text.Words;
 
 /** A job file, calculated and judged, with what its labels are made of; for the demo jobs and changed copies of them. */
@@ -74,7 +75,7 @@ record DemoJob(Assessment assessment, Words words, Branding branding, RecordLink
     }
 
     LabelsPrinted print() {
-        return Labels.sheet(editions(), branding, link);
+        return Labels.sheet(editions(), branding, link, Sheet.A4);
     }
 
     List<LabelDesign> designs() {
@@ -93,7 +94,7 @@ record DemoJob(Assessment assessment, Words words, Branding branding, RecordLink
     }
 
     List<LabelSetter.Sized> sized() {
-        return Labels.size(designs(), editions());
+        return new Labels(editions(), branding, link).sized(Sheet.A4);
     }
 
     private static byte[] bytes(Path file) {

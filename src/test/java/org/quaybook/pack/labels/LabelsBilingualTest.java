@@ -13,6 +13,7 @@ import org.quaybook.render.Code;
 import org.quaybook.render.Dots;
 import org.quaybook.render.Label;
 import org.quaybook.render.RenderException;
+import org.quaybook.render.Sheet;
 import org.quaybook.render.TextBlock;
 import org.quaybook.text.Words;
 
@@ -37,7 +38,7 @@ class LabelsBilingualTest {
     }
 
     private static List<LabelSetter.Sized> sized(DemoJob job, String... languages) {
-        return Labels.size(designs(job, languages), editions(job, languages));
+        return new Labels(editions(job, languages), job.branding(), job.link()).sized(Sheet.A4);
     }
 
     /** Every sentence of the labels in one language stands on the labels in two; drawn ones keep to the first. */
