@@ -54,8 +54,9 @@ final class LabelsCommand extends JobCommand {
             names = "--stock",
             paramLabel = "STOCK",
             split = ",",
-            description = "What to print on: an id that “quaybook stock” lists, or a .yaml file of your own. With several, "
-                    + "each label goes on the first with room for it. Left out, plain sheets to cut apart.")
+            description =
+                    "What to print on: an id that “quaybook stock” lists, or a .yaml file of your own. With several, "
+                            + "each label goes on the first with room for it. Left out, plain sheets to cut apart.")
     private List<String> stocks = List.of();
 
     @Option(
@@ -84,8 +85,9 @@ final class LabelsCommand extends JobCommand {
     @Option(
             names = "--since",
             paramLabel = "PACK",
-            description = "Folder of the pack issued before: prints only labels that are new or say something else now, and "
-                    + "names those that come off.")
+            description =
+                    "Folder of the pack issued before: prints only labels that are new or say something else now, and "
+                            + "names those that come off.")
     private @Nullable Path since;
 
     @Option(
@@ -103,10 +105,7 @@ final class LabelsCommand extends JobCommand {
                     + "(default: ${DEFAULT-VALUE}).")
     private int dpi = 300;
 
-    @Option(
-            names = "--templates",
-            paramLabel = "FOLDER",
-            description = "Words of your own, as for “quaybook pack”.")
+    @Option(names = "--templates", paramLabel = "FOLDER", description = "Words of your own, as for “quaybook pack”.")
     private @Nullable Path templates;
 
     @Override
@@ -160,18 +159,25 @@ final class LabelsCommand extends JobCommand {
     private LabelWish wish(List<Stock> found) {
         PrintSettings settings = move.settings().startingAt(start).withBleed(bleed);
         return new LabelWish(
-                found, settings, oneColour, only, issued(), String.valueOf(since), forms, DOTS.getOrDefault(dpi, Dots.DPI_300));
+                found,
+                settings,
+                oneColour,
+                only,
+                issued(),
+                String.valueOf(since),
+                forms,
+                DOTS.getOrDefault(dpi, Dots.DPI_300));
     }
 
-    private byte @Nullable [] issued() {
+    private @Nullable String issued() {
         if (since == null) {
             return null;
         }
         try {
-            return Files.readAllBytes(since.resolve("figures.json"));
+            return Files.readString(since.resolve("figures.json"));
         } catch (IOException e) {
-            // An empty file is refused with a message that names the folder.
-            return new byte[0];
+            // An empty text is refused with a message that names the folder.
+            return "";
         }
     }
 

@@ -81,8 +81,7 @@ final class StockCommand implements Callable<Integer> {
         DocumentInfo info = new DocumentInfo(
                 words.say("cli.proof.title", stock.title()), "", "", words.language(), LocalDate.EPOCH);
         try {
-            PackFolder.writeFile(
-                    file, CalibrationPage.toPdf(PrintStock.of(stock), move.settings(), how, info));
+            PackFolder.writeFile(file, CalibrationPage.toPdf(PrintStock.of(stock), move.settings(), how, info));
         } catch (PackFolder.NotWritten e) {
             report.problems(List.of(e.diagnostic()));
             return Exit.NOT_WRITTEN;

@@ -27,11 +27,12 @@ record IssuedLabels(Map<String, String> digests) {
     /**
      * Reads them from the figures.json of a pack.
      *
+     * @param figures its text
      * @param at where the pack is, for messages
      * @param number of the job whose labels are to be compared
      * @throws NotPrinted if the file says no labels or is of another job
      */
-    static IssuedLabels read(byte[] figures, String at, String number) throws NotPrinted {
+    static IssuedLabels read(String figures, String at, String number) throws NotPrinted {
         JsonNode root;
         try {
             root = new ObjectMapper().readTree(figures);
@@ -54,12 +55,7 @@ record IssuedLabels(Map<String, String> digests) {
 
     private static NotPrinted refused(String at, Message message) {
         return new NotPrinted(List.of(new Diagnostic(
-                Severity.ERROR,
-                message.key().key(),
-                new Place(at, "", Position.START),
-                "",
-                message,
-                List.of())));
+                Severity.ERROR, message.key().key(), new Place(at, "", Position.START), "", message, List.of())));
     }
 
     boolean says(LabelNote note) {
@@ -69,6 +65,9 @@ record IssuedLabels(Map<String, String> digests) {
     /** Labels of the earlier issue that the job asks for no more. */
     List<String> gone(List<LabelNote> now) {
         List<String> ids = now.stream().map(LabelNote::id).toList();
-        return digests.keySet().stream().filter(id -> !ids.contains(id)).sorted().toList();
+        return digests.keySet().stream()
+                .filter(id -> !ids.contains(id))
+                .sorted()
+                .toList();
     }
 }

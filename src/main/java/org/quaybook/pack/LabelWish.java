@@ -15,7 +15,7 @@ import org.quaybook.render.Stock;
  * @param settings where the print begins and by how much it is moved
  * @param oneColour whether black must do
  * @param only ids of labels; empty for all
- * @param issued figures.json of the pack issued before: labels that say the same are not printed again; null to print all
+ * @param issued text of figures.json of the pack issued before: labels that say the same are not printed again; null to print all
  * @param issuedAt where that pack is, for messages
  * @param forms what is made of each label besides its place on a sheet
  * @param dots of the printer where a stock does not say them
@@ -25,7 +25,7 @@ public record LabelWish(
         PrintSettings settings,
         boolean oneColour,
         List<String> only,
-        byte @Nullable [] issued,
+        @Nullable String issued,
         String issuedAt,
         Set<Form> forms,
         Dots dots) {

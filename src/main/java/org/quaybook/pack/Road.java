@@ -178,7 +178,10 @@ public final class Road {
         RecordLink link =
                 new RecordLink(it.installer().records(), it.job().job().record());
         LabelsPrinted labels = Labels.sheet(
-                Editions.ofLabels(assessment, ownTemplates), branding, link, Paper.of(assessment).sheet());
+                Editions.ofLabels(assessment, ownTemplates),
+                branding,
+                link,
+                Paper.of(assessment).sheet());
         files.put("labels.pdf", labels.sheet().pdf());
         files.put(
                 "worksheet.pdf",

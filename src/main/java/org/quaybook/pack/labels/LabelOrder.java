@@ -17,12 +17,7 @@ import org.quaybook.render.Stock;
  * @param dots of the printer for the pictures
  */
 public record LabelOrder(
-        List<Stock> stocks,
-        PrintSettings settings,
-        boolean oneColour,
-        Set<String> only,
-        Set<Form> forms,
-        Dots dots) {
+        List<Stock> stocks, PrintSettings settings, boolean oneColour, Set<String> only, Set<Form> forms, Dots dots) {
 
     /** What can be made of a label besides its place on a sheet. */
     public enum Form {

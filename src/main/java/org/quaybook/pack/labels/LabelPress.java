@@ -1,21 +1,20 @@
 package org.quaybook.pack.labels;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.quaybook.diag.Diagnostic;
-import org.quaybook.pack.labels.LabelOrder.Form;
 import org.quaybook.pack.labels.LabelSetter.Sized;
 import org.quaybook.record.Branding;
 import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
-import org.quaybook.render.Dots;
+import org.quaybook.render.DieCut;
 import org.quaybook.render.Label;
-import org.quaybook.render.LabelPicture;
 import org.quaybook.render.LabelSheet;
+import org.quaybook.render.Medium;
 import org.quaybook.render.PrintSettings;
 import org.quaybook.render.RenderException;
 import org.quaybook.render.Sheet;
@@ -31,6 +30,9 @@ public final class LabelPress {
     private final LabelOrder order;
     private final Map<String, byte[]> files = new TreeMap<>();
     private final List<Sized> printed = new ArrayList<>();
+
+    /** First unused label of the last sheet of a die-cut stock, by its id: turned labels go on after the others. */
+    private final Map<String, Integer> next = new HashMap<>();
 
     private LabelPress(Labels labels, LabelOrder order) {
         this.labels = labels;
@@ -51,7 +53,6 @@ public final class LabelPress {
         press.sheets();
         if (!press.printed.isEmpty()) {
             press.places(paper);
-            press.singly();
         }
         return press.files;
     }
@@ -106,18 +107,31 @@ public final class LabelPress {
         List<Label> marked = new ArrayList<>();
         for (Sized sized : ordered) {
             printed.add(sized);
-            Label label = inked(sized.label(), lot.stock());
+            Label label = sized.label();
             marked.add(plain ? label.withCaption(labels.caption(sized, printed.size())) : label);
         }
-        PrintSettings settings = lot.turned() ? order.settings().turnedLabels() : order.settings();
         files.put(
                 lot.file(),
-                LabelSheet.toPdf(marked, lot.stock(), settings, labels.lines(), labels.info())
+                LabelSheet.toPdf(marked, lot.stock(), settings(lot, marked.size()), labels.lines(), labels.info())
                         .pdf());
     }
 
-    private Label inked(Label label, Stock stock) {
-        return order.oneColour() || stock.printing().oneColour() ? OneColour.of(label) : label;
+    /** What does not concern a stock is left out where it concerns another one of the order. */
+    private PrintSettings settings(Lot lot, int count) {
+        PrintSettings settings = lot.turned() ? order.settings().turnedLabels() : order.settings();
+        if (lot.stock().medium() instanceof DieCut sheet) {
+            int start = next.getOrDefault(lot.stock().id(), settings.start());
+            next.put(lot.stock().id(), (start - 1 + count) % sheet.count() + 1);
+            settings = settings.startingAt(start);
+        } else if (has(DieCut.class)) {
+            settings = settings.startingAt(1);
+        }
+        boolean plain = lot.stock().medium() instanceof Sheet;
+        return !plain && has(Sheet.class) ? settings.withBleed(0) : settings;
+    }
+
+    private boolean has(Class<? extends Medium> kind) {
+        return order.stocks().stream().map(Stock::medium).anyMatch(kind::isInstance);
     }
 
     private void places(Sheet paper) {
@@ -129,27 +143,5 @@ public final class LabelPress {
                 "places.pdf",
                 LabelSheet.toPdf(pages, list, PrintSettings.USUAL, labels.lines(), labels.info())
                         .pdf());
-    }
-
-    /** Each label by itself, for label printers that take pictures and for engravers. */
-    private void singly() {
-        Dots dots = order.dots();
-        for (Sized sized : printed) {
-            String id = sized.design().id();
-            Label label = order.oneColour() ? OneColour.of(sized.label()) : sized.label();
-            for (Form form : order.forms()) {
-                switch (form) {
-                    case PNG -> files.put("png/" + id + ".png", LabelPicture.png(label, dots));
-                    case PNG_ONE_BIT ->
-                        files.put("png/" + id + ".png", LabelPicture.oneBit(OneColour.of(sized.label()), dots));
-                    case SVG -> files.put("svg/" + id + ".svg", utf8(LabelPicture.svg(OneColour.of(sized.label()))));
-                    case TEXT -> files.put("text/" + id + ".txt", utf8(LabelPicture.text(sized.label())));
-                }
-            }
-        }
-    }
-
-    private static byte[] utf8(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
     }
 }

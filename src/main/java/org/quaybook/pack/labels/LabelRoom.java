@@ -24,6 +24,9 @@ record LabelRoom(String stock, List<Double> widths, double height, Dots dots, bo
      */
     static final List<Double> WIDTHS = List.of(60.0, 92.5, 125.0, 190.0);
 
+    /** The same and more, for tape of free length. */
+    private static final List<Double> LENGTHS = List.of(60.0, 92.5, 125.0, 190.0, 250.0, 320.0);
+
     /** No label is taller than this, of its width, unless only the greatest width is left. Common practice, no source. */
     private static final double TALLEST = 1.1;
 
@@ -48,18 +51,17 @@ record LabelRoom(String stock, List<Double> widths, double height, Dots dots, bo
         Dots dots = Objects.requireNonNullElse(stock.dots(), usual);
         Box room = stock.room();
         if (stock.medium() instanceof Sheet) {
-            return List.of(
-                    new LabelRoom(stock.id(), upTo(room.width()), room.height() - LabelsPlacing.STRIP, dots, false));
+            return List.of(new LabelRoom(
+                    stock.id(),
+                    WIDTHS.stream().filter(width -> width <= room.width()).toList(),
+                    room.height() - LabelsPlacing.STRIP,
+                    dots,
+                    false));
         }
         boolean free = stock.medium() instanceof Roll roll && roll.length() == null;
         return List.of(
                 new LabelRoom(stock.id(), List.of(room.width()), room.height(), dots, false),
-                new LabelRoom(
-                        stock.id(), free ? upTo(room.height()) : List.of(room.height()), room.width(), dots, true));
-    }
-
-    private static List<Double> upTo(double widest) {
-        return WIDTHS.stream().filter(width -> width <= widest).toList();
+                new LabelRoom(stock.id(), free ? LENGTHS : List.of(room.height()), room.width(), dots, true));
     }
 
     double widest() {

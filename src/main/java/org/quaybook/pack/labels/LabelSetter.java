@@ -184,7 +184,7 @@ final class LabelSetter {
     }
 
     private double room() {
-        return width - 2 * left();
+        return blocks.atLeast(width - 2 * left());
     }
 
     private TextStyle titleStyle() {
@@ -219,7 +219,10 @@ final class LabelSetter {
         TextStyle style = LabelBlocks.style(LabelPart.Voice.STRONG, cap)
                 .in(word.letters())
                 .aligned(Align.LEFT, VerticalAlign.MIDDLE);
-        marks.add(new TextBlock(new Box(x, y, width - left() - x, height), List.of(String.join("\n", lines)), style));
+        double room = blocks.atLeast(width - left() - x);
+        List<String> shown = List.of(String.join("\n", lines));
+        blocks.measure(shown, style, room);
+        marks.add(new TextBlock(new Box(x, y, room, height), shown, style));
         return y + height;
     }
 
