@@ -177,17 +177,15 @@ public final class Road {
         files.putAll(SingleSheets.pdfs(it, words, branding, templates));
         RecordLink link =
                 new RecordLink(it.installer().records(), it.job().job().record());
-        LabelsPrinted labels = Labels.sheet(
-                Editions.ofLabels(assessment, ownTemplates),
-                branding,
-                link,
-                Paper.of(assessment).sheet());
+        List<Edition> labelled = Editions.ofLabels(assessment, ownTemplates);
+        LabelsPrinted labels =
+                Labels.sheet(labelled, branding, link, Paper.of(assessment).sheet());
         files.put("labels.pdf", labels.sheet().pdf());
         files.put(
                 "worksheet.pdf",
                 Worksheet.pdf(assessment, installers(assessment, ownTemplates), templates, labels.notes()));
         files.putAll(record(editions, link, branding, templates));
-        byte[] figures = FiguresJson.of(it, words, labels.notes(), version);
+        byte[] figures = FiguresJson.of(it, words, Labels.notes(labelled, branding, link), version);
         files.put("figures.json", figures);
         for (Edition edition : editions) {
             String suffix = edition.equals(first) ? "" : "-" + edition.words().language();
