@@ -5,12 +5,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
 import org.quaybook.checks.Finding;
+import org.quaybook.job.LabelStock;
 import org.quaybook.pack.LabelJob;
 import org.quaybook.pack.LabelWish;
 import org.quaybook.pack.NotPrinted;
@@ -18,9 +18,6 @@ import org.quaybook.pack.PackFolder;
 import org.quaybook.pack.Road;
 import org.quaybook.pack.labels.LabelNote;
 import org.quaybook.pack.labels.LabelOrder.Form;
-import org.quaybook.render.Dots;
-import org.quaybook.render.PrintSettings;
-import org.quaybook.render.Stock;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -40,8 +37,8 @@ import picocli.CommandLine.ParameterException;
         })
 final class LabelsCommand extends JobCommand {
 
-    /** Dots of the printers that pictures can be made for. */
-    private static final Map<Integer, Dots> DOTS = Map.of(203, Dots.DPI_203, 300, Dots.DPI_300, 600, Dots.DPI_600);
+    /** Dots an inch of the printers that pictures can be made for. */
+    private static final Set<Integer> DOTS = Set.of(203, 300, 600);
 
     @Option(
             names = "--to",
@@ -67,7 +64,7 @@ final class LabelsCommand extends JobCommand {
     private int start = 1;
 
     @Mixin
-    private PrintMove move = new PrintMove();
+    private MoveOption move = new MoveOption();
 
     @Option(
             names = "--bleed",
@@ -110,12 +107,11 @@ final class LabelsCommand extends JobCommand {
 
     @Override
     public Integer call() {
-        if (!DOTS.containsKey(dpi)) {
+        if (!DOTS.contains(dpi)) {
             throw new ParameterException(line(), words.say("cli.labels.dpi", Integer.toString(dpi)));
         }
-        if (!move.isWhole()) {
-            throw new ParameterException(line(), words.say("cli.labels.move"));
-        }
+        // Told before anything is read.
+        move.read(line(), words);
         if (templates != null && !Files.isDirectory(templates)) {
             throw new ParameterException(line(), words.say("cli.no-templates", templates.toString()));
         }
@@ -134,7 +130,7 @@ final class LabelsCommand extends JobCommand {
             return Exit.FORBIDDEN;
         }
         Stocks finder = new Stocks(report(err()), words);
-        Optional<List<Stock>> found = finder.find(stocks);
+        Optional<List<LabelStock>> found = finder.find(stocks);
         if (found.isEmpty()) {
             return Exit.BAD_INPUT;
         }
@@ -156,17 +152,18 @@ final class LabelsCommand extends JobCommand {
         return Exit.DONE;
     }
 
-    private LabelWish wish(List<Stock> found) {
-        PrintSettings settings = move.settings().startingAt(start).withBleed(bleed);
+    private LabelWish wish(List<LabelStock> found) {
         return new LabelWish(
                 found,
-                settings,
+                start,
+                move.read(line(), words),
+                bleed,
                 oneColour,
                 only,
                 issued(),
                 String.valueOf(since),
                 forms,
-                DOTS.getOrDefault(dpi, Dots.DPI_300));
+                dpi);
     }
 
     private @Nullable String issued() {

@@ -1,17 +1,15 @@
 package org.quaybook.cli;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.job.LabelStock;
 import org.quaybook.job.StockReader;
+import org.quaybook.pack.NotPrinted;
 import org.quaybook.pack.PackFolder;
-import org.quaybook.pack.labels.PrintStock;
-import org.quaybook.render.CalibrationPage;
-import org.quaybook.render.DocumentInfo;
+import org.quaybook.pack.StockProof;
 import org.quaybook.text.Words;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -47,7 +45,7 @@ final class StockCommand implements Callable<Integer> {
     private @Nullable Path proof;
 
     @Mixin
-    private PrintMove move = new PrintMove();
+    private MoveOption move = new MoveOption();
 
     private final Words words = Words.of("en-GB");
 
@@ -72,16 +70,11 @@ final class StockCommand implements Callable<Integer> {
     }
 
     private int proof(LabelStock stock, Path file, CommandLine line, Report report) {
-        List<String> how = List.of(
-                words.say("cli.proof.title", stock.title()),
-                words.say("cli.proof.how"),
-                words.say("cli.proof.move"),
-                words.say("cli.proof.rule"));
-        // A proof is of no job: a fixed date keeps the same page the same.
-        DocumentInfo info = new DocumentInfo(
-                words.say("cli.proof.title", stock.title()), "", "", words.language(), LocalDate.EPOCH);
         try {
-            PackFolder.writeFile(file, CalibrationPage.toPdf(PrintStock.of(stock), move.settings(), how, info));
+            PackFolder.writeFile(file, StockProof.pdf(stock, move.read(line, words), words));
+        } catch (NotPrinted e) {
+            report.problems(e.diagnostics());
+            return Exit.BAD_INPUT;
         } catch (PackFolder.NotWritten e) {
             report.problems(List.of(e.diagnostic()));
             return Exit.NOT_WRITTEN;

@@ -8,9 +8,6 @@ import java.util.Optional;
 import org.quaybook.job.LabelStock;
 import org.quaybook.job.StockReader;
 import org.quaybook.job.StockReading;
-import org.quaybook.pack.labels.PrintStock;
-import org.quaybook.render.Printing;
-import org.quaybook.render.Stock;
 import org.quaybook.text.Words;
 
 /** Finds the stocks of labels that a command names: one of the program's own by its id, anything else as a file. */
@@ -25,12 +22,12 @@ final class Stocks {
     }
 
     /** The stocks in the order named; empty if one cannot be used, which is then told. */
-    Optional<List<Stock>> find(List<String> names) {
-        List<Stock> found = new ArrayList<>();
+    Optional<List<LabelStock>> find(List<String> names) {
+        List<LabelStock> found = new ArrayList<>();
         boolean whole = true;
         for (String name : names) {
             Optional<LabelStock> read = read(name);
-            read.map(PrintStock::of).ifPresent(found::add);
+            read.ifPresent(found::add);
             whole &= read.isPresent();
         }
         return whole ? Optional.of(found) : Optional.empty();
@@ -49,12 +46,11 @@ final class Stocks {
     }
 
     /** What to know of the print on such stock; empty for stock that lasts. */
-    Optional<String> caution(Stock stock) {
-        if (stock.printing().fading()) {
-            return Optional.of(words.say("cli.stock.fades", stock.id()));
-        }
-        return stock.printing() == Printing.INKJET
-                ? Optional.of(words.say("cli.stock.runs", stock.id()))
-                : Optional.empty();
+    Optional<String> caution(LabelStock stock) {
+        return switch (stock.printing()) {
+            case DIRECT_THERMAL -> Optional.of(words.say("cli.stock.fades", stock.id()));
+            case INKJET -> Optional.of(words.say("cli.stock.runs", stock.id()));
+            case LASER, THERMAL_TRANSFER, ENGRAVING -> Optional.empty();
+        };
     }
 }

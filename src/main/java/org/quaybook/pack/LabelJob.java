@@ -22,9 +22,11 @@ import org.quaybook.pack.labels.LabelNote;
 import org.quaybook.pack.labels.LabelOrder;
 import org.quaybook.pack.labels.LabelPress;
 import org.quaybook.pack.labels.Labels;
+import org.quaybook.pack.labels.PrintStock;
 import org.quaybook.record.Branding;
 import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
+import org.quaybook.render.Dots;
 import org.quaybook.render.Printing;
 import org.quaybook.render.RenderException;
 import org.quaybook.render.Stock;
@@ -71,12 +73,14 @@ public record LabelJob(Map<String, byte[]> files, List<LabelNote> printed, List<
                             wish.issued(), wish.issuedAt(), it.job().job().number());
             List<LabelNote> wanted = wanted(notes, wish, issued);
             LabelOrder order = new LabelOrder(
-                    wish.stocks().isEmpty() ? List.of(paper(it)) : wish.stocks(),
-                    wish.settings(),
+                    wish.stocks().isEmpty()
+                            ? List.of(paper(it))
+                            : wish.stocks().stream().map(PrintStock::of).toList(),
+                    wish.move().settings().startingAt(wish.start()).withBleed(wish.bleed()),
                     wish.oneColour(),
                     ids(wanted),
                     wish.forms(),
-                    wish.dots());
+                    dots(wish.dpi()));
             Map<String, byte[]> files = LabelPress.press(
                     editions, branding, link, order, Paper.of(it).sheet());
             List<String> gone = issued.gone(notes);
@@ -87,6 +91,15 @@ public record LabelJob(Map<String, byte[]> files, List<LabelNote> printed, List<
         } catch (RenderException e) {
             throw new NotPrinted(e);
         }
+    }
+
+    private static Dots dots(int dpi) {
+        return switch (dpi) {
+            case 203 -> Dots.DPI_203;
+            case 300 -> Dots.DPI_300;
+            case 600 -> Dots.DPI_600;
+            default -> throw new IllegalArgumentException("dots an inch: " + dpi);
+        };
     }
 
     private static Set<String> ids(List<LabelNote> notes) {

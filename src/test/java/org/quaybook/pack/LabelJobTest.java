@@ -22,14 +22,11 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.quaybook.job.LabelStock;
 import org.quaybook.job.StockReader;
 import org.quaybook.pack.labels.LabelNote;
 import org.quaybook.pack.labels.Labels;
-import org.quaybook.pack.labels.PrintStock;
 import org.quaybook.record.RecordLink;
-import org.quaybook.render.Dots;
-import org.quaybook.render.PrintSettings;
-import org.quaybook.render.Stock;
 
 /** Labels printed by themselves. The rules are this project's own. */
 class LabelJobTest {
@@ -40,12 +37,12 @@ class LabelJobTest {
     /** "26-118 rev 1 · fuse-F1", which stands at the foot of every label. */
     private static final Pattern STAMP = Pattern.compile("26-118 rev 1 · ([A-Za-z0-9-]+)");
 
-    private static Stock stock(String id) {
-        return PrintStock.of(Objects.requireNonNull(StockReader.standard(id).stock()));
+    private static LabelStock stock(String id) {
+        return Objects.requireNonNull(StockReader.standard(id).stock());
     }
 
-    private static LabelWish wish(List<Stock> stocks, List<String> only, @Nullable String issued) {
-        return new LabelWish(stocks, PrintSettings.USUAL, false, only, issued, "packs/26-118", Set.of(), Dots.DPI_300);
+    private static LabelWish wish(List<LabelStock> stocks, List<String> only, @Nullable String issued) {
+        return new LabelWish(stocks, 1, PrintMove.NONE, 0, false, only, issued, "packs/26-118", Set.of(), 300);
     }
 
     private static LabelJob print(LabelWish wish) throws NotPrinted {
