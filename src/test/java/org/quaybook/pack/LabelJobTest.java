@@ -94,8 +94,11 @@ class LabelJobTest {
         assertThat(done.files()).containsKeys("a4-2x4.pdf", "a4.pdf", "places.pdf", LabelJob.MARK);
         assertThat(stamps(done))
                 .doesNotHaveDuplicates()
-                .containsExactlyInAnyOrderElementsOf(
-                        done.printed().stream().map(LabelNote::id).toList());
+                .containsExactlyInAnyOrderElementsOf(done.printed().stream()
+                        .map(LabelNote::id)
+                        // tags and the strip along the breakers have no room for their id
+                        .filter(id -> !id.matches("(cable|earth|breakers).*"))
+                        .toList());
         LabelJob small = print(wish(List.of(stock("a4-2x4")), List.of("socket-1", "fuse-F1"), null));
         assertThat(stamps(small)).containsExactlyInAnyOrder("socket-1", "fuse-F1");
     }

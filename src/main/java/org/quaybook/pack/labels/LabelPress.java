@@ -107,7 +107,7 @@ public final class LabelPress {
         List<Label> marked = new ArrayList<>();
         for (Sized sized : ordered) {
             printed.add(sized);
-            Label label = sized.label();
+            Label label = inked(sized.label(), lot.stock());
             marked.add(plain ? label.withCaption(labels.caption(sized, printed.size())) : label);
         }
         files.put(
@@ -132,6 +132,10 @@ public final class LabelPress {
 
     private boolean has(Class<? extends Medium> kind) {
         return order.stocks().stream().map(Stock::medium).anyMatch(kind::isInstance);
+    }
+
+    private Label inked(Label label, Stock stock) {
+        return order.oneColour() || stock.printing().oneColour() ? OneColour.of(label) : label;
     }
 
     private void places(Sheet paper) {
