@@ -133,8 +133,18 @@ final class LabelsFuses {
                 fuse.id(),
                 feeds(fuse, figures),
                 rating(figures).orElse(""),
-                facts.given(fuse.conductor()).orElse(""),
+                conductor(fuse),
                 figures.role() == FuseRole.BRANCH ? facts.given(fuse.load()).orElse("") : facts.say(figures.load()));
+    }
+
+    /** The conductor behind a fuse: its own, else those of the cables it protects. */
+    private String conductor(Fuse fuse) {
+        List<String> runs = facts.figures().supply().runs().stream()
+                .filter(run -> fuse.protects().contains(run.cable().id()))
+                .map(run -> run.rating().conductor().toString())
+                .distinct()
+                .toList();
+        return facts.given(fuse.conductor()).orElseGet(() -> String.join(", ", runs));
     }
 
     private String feeds(Fuse fuse, FuseFigures figures) {

@@ -104,7 +104,8 @@ class LabelsNeedTest {
                 .isNull();
         assertThat(job.design("fuse-F1").title()).isEqualTo("F1 Main fuse");
         assertThat(text(job.design("dc-circuits")))
-                .contains("F1", "B1 (battery + to inverter +)", "F2", "Cabin lights", "4 mm²", "12\u00a0A");
+                .contains(
+                        "F1", "B1 (battery + to inverter +)", "2 × 70 mm²", "F2", "Cabin lights", "4 mm²", "12\u00a0A");
         assertThat(DemoJob.demo(LITHIUM_BOAT).ids()).doesNotContain("dc-circuits");
     }
 }
