@@ -240,7 +240,7 @@ final class LabelsCables {
         }
         marks.add(hair(tag.wrapZone(), width));
         marks.add(hair(tag.wrapOpaque(), width));
-        return design.drawnAs(width, tag.wrapTotal(), marks);
+        return cut(design, width, tag.wrapTotal(), marks);
     }
 
     /** Folded around the cable with its text along it: the second half must be upside down to stand upright behind. */
@@ -249,7 +249,7 @@ final class LabelsCables {
         List<Mark> marks = new ArrayList<>(text.marks());
         text.marks().forEach(mark -> marks.add(upsideDown(mark, width, total)));
         tag.folds(text.height()).forEach(fold -> marks.add(hair(fold, width)));
-        return design.drawnAs(width, total, marks);
+        return cut(design, width, total, marks);
     }
 
     private static LabelDesign tied(LabelDesign design, Face face, double width) {
@@ -258,7 +258,13 @@ final class LabelsCables {
         double top = HOLE_EDGE + HOLE;
         marks.add(new Panel(new Box((width - HOLE) / 2, HOLE_EDGE, HOLE, HOLE), null, Colour.BLACK, 0.3, HOLE / 2));
         text.marks().forEach(mark -> marks.add(moved(mark, top)));
-        return design.drawnAs(width, top + text.height(), marks);
+        return cut(design, width, top + text.height(), marks);
+    }
+
+    /** With a hairline at its edge: a roll may be wider than the tag. */
+    private static LabelDesign cut(LabelDesign design, double width, double height, List<Mark> marks) {
+        marks.add(Panel.outlined(new Box(0, 0, width, height), LabelBlocks.GREY, HAIR));
+        return design.drawnAs(width, height, marks);
     }
 
     private static Panel hair(double y, double width) {
