@@ -40,4 +40,9 @@ public record Colour(int red, int green, int blue) {
     public String toString() {
         return String.format(Locale.ROOT, "#%02x%02x%02x", red, green, blue);
     }
+
+    /** {@code #rrggbb}. */
+    String hex() {
+        return String.format(Locale.ROOT, "#%02x%02x%02x", red, green, blue);
+    }
 }

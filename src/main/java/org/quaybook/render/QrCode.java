@@ -93,6 +93,11 @@ public final class QrCode {
         }
     }
 
+    /** What it says. */
+    public String text() {
+        return text;
+    }
+
     /** 1 to 40. */
     public int version() {
         return version;

@@ -5,6 +5,7 @@ import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.parser.resources.ResourcePolicy;
 import com.github.weisj.jsvg.renderer.NullPlatformSupport;
+import com.github.weisj.jsvg.renderer.output.impl.Graphics2DOutput;
 import com.github.weisj.jsvg.view.ViewBox;
 import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfTemplate;
@@ -28,9 +29,11 @@ final class SvgDrawing {
     private static final Lazy<Boolean> FONTS = new Lazy<>(SvgDrawing::registerFonts);
 
     private final SVGDocument document;
+    private final Element source;
 
-    private SvgDrawing(SVGDocument document) {
+    private SvgDrawing(SVGDocument document, Element source) {
         this.document = document;
+        this.source = source;
     }
 
     /** Reads a drawing; empty when it is faulty, and the faults say why. */
@@ -53,10 +56,10 @@ final class SvgDrawing {
         Faults here = new Faults(faults.place().file());
         SvgRules.apply(own, here);
         here.found().forEach(faults::add);
-        return here.isEmpty() ? load(Xml.write(own), faults) : Optional.empty();
+        return here.isEmpty() ? load(own, faults) : Optional.empty();
     }
 
-    private static Optional<SvgDrawing> load(String svg, Faults faults) {
+    private static Optional<SvgDrawing> load(Element own, Faults faults) {
         FONTS.get();
         LoaderContext closed = LoaderContext.builder()
                 .externalResourcePolicy(ResourcePolicy.DENY_ALL)
@@ -64,12 +67,12 @@ final class SvgDrawing {
         synchronized (JSVG) {
             try (SvgLog log = new SvgLog()) {
                 SVGDocument document = new SVGLoader()
-                        .load(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)), null, closed);
+                        .load(new ByteArrayInputStream(Xml.write(own).getBytes(StandardCharsets.UTF_8)), null, closed);
                 log.warnings().forEach(warning -> faults.add(RenderMessage.SVG_FAULT, warning));
                 if (document == null && log.warnings().isEmpty()) {
                     faults.add(RenderMessage.SVG_FAULT, "cannot be read");
                 }
-                return Optional.ofNullable(document).map(SvgDrawing::new);
+                return Optional.ofNullable(document).map(read -> new SvgDrawing(read, own));
             }
         }
     }
@@ -95,6 +98,28 @@ final class SvgDrawing {
     /** Height it asks for, in CSS pixels. */
     double height() {
         return document.size().getHeight();
+    }
+
+    /** Draws it scaled into a rectangle at 0, 0, proportions kept; sizes in dots. */
+    void draw(Graphics2D graphics, float width, float height) {
+        synchronized (JSVG) {
+            Graphics2DOutput output = new Graphics2DOutput(graphics);
+            document.renderWithPlatform(NullPlatformSupport.INSTANCE, output, new ViewBox(0, 0, width, height));
+            output.dispose();
+        }
+    }
+
+    /** The drawing as a part of another SVG, scaled into a box there, proportions kept. */
+    String inside(Box box) {
+        Element part = (Element) source.cloneNode(true);
+        if (part.getAttribute("viewBox").isEmpty()) {
+            part.setAttribute("viewBox", "0 0 " + Millimetres.plain(width()) + " " + Millimetres.plain(height()));
+        }
+        part.setAttribute("x", Millimetres.plain(box.x()));
+        part.setAttribute("y", Millimetres.plain(box.y()));
+        part.setAttribute("width", Millimetres.plain(box.width()));
+        part.setAttribute("height", Millimetres.plain(box.height()));
+        return Xml.write(part);
     }
 
     /** The drawing scaled into a rectangle, proportions kept; sizes in points. */

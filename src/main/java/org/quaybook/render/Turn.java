@@ -1,5 +1,7 @@
 package org.quaybook.render;
 
+import java.awt.geom.AffineTransform;
+
 /** How a text is turned in its box. */
 public enum Turn {
     UPRIGHT(1, 0),
@@ -14,6 +16,11 @@ public enum Turn {
     Turn(int acrossX, int acrossY) {
         this.acrossX = acrossX;
         this.acrossY = acrossY;
+    }
+
+    /** Turns what is drawn upright, around its beginning. */
+    AffineTransform rotation() {
+        return new AffineTransform(acrossX, acrossY, -acrossY, acrossX, 0, 0);
     }
 
     /** How far a step along the line of text goes to the right on the label: 1, 0 or −1. */

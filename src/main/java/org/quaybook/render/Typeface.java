@@ -2,6 +2,9 @@ package org.quaybook.render;
 
 import com.lowagie.text.DocumentException;
 import com.lowagie.text.pdf.BaseFont;
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -38,6 +41,7 @@ enum Typeface {
     private final boolean italic;
     private final String path;
     private final Lazy<BaseFont> font = new Lazy<>(this::load);
+    private final Lazy<Font> shapes = new Lazy<>(this::loadShapes);
     private final Lazy<BitSet> glyphs = new Lazy<>(this::listGlyphs);
 
     Typeface(String family, int weight, boolean italic, String path) {
@@ -77,6 +81,19 @@ enum Typeface {
 
     BaseFont font() {
         return font.get();
+    }
+
+    /** The same font for shapes of letters. */
+    Font drawn() {
+        return shapes.get();
+    }
+
+    private Font loadShapes() {
+        try {
+            return Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(bytes()));
+        } catch (FontFormatException | IOException e) {
+            throw new IllegalStateException("not a font: " + path, e);
+        }
     }
 
     /** The font file. */

@@ -8,6 +8,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -71,6 +72,34 @@ class LabelsCommandTest {
             PDRectangle page = printed.getPage(0).getMediaBox();
             assertThat(page.getWidth() / 72 * 25.4).isBetween(79.9, 80.1);
         }
+    }
+
+    @Test
+    void makesPicturesOfEachLabelInTheDotsOfItsStock() throws IOException {
+        assertThat(run(
+                        "labels",
+                        BARGE,
+                        "--to",
+                        folder.toString(),
+                        "--only",
+                        "record,inlet",
+                        "--stock",
+                        "roll-102,a4",
+                        "--also",
+                        "PNG,PNG_ONE_BIT,SVG,TEXT",
+                        "--dpi",
+                        "600"))
+                .as(err.toString())
+                .isZero();
+        for (String id : List.of("record", "inlet")) {
+            for (String file : List.of("png/%s.png", "one-bit/%s.png", "svg/%s.svg", "text/%s.txt")) {
+                assertThat(labels().resolve(file.formatted(id))).isNotEmptyFile();
+            }
+        }
+        assertThat(labels().resolve("text/inlet.txt")).content().contains("230");
+        // roll-102 says 8 dots a millimetre, whatever --dpi says
+        assertThat(ImageIO.read(labels().resolve("png/record.png").toFile()).getWidth() % 8)
+                .isZero();
     }
 
     @Test

@@ -1,18 +1,23 @@
 package org.quaybook.pack.labels;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.quaybook.diag.Diagnostic;
+import org.quaybook.pack.labels.LabelOrder.Form;
 import org.quaybook.pack.labels.LabelSetter.Sized;
 import org.quaybook.record.Branding;
 import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
 import org.quaybook.render.DieCut;
+import org.quaybook.render.Dots;
 import org.quaybook.render.Label;
+import org.quaybook.render.LabelPicture;
 import org.quaybook.render.LabelSheet;
 import org.quaybook.render.Medium;
 import org.quaybook.render.PrintSettings;
@@ -29,7 +34,7 @@ public final class LabelPress {
     private final Labels labels;
     private final LabelOrder order;
     private final Map<String, byte[]> files = new TreeMap<>();
-    private final List<Sized> printed = new ArrayList<>();
+    private final List<Printed> printed = new ArrayList<>();
 
     /** First unused label of the last sheet of a die-cut stock, by its id: turned labels go on after the others. */
     private final Map<String, Integer> next = new HashMap<>();
@@ -53,9 +58,13 @@ public final class LabelPress {
         press.sheets();
         if (!press.printed.isEmpty()) {
             press.places(paper);
+            press.singly();
         }
         return press.files;
     }
+
+    /** A label and what it is printed on. */
+    private record Printed(Sized sized, Stock stock) {}
 
     /** What lies the same way on one stock. */
     private record Lot(Stock stock, boolean turned) {
@@ -106,7 +115,7 @@ public final class LabelPress {
         List<Sized> ordered = lot.stock().medium() instanceof Sheet sheet ? Labels.inRows(there, sheet) : there;
         List<Label> marked = new ArrayList<>();
         for (Sized sized : ordered) {
-            printed.add(sized);
+            printed.add(new Printed(sized, lot.stock()));
             Label label = inked(sized.label(), lot.stock());
             marked.add(plain ? label.withCaption(labels.caption(sized, printed.size())) : label);
         }
@@ -139,13 +148,36 @@ public final class LabelPress {
     }
 
     private void places(Sheet paper) {
-        List<LabelNote> notes = printed.stream().map(one -> one.design().note()).toList();
-        List<Label> plain = printed.stream().map(Sized::label).toList();
+        List<LabelNote> notes =
+                printed.stream().map(one -> one.sized().design().note()).toList();
+        List<Label> plain = printed.stream().map(one -> one.sized().label()).toList();
         Stock list = new Stock("places", paper, Stock.A4.printing(), null);
         List<Label> pages = labels.places(notes, plain, paper);
         files.put(
                 "places.pdf",
                 LabelSheet.toPdf(pages, list, PrintSettings.USUAL, labels.lines(), labels.info())
                         .pdf());
+    }
+
+    /** Each label by itself, for label printers that take pictures and for engravers. */
+    private void singly() {
+        for (Printed one : printed) {
+            Label label = one.sized().label();
+            Label black = OneColour.of(label);
+            String id = label.id();
+            Dots dots = Objects.requireNonNullElse(one.stock().dots(), order.dots());
+            for (Form form : order.forms()) {
+                switch (form) {
+                    case PNG -> files.put("png/" + id + ".png", LabelPicture.png(inked(label, one.stock()), dots));
+                    case PNG_ONE_BIT -> files.put("one-bit/" + id + ".png", LabelPicture.oneBit(black, dots));
+                    case SVG -> files.put("svg/" + id + ".svg", utf8(LabelPicture.svg(black)));
+                    case TEXT -> files.put("text/" + id + ".txt", utf8(LabelPicture.text(label)));
+                }
+            }
+        }
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 }
