@@ -364,7 +364,6 @@ public final class FactSheet {
                 .put("power", say(absence.power()))
                 .put("toReserve", say(absence.toReserve()))
                 .put("toReserveWorn", say(absence.toReserveWorn()))
-                .put("toEmpty", say(absence.toEmpty()))
                 .put("idleToReserve", say(absence.idleToReserve()))
                 .put("idlePerDay", say(absence.idlePerDay()))
                 .map();

@@ -36,9 +36,9 @@ final class AwayChapter {
                 .say("charging-things", brief.names().aboard())
                 .sayIf(leftOn.isEmpty(), "inverter")
                 .sayIf(!leftOn.isEmpty(), "left-on", leftOn);
-        if (leftOn.isEmpty()) {
-            brief.names().batterySwitches().forEach(one -> steps.say("isolators", one));
-        }
+        brief.names()
+                .batterySwitches()
+                .forEach(one -> steps.say(leftOn.isEmpty() ? "isolators" : "isolators-then", one));
         return steps.sayIf(has.chargedBy(ChargeKind.SOLAR), "solar")
                 .sayIf(has.leadAcid(), "gas")
                 .list();
@@ -65,11 +65,6 @@ final class AwayChapter {
                     .put("what", brief.words().say("guide.away.long.left-on", absence.leftOn()))
                     .put("now", brief.say(absence.toReserve()))
                     .put("plan", brief.say(absence.toReserveWorn()))
-                    .map());
-            rows.add(new Rows()
-                    .put("what", brief.words().say("guide.away.long.empty"))
-                    .put("now", brief.say(absence.toEmpty()))
-                    .put("plan", "")
                     .map());
         }
         rows.add(idle.map());

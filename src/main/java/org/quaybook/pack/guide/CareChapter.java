@@ -71,7 +71,8 @@ final class CareChapter {
         Equipment has = brief.has();
         List<String> rcds = brief.job().rcds().stream().map(Rcd::id).toList();
         return brief.lines("care.month")
-                .sayIf(has.rcds(), "rcd", rcds)
+                .sayIf(rcds.size() == 1, "rcd", rcds)
+                .sayIf(rcds.size() > 1, "rcds", rcds)
                 .say("look")
                 .say("dust")
                 .sayIf(has.vented(), "water")

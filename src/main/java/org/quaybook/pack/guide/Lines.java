@@ -28,6 +28,11 @@ final class Lines {
         return this;
     }
 
+    Lines addAll(List<String> sentences) {
+        lines.addAll(sentences);
+        return this;
+    }
+
     Lines sayIf(boolean holds, String key, Object... arguments) {
         return holds ? say(key, arguments) : this;
     }

@@ -1,7 +1,6 @@
 package org.quaybook.pack.guide;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -62,13 +61,6 @@ final class PartNames {
                 .filter(isolator -> isolator.isolates().contains("shore"))
                 .map(this::named)
                 .toList();
-    }
-
-    /** Both, the battery side first: no inverter then takes over from a shore that is switched off. */
-    List<String> switches() {
-        Set<String> all = new LinkedHashSet<>(batterySwitches());
-        all.addAll(shoreSwitches());
-        return List.copyOf(all);
     }
 
     private boolean cutsBattery(Isolator isolator) {

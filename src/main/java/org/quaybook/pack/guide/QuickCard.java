@@ -2,12 +2,9 @@ package org.quaybook.pack.guide;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.quaybook.checks.Assessment;
 import org.quaybook.figures.AbsenceFigures;
-import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.InverterFigures;
-import org.quaybook.job.ChargeKind;
 import org.quaybook.record.Rows;
 import org.quaybook.text.Words;
 
@@ -46,16 +43,9 @@ public final class QuickCard {
     }
 
     private List<String> alarm() {
-        Optional<ApplianceFigures> largest = PartNames.largestOf(brief.figures().appliances());
-        Lines steps = lines("alarm");
-        largest.ifPresentOrElse(
-                it -> it.running()
-                        .warning()
-                        .ifPresentOrElse(
-                                warning ->
-                                        steps.say("biggest-in", it.appliance().name(), brief.say(warning.least())),
-                                () -> steps.say("biggest", it.appliance().name())),
-                () -> steps.say("any"));
+        String largest = PartNames.largest(brief.figures().appliances());
+        Lines steps =
+                lines("alarm").sayIf(!largest.isEmpty(), "biggest", largest).sayIf(largest.isEmpty(), "any");
         return steps.say("wait").say("charge").list();
     }
 
@@ -71,30 +61,26 @@ public final class QuickCard {
 
     private List<String> leave() {
         AbsenceFigures absence = brief.figures().absence();
-        boolean drains = brief.has().leftOn() && brief.has().takesOver();
+        boolean leftOn = brief.has().leftOn();
         Lines steps = lines("leave")
                 .say("loads")
-                .say("inverter", brief.say(absence.idlePerDay()))
+                .sayIf(!leftOn, "inverter", brief.say(absence.idlePerDay()))
+                .sayIf(leftOn, "inverter-unless", brief.say(absence.idlePerDay()), absence.leftOn())
                 .sayIf(
-                        drains,
+                        leftOn && brief.has().takesOver(),
                         "left-on",
                         brief.words().list(absence.leftOn()),
                         brief.say(absence.toReserve()),
                         brief.say(absence.toReserveWorn()));
-        if (!drains) {
-            switchesInto(steps, "isolators", brief.names().batterySwitches());
-        }
+        switchesInto(
+                steps, leftOn ? "isolators-then" : "isolators", brief.names().batterySwitches());
         return steps.list();
     }
 
-    /** The battery goes off before the shore: the other way round the inverter would take over. */
     private List<String> danger() {
-        Lines steps = lines("danger").say("people").sayIf(brief.has().chargedBy(ChargeKind.ALTERNATOR), "engine");
-        switchesInto(
-                steps,
-                brief.has().takesOver() ? "isolators-first" : "isolators",
-                brief.names().batterySwitches());
-        return steps.sayIf(brief.has().shore(), "post", brief.names().post())
+        return lines("danger")
+                .say("people")
+                .addAll(new EmergencyOff(brief).steps())
                 .say(brief.has().boat() ? "sea" : "call")
                 .list();
     }

@@ -147,6 +147,7 @@ final class RunChapter {
         }
         return new Rows()
                 .put("hours", hours)
+                .put("ends", brief.figures().day().courses().stream().anyMatch(RunChapter::ends))
                 .put(
                         "rows",
                         brief.figures().day().courses().stream()
@@ -156,6 +157,11 @@ final class RunChapter {
                                         .map())
                                 .toList())
                 .map();
+    }
+
+    /** Whether the inverter cuts out before the day is over. */
+    private static boolean ends(DayFigures.Course course) {
+        return course.charge().size() <= STEPS_OF_DAY;
     }
 
     private static double hour(int step) {

@@ -55,11 +55,9 @@ final class SafetyChapter {
     }
 
     private List<String> shock() {
-        List<String> switches = brief.names().switches();
         return brief.lines("safety.hurt.shock")
                 .say("touch")
-                .sayIf(!switches.isEmpty(), "off", switches)
-                .sayIf(switches.isEmpty(), "off.any")
+                .addAll(new EmergencyOff(brief).steps())
                 .say("call")
                 .say("doctor")
                 .list();

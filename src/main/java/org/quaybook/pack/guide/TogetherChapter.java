@@ -138,6 +138,8 @@ final class TogetherChapter {
     private Map<String, Object> atShore(AtShoreFigures shore) {
         boolean waits = shore.appliances().stream().anyMatch(it -> it.fit() == Fit.WITHOUT_CHARGING)
                 || shore.pairs().stream().anyMatch(it -> it.fit() == Fit.WITHOUT_CHARGING);
+        boolean never = shore.appliances().stream().anyMatch(it -> it.fit() == Fit.NEVER)
+                || shore.pairs().stream().anyMatch(it -> it.fit() == Fit.NEVER);
         Map<Set<String>, String> marks = new HashMap<>();
         shore.appliances().forEach(it -> marks.put(Set.of(it.appliance().key()), mark(it.fit())));
         shore.pairs()
@@ -149,6 +151,7 @@ final class TogetherChapter {
         return new Rows()
                 .put("intro", brief.words().say("guide.together.shore.intro", brief.say(shore.available())))
                 .put("waits", waits)
+                .put("never", never)
                 .put(
                         "matrices",
                         matrices(

@@ -37,11 +37,14 @@ final class TroubleChapter {
 
     private void dangers() {
         String post = brief.names().post();
-        danger("smoke", withShore("smoke.do", post), "else.fire");
+        // The call depends on no cure, so it is part of what to do.
+        String call = " " + say("fire-service");
+        danger("smoke", withShore("smoke.do", post) + call, USUAL);
+        String checked = call + " " + say("co.then");
         if (has.lithium()) {
-            danger("co", say("co.cause.lithium"), say("co.do.lithium"), "co.else");
+            danger("co", say("co.cause.lithium"), say("co.do.lithium") + checked, USUAL);
         } else {
-            danger("co", say("co.cause"), withShore("co.do", post), "co.else");
+            danger("co", say("co.cause"), withShore("co.do", post) + checked, USUAL);
             danger("egg", withShore("egg.do", post), USUAL);
         }
         if (has.shore()) {
