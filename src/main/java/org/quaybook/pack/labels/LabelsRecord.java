@@ -48,7 +48,7 @@ final class LabelsRecord {
                         LabelReading.HAND,
                         facts.say("record.title", facts.job().craft().name()))
                 .with(
-                        new LabelPart.Scan(QrCode.of(link.address()), beside),
+                        new LabelPart.Scan(QrCode.of(link.address(), QrCode.Level.H), beside),
                         LabelPart.large(link.code().toString()));
     }
 
