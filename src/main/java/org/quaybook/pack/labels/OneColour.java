@@ -59,7 +59,8 @@ final class OneColour {
         List<Mark> black = new ArrayList<>();
         for (Mark mark : marks) {
             if (mark instanceof Panel panel) {
-                black.addAll(panel(panel));
+                boolean onWhite = Ground.of(panel.box(), black).get(0).equals(Colour.WHITE);
+                black.addAll(onWhite ? panel(panel) : List.of(plain(panel)));
             } else if (mark instanceof TextBlock text) {
                 Colour ground = Ground.of(text.box(), black).get(0);
                 Colour ink = Colour.of(Contrast.inkOn(ground));

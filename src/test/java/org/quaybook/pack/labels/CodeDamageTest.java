@@ -62,7 +62,9 @@ class CodeDamageTest {
                     Placed placed = placed(printed, sized.label().id());
                     for (float dpi : PRINTERS) {
                         BufferedImage page = renderer.renderImageWithDPI(placed.page() - 1, dpi, ImageType.GRAY);
-                        check(name + " " + placed.id() + " " + code.code() + " at " + dpi, cut(page, placed, code, dpi));
+                        check(
+                                name + " " + placed.id() + " " + code.code() + " at " + dpi,
+                                cut(page, placed, code, dpi));
                     }
                 }
             }
@@ -130,7 +132,10 @@ class CodeDamageTest {
         int side = (int) (code.box().width() * dots);
         int x = (int) Math.round((placed.x() + code.x()) * dots);
         int y = (int) Math.round((placed.y() + code.y()) * dots);
-        return new Scan(page.getSubimage(x, y, side, side), code.module() * dots, code.code().size());
+        return new Scan(
+                page.getSubimage(x, y, side, side),
+                code.module() * dots,
+                code.code().size());
     }
 
     private static BufferedImage grey(int width, int height) {

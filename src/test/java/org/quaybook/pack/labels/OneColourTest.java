@@ -121,6 +121,16 @@ class OneColourTest {
         }
     }
 
+    /** The two colours of an earth: a light stripe in a dark band stays a stripe. */
+    @Test
+    void aLightStripeInADarkBandStays() throws IOException {
+        Panel band = Panel.filled(new Box(0, 0, 6, 20), Colour.of("#237f52"));
+        Panel stripe = Panel.filled(new Box(2, 0, 2, 20), SignColours.YELLOW);
+        SignPrint print = SignPrint.inDots(OneColour.of(new Label("earth", 6, 20, List.of(band, stripe))));
+        assertThat(print.length(Colour.BLACK, 0, 10, 1, 0, 6)).isCloseTo(4, within(0.1));
+        assertThat(print.length(Colour.WHITE, 0, 10, 1, 0, 6)).isCloseTo(2, within(0.1));
+    }
+
     /** Only the bar of a prohibition gets an edge: a triangle of DANGER with one would be cut in two. */
     @Test
     void onlyProhibitionsGetAnEdgeAlongTheBar() {

@@ -111,6 +111,67 @@ class SignTest {
                 .isGreaterThanOrEqualTo(0.5);
     }
 
+    /** The printed colours are the named ones to the last digit, and there are no others. */
+    @ParameterizedTest
+    @EnumSource(Sign.class)
+    void coloursAreTheNamedOnes(Sign sign) throws IOException {
+        Set<Integer> seen = new TreeSet<>();
+        SignPrint.inDots(SignPrint.label(sign))
+                .area(sign.boxWidth(HEIGHT), sign.boxHeight(HEIGHT), rgb -> seen.add(rgb & 0xffffff));
+        Colour own = sign.shape() == Sign.Shape.TRIANGLE
+                ? SignColours.YELLOW
+                : sign.name().startsWith("P") ? SignColours.RED : SignColours.BLUE;
+        Set<Integer> named = new TreeSet<>(Set.of(rgb(own), 0xffffff));
+        if (own != SignColours.BLUE) {
+            named.add(rgb(SignColours.BLACK));
+        }
+        assertThat(seen).isEqualTo(named);
+    }
+
+    private static int rgb(Colour colour) {
+        return colour.red() << 16 | colour.green() << 8 | colour.blue();
+    }
+
+    /**
+     * Boxes of chromaticity for ordinary material: red seen in a national table harmonised with ISO 3864-4, yellow and
+     * blue from memory (CIE 39.2). Yellow is inside; red and blue are outside on any screen, so no conformity is claimed.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "#9b2423, .735 .265 .681 .239 .579 .341 .655 .345, .07, false",
+        "#f9a800, .545 .454 .494 .426 .444 .476 .481 .518, .45, true",
+        "#005387, .094 .125 .172 .198 .210 .160 .137 .038, .05, false"
+    })
+    void chromaticities(String hex, String box, double leastLuminance, boolean inside) {
+        Colour colour = Colour.of(hex);
+        double r = linear(colour.red());
+        double g = linear(colour.green());
+        double b = linear(colour.blue());
+        // IEC 61966-2-1 (sRGB), linear values to tristimulus values
+        double x = 0.4124 * r + 0.3576 * g + 0.1805 * b;
+        double y = 0.2126 * r + 0.7152 * g + 0.0722 * b;
+        double z = 0.0193 * r + 0.1192 * g + 0.9505 * b;
+        double[] corners =
+                Arrays.stream(box.split(" ")).mapToDouble(Double::parseDouble).toArray();
+        assertThat(y).isGreaterThanOrEqualTo(leastLuminance);
+        assertThat(isInside(x / (x + y + z), y / (x + y + z), corners)).isEqualTo(inside);
+    }
+
+    /** Whether a point lies on the same side of all edges. */
+    private static boolean isInside(double x, double y, double[] corners) {
+        int left = 0;
+        int count = corners.length / 2;
+        for (int i = 0; i < count; i++) {
+            int next = (i + 1) % count;
+            double across = corners[2 * next] - corners[2 * i];
+            double up = corners[2 * next + 1] - corners[2 * i + 1];
+            if (across * (y - corners[2 * i + 1]) > up * (x - corners[2 * i])) {
+                left++;
+            }
+        }
+        return left == 0 || left == count;
+    }
+
     /** WCAG 2.2, relative luminance and contrast ratio (formula seen). */
     @ParameterizedTest
     @CsvSource({
