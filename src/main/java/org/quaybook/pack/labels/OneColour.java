@@ -92,8 +92,13 @@ final class OneColour {
         if (fill != null && !isDark(fill) && !fill.equals(Colour.WHITE) && panel.stroke() == null) {
             return List.of(framed(panel, THIN));
         }
-        return List.of(
-                new Panel(panel.box(), ink(fill), ink(panel.stroke()), panel.strokeWidth(), panel.cornerRadius()));
+        return List.of(plain(panel));
+    }
+
+    /** Without a frame: on a black ground a light panel is seen by itself, as the stripe of an earth's band. */
+    private static Panel plain(Panel panel) {
+        return new Panel(
+                panel.box(), ink(panel.fill()), ink(panel.stroke()), panel.strokeWidth(), panel.cornerRadius());
     }
 
     private static Panel framed(Panel panel, double width) {

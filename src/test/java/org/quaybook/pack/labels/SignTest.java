@@ -122,7 +122,7 @@ class SignTest {
                 ? SignColours.YELLOW
                 : sign.name().startsWith("P") ? SignColours.RED : SignColours.BLUE;
         Set<Integer> named = new TreeSet<>(Set.of(rgb(own), 0xffffff));
-        if (own != SignColours.BLUE) {
+        if (!own.equals(SignColours.BLUE)) {
             named.add(rgb(SignColours.BLACK));
         }
         assertThat(seen).isEqualTo(named);
