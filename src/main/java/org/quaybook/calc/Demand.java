@@ -21,6 +21,11 @@ public record Demand(Power working, Power pausing, Ratio duty) {
         }
     }
 
+    /** With something beside it that always draws. */
+    public Demand plus(Power always) {
+        return new Demand(working.plus(always), pausing.plus(always), duty);
+    }
+
     /** A load that draws all the time. */
     public static Demand steady(Power power) {
         return new Demand(power, power, Ratio.WHOLE);

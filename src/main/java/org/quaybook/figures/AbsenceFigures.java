@@ -107,12 +107,10 @@ public record AbsenceFigures(
         Optional<Figure<Current>> standing = Optional.ofNullable(job.bank().standingDraw())
                 .filter(draw -> draw.value() != null)
                 .map(draw -> book.stated("bank.standing-draw", draw));
-        // Behind the inverter's cables instead of at the bank: a hair more, and for so small a draw the same.
-        Power always = new Power(standing.map(draw -> draw.value().amperes()).orElse(0.0)
-                * bank.nominal().value().volts());
-        Demand demand = plus(demand(leftOn, inverter), always);
-        Demand idle =
-                plus(Demand.steady(new Power(Math.max(inverter.idle().value().watts(), 1e-3))), always);
+        Power always = bank.standing(job.bank());
+        Demand demand = demand(leftOn, inverter).plus(always);
+        Demand idle = Demand.steady(new Power(Math.max(inverter.idle().value().watts(), 1e-3)))
+                .plus(always);
         List<Input> standingInput =
                 standing.map(draw -> List.of(Input.of("I_on", draw))).orElse(List.of());
         Figure<Power> load = book.enter(
@@ -190,10 +188,6 @@ public record AbsenceFigures(
                         Rounding.UP,
                         Formula.SHARE_PER_DAY,
                         Input.of("t", idleToReserve)));
-    }
-
-    private static Demand plus(Demand demand, Power always) {
-        return new Demand(demand.working().plus(always), demand.pausing().plus(always), demand.duty());
     }
 
     private static Power mean(Demand demand) {

@@ -95,13 +95,14 @@ final class LoadReckoning {
         return new Ratio(percent / 100.0);
     }
 
-    /** What it asks of the bank with its power and its duty each so many times what they are. */
+    /** What it and what always draws ask of the bank, with its power and its duty each so many times what they are. */
     private Demand demand(double power, double duty) {
         Power load = power == 1
                 ? it.load().value()
                 : system.inverter().losses().inputFor(it.power().value().times(power));
         double share = it.duty().fraction() * duty / (it.meanIsStated() ? power : 1);
-        return new Demand(load, system.inverter().idle().value(), new Ratio(Math.min(1, share)));
+        return new Demand(load, system.inverter().idle().value(), new Ratio(Math.min(1, share)))
+                .plus(system.bank().standing(system.job().bank()));
     }
 
     Verdict verdict() {
@@ -194,7 +195,15 @@ final class LoadReckoning {
                 .map(Protection::cutOut)
                 .filter(limit -> limit.value() != null)
                 .ifPresent(limit -> inputs.add(Input.of("U_p", limit)));
-        return inputs;
+        return withStanding(inputs);
+    }
+
+    private List<Input> withStanding(List<Input> inputs) {
+        return Optional.ofNullable(system.job().bank().standingDraw())
+                .filter(draw -> draw.value() != null)
+                .map(draw -> Stream.concat(inputs.stream(), Stream.of(Input.of("I_on", draw)))
+                        .toList())
+                .orElse(inputs);
     }
 
     /** The lowest state of charge that holds a limit under a load. */
@@ -409,12 +418,13 @@ final class LoadReckoning {
                         worn.times(whenNew),
                         Rounding.UP,
                         Formula.WISHED_CAPACITY,
-                        Input.of("t_w", wanted),
-                        Input.of("P₁", it.load()),
-                        Input.of("C₀", bank.capacity()),
-                        Input.of("C", bank.capacityWorn()),
-                        Input.of("R", bank.resistanceWorn()),
-                        Input.of("R", system.supply().resistance())));
+                        withStanding(List.of(
+                                Input.of("t_w", wanted),
+                                Input.of("P₁", it.load()),
+                                Input.of("C₀", bank.capacity()),
+                                Input.of("C", bank.capacityWorn()),
+                                Input.of("R", bank.resistanceWorn()),
+                                Input.of("R", system.supply().resistance())))));
     }
 
     private Optional<Figure<Count>> strings(Wish wish, Figure<TimeSpan> wanted) {
@@ -425,12 +435,13 @@ final class LoadReckoning {
                         new Count(strings),
                         Rounding.UP,
                         Formula.WISHED_STRINGS,
-                        Input.of("t_w", wanted),
-                        Input.of("P₁", it.load()),
-                        Input.of("C", system.bank().capacityWorn()),
-                        Input.of("R", system.bank().resistanceWorn()),
-                        Input.of("R", system.supply().resistance()),
-                        Input.usual("m", strings, Reason.SAME_KIND)));
+                        withStanding(List.of(
+                                Input.of("t_w", wanted),
+                                Input.of("P₁", it.load()),
+                                Input.of("C", system.bank().capacityWorn()),
+                                Input.of("R", system.bank().resistanceWorn()),
+                                Input.of("R", system.supply().resistance()),
+                                Input.usual("m", strings, Reason.SAME_KIND)))));
             }
         }
         return Optional.empty();
@@ -465,10 +476,11 @@ final class LoadReckoning {
                         most,
                         Rounding.DOWN,
                         Formula.WISHED_RESISTANCE,
-                        Input.of("t_w", wanted),
-                        Input.of("P₁", it.load()),
-                        Input.of("C", system.bank().capacityWorn()),
-                        Input.of("R", system.bank().resistanceWorn()),
-                        Input.of("U", system.inverter().cutOut())));
+                        withStanding(List.of(
+                                Input.of("t_w", wanted),
+                                Input.of("P₁", it.load()),
+                                Input.of("C", system.bank().capacityWorn()),
+                                Input.of("R", system.bank().resistanceWorn()),
+                                Input.of("U", system.inverter().cutOut())))));
     }
 }

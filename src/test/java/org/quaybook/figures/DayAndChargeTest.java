@@ -3,6 +3,7 @@ package org.quaybook.figures;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -124,6 +125,32 @@ class DayAndChargeTest {
         assertThat(it.idleToReserve().value()).isLessThan(it.offToReserve().value());
         assertThat(it.toReserve().value()).isLessThan(it.toEmpty().value());
         assertThat(it.idleToReserve().value()).isLessThan(it.idleToEmpty().value());
+    }
+
+    /**
+     * What always draws shortens every running time, so that what alone stays on lasts as long in the table of running
+     * times as in the one of absence. Definition of energy: the times are as the powers taken.
+     */
+    @Test
+    void whatAlwaysDrawsCountsInRunningTimesToo() {
+        Figures with = ChangedDemo.of(LITHIUM).figures();
+        Figures without = ChangedDemo.of(LITHIUM, "  standing-draw:", "  # standing-draw:")
+                .figures();
+        ApplianceFigures left = leftOn(with);
+        assertThat(left.time().value()).isEqualTo(with.absence().toReserve().value());
+        assertThat(left.running().wornTime().value())
+                .isEqualTo(with.absence().toReserveWorn().value());
+        double load = left.load().value().watts();
+        assertThat(left.time().value().ratioTo(leftOn(without).time().value()))
+                .isCloseTo(load / (load + 0.045 * 25.6), within(1e-4));
+    }
+
+    private static ApplianceFigures leftOn(Figures figures) {
+        return figures.appliances().stream()
+                .filter(it ->
+                        figures.absence().leftOn().equals(List.of(it.appliance().name())))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** A maker's limit goes before the table, and the hardest worked string's share decides for the bank. */

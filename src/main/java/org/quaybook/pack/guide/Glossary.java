@@ -26,7 +26,7 @@ final class Glossary {
         Equipment has = brief.has();
         add("ampere");
         add("ampere-hour");
-        add("volt", brief.figures().bank().system().value());
+        add("volt", brief.say(brief.figures().bank().nominal()));
         add("watt");
         add("watt-hour");
         add("times");
