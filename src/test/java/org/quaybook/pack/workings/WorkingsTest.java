@@ -152,7 +152,7 @@ class WorkingsTest {
     void everyPhraseStandsInSomeSource() throws IOException {
         StringBuilder sources = new StringBuilder();
         try (Stream<Path> tables = Files.list(Path.of("shared"))) {
-            for (Path table : tables.sorted().toList()) {
+            for (Path table : tables.filter(Files::isRegularFile).sorted().toList()) {
                 sources.append(Files.readString(table).replace("# number: ", ", "));
             }
         }
