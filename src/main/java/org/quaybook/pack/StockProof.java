@@ -21,9 +21,12 @@ public final class StockProof {
      * @throws NotPrinted if the print is moved too far
      */
     public static byte[] pdf(LabelStock stock, PrintMove move, Words words) throws NotPrinted {
-        String title = words.say("pack.proof.title", stock.title());
-        List<String> how =
-                List.of(title, words.say("pack.proof.how"), words.say("pack.proof.move"), words.say("pack.proof.rule"));
+        String title = words.say("pack.calibration.title", stock.title());
+        List<String> how = List.of(
+                title,
+                words.sentence("pack.calibration.how"),
+                words.sentence("pack.calibration.read"),
+                words.sentence("pack.calibration.rule"));
         // A proof is of no job: a fixed date keeps the same page the same.
         DocumentInfo info = new DocumentInfo(title, "", "", words.language(), LocalDate.EPOCH);
         try {

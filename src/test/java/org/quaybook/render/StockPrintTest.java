@@ -14,7 +14,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.job.StockReader;
-import org.quaybook.pack.labels.Calibration;
 import org.quaybook.pack.labels.PrintStock;
 
 /** Labels on every stock that comes with the program, measured in PDFBox's rendering of the pages. */
@@ -170,8 +169,7 @@ class StockPrintTest {
                             .pdf())
                     .isEqualTo(LabelSheet.toPdf(labels(stock), stock, PrintSettings.USUAL, LINES, INFO)
                             .pdf());
-            assertThat(Calibration.page(stock, PrintSettings.USUAL, "Test", INFO.date()))
-                    .isEqualTo(Calibration.page(stock, PrintSettings.USUAL, "Test", INFO.date()));
+            assertThat(page(stock, PrintSettings.USUAL)).isEqualTo(page(stock, PrintSettings.USUAL));
         }
     }
 
@@ -202,7 +200,7 @@ class StockPrintTest {
     @MethodSource("ids")
     void theCalibrationPageMeasuresWhatItSays(String id) throws IOException {
         Stock stock = stock(id);
-        byte[] pdf = Calibration.page(stock, PrintSettings.USUAL.movedBy(0.5, 0.25), "Test", INFO.date());
+        byte[] pdf = page(stock, PrintSettings.USUAL.movedBy(0.5, 0.25));
         try (PrintedPdf printed = new PrintedPdf(pdf)) {
             assertThat(printed.pages()).isEqualTo(1);
             Ruler ruler = new Ruler(printed.image(1, DPI), DPI);
@@ -236,5 +234,9 @@ class StockPrintTest {
                     .isNotEmpty()
                     .allSatisfy((name, embedded) -> assertThat(embedded).isTrue());
         }
+    }
+
+    private static byte[] page(Stock stock, PrintSettings settings) {
+        return CalibrationPage.toPdf(stock, settings, List.of("Lay it on the stock.", "Read the scales."), INFO);
     }
 }
