@@ -14,6 +14,7 @@ import org.quaybook.job.Source;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Rounding;
+import org.quaybook.quantity.Stated;
 import org.quaybook.quantity.Voltage;
 
 /**
@@ -56,6 +57,22 @@ public record ReturnFigures(
     /** Whether the inverter holds what is taken within the supply, so that the charger gives way. */
     public boolean limited() {
         return limit.map(it -> it.value().compareTo(supply.value()) <= 0).orElse(false);
+    }
+
+    /** The most that chargers and what stays on take: the input limit makes the charger give way, not the loads. */
+    public Stated mostByItself() {
+        return held(byItself, leftOn.value());
+    }
+
+    /** The same with the heater on. */
+    public Stated mostWithHeater() {
+        return held(total, leftOn.value().plus(heating.value()));
+    }
+
+    private Stated held(Figure<Current> sum, Current loads) {
+        return limit.filter(it -> limited() && sum.value().compareTo(it.value()) > 0)
+                .map(it -> loads.compareTo(it.value()) > 0 ? Stated.up(loads) : it.stated())
+                .orElseGet(sum::stated);
     }
 
     /** Empty without shore power, and where nobody has seen its voltage or the inlet's rating. */

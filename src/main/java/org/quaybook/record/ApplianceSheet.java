@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.quaybook.calc.Ending;
 import org.quaybook.checks.Assessment;
 import org.quaybook.figures.ApplianceFigures;
@@ -17,6 +18,7 @@ import org.quaybook.job.Given;
 import org.quaybook.quantity.Quantity;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Rounding;
+import org.quaybook.quantity.Stated;
 import org.quaybook.quantity.TimeSpan;
 import org.quaybook.text.Words;
 
@@ -75,7 +77,7 @@ final class ApplianceSheet {
                 .put("uses", maybe(appliance.uses()))
                 .put("wornUses", maybe(appliance.wornUses()))
                 .put("sharePerUse", maybe(appliance.sharePerUse()))
-                .put("startsDownTo", startsDownTo(appliance, reserve))
+                .put("startAbove", startAbove(appliance, reserve))
                 .put("alarmBelow", above(appliance.alarmBelow(), reserve))
                 .put("alarmRest", above(appliance.alarmBelow(), reserve).isEmpty() ? "" : maybe(appliance.alarmRest()))
                 .put("alwaysAlarms", appliance.alarmBelow().isEmpty())
@@ -129,14 +131,23 @@ final class ApplianceSheet {
         return longest == 0 ? 0 : Math.round(100 * Math.sqrt(time.value().seconds() / longest));
     }
 
-    /** Below the reserve nobody should start it anyway, so the reserve is the least that is told. */
-    private String startsDownTo(ApplianceFigures appliance, Ratio reserve) {
-        return appliance
-                .startsDownTo()
-                .map(figure -> figure.value().compareTo(reserve) < 0
-                        ? words.word(it.figures().bank().reserve().stated())
-                        : say(figure))
-                .orElse("");
+    /**
+     * The charge from which one use neither starts in vain nor sets off the alarm nor ends below the reserve; no words if
+     * not even a full bank has it. Without a length of use, what its start and the alarm ask for.
+     */
+    private String startAbove(ApplianceFigures appliance, Ratio reserve) {
+        if (appliance.startsDownTo().isEmpty() || appliance.alarmBelow().isEmpty()) {
+            return "";
+        }
+        double use =
+                appliance.sharePerUse().map(share -> share.value().fraction()).orElse(0.0);
+        double least = DoubleStream.of(
+                        reserve.fraction() + use,
+                        appliance.startsDownTo().get().value().fraction(),
+                        appliance.alarmBelow().get().value().fraction())
+                .max()
+                .getAsDouble();
+        return least >= 1 ? "" : words.word(Stated.up(new Ratio(least)));
     }
 
     /** A state of charge only if it lies above the reserve, where the owner will meet it. */

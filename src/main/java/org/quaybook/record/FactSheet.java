@@ -321,7 +321,7 @@ public final class FactSheet {
                 .put("id", rcd.id())
                 .put("rating", given(rcd.rating()))
                 .put("type", given(rcd.type()))
-                .put("source", given(rcd.source()))
+                .put("source", new RcdSources(it.job(), words).of(rcd))
                 .put("where", rcd.where())
                 .map();
     }

@@ -38,6 +38,13 @@ final class RunChapter {
     Map<String, Object> facts() {
         return new Rows()
                 .put(
+                        "now",
+                        brief.words()
+                                .say(
+                                        Given.maybe(brief.job().bank().health()).isPresent()
+                                                ? "guide.run.now.long"
+                                                : "guide.run.now.long.as-new"))
+                .put(
                         "plan",
                         brief.words()
                                 .say(
@@ -120,6 +127,7 @@ final class RunChapter {
         DayFigures day = brief.figures().day();
         Lines lines = brief.lines("run.day")
                 .say("use", brief.say(day.use()))
+                .say("first")
                 .say("dark", brief.say(day.darkDays()), brief.say(day.darkDaysWorn()));
         day.courses().stream()
                 .filter(course -> course.season() == Season.DARK)

@@ -3,6 +3,7 @@ package org.quaybook.pack.guide;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.quaybook.checks.Finding;
 import org.quaybook.diag.Severity;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
@@ -92,8 +93,21 @@ final class SheetChapter {
         return brief.it().findings().stream()
                 .filter(finding -> finding.accepted().isEmpty())
                 .filter(finding -> (finding.severity() == Severity.NOTE) == onlyNotes)
-                .map(finding -> brief.words().say("guide.sheet.open.point", finding.message(), finding.remedy()))
+                .map(this::point)
                 .toList();
+    }
+
+    /** What the owner can do about it; a remedy that is none of the owner's work is handed on to the installer. */
+    private String point(Finding finding) {
+        String owner = finding.check().key() + ".owner";
+        return brief.words().has(owner)
+                ? brief.words()
+                        .say(
+                                "guide.sheet.open.point",
+                                finding.message(),
+                                brief.words()
+                                        .say(owner, finding.remedy().arguments().toArray()))
+                : brief.words().say("guide.sheet.open.installer", finding.message(), finding.remedy());
     }
 
     private String generator() {

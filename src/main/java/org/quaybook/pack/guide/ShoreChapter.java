@@ -132,7 +132,9 @@ final class ShoreChapter {
         }
         return steps.say(brief.has().boat() ? "air.boat" : "air")
                 .say("loads")
+                .sayIf(brief.has().shore(), "shore-off", brief.names().post())
                 .say("start")
+                .sayIf(brief.has().shore(), "choose")
                 .say("one")
                 .say("stop")
                 .list();

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.job.AcCircuit;
 import org.quaybook.job.Changeover;
@@ -33,20 +35,21 @@ final class SocketsChapter {
 
     Map<String, Object> facts() {
         return new Rows()
-                .put("heads", heads(onGenerator()))
-                .put("circuitHeads", heads(circuitsOnGenerator()))
+                .put("heads", heads())
                 .put("sockets", brief.job().sockets().stream().map(this::socket).toList())
-                .put("circuits", circuits().stream().map(this::circuit).toList())
+                .put(
+                        "circuits",
+                        brief.job().acCircuits().stream().map(this::circuit).toList())
                 .put("change", change())
                 .put("off", off())
                 .map();
     }
 
-    private List<String> heads(boolean generator) {
+    private List<String> heads() {
         return brief.lines("sockets.head")
                 .sayIf(has.shore(), "shore")
                 .say(has.shore() ? "no-shore" : "inverter")
-                .sayIf(generator, "generator")
+                .sayIf(onGenerator(), "generator")
                 .say("off")
                 .list();
     }
@@ -59,11 +62,9 @@ final class SocketsChapter {
     }
 
     private boolean onGenerator() {
-        return circuitsOnGenerator() || brief.job().sockets().stream().anyMatch(socket -> socket.generatorOn() != null);
-    }
-
-    private boolean circuitsOnGenerator() {
-        return circuits().stream().anyMatch(circuit -> source(circuit.source()).equals(Optional.of(Source.GENERATOR)));
+        return brief.job().acCircuits().stream()
+                        .anyMatch(circuit -> source(circuit.source()).equals(Optional.of(Source.GENERATOR)))
+                || brief.job().sockets().stream().anyMatch(socket -> socket.generatorOn() != null);
     }
 
     private Map<String, Object> socket(Socket socket) {
@@ -84,14 +85,6 @@ final class SocketsChapter {
                 .map();
     }
 
-    /** Circuits that are not told already under the same name as an outlet. */
-    private List<AcCircuit> circuits() {
-        return brief.job().acCircuits().stream()
-                .filter(circuit -> brief.job().sockets().stream()
-                        .noneMatch(socket -> socket.name().equalsIgnoreCase(circuit.name())))
-                .toList();
-    }
-
     /** A circuit on the inverter is one behind its changeover, where there is one. */
     private Map<String, Object> circuit(AcCircuit circuit) {
         Optional<Source> source = source(circuit.source());
@@ -102,8 +95,8 @@ final class SocketsChapter {
                     : it == Source.GENERATOR ? Source.NOTHING : it)));
         }
         feeds.add(feed(source.map(it -> it == Source.INVERTER ? it : Source.NOTHING)));
-        if (circuitsOnGenerator()) {
-            feeds.add(feed(source.filter(it -> it == Source.GENERATOR)));
+        if (onGenerator()) {
+            feeds.add(feed(onGenerator(circuit)));
         }
         feeds.add(feed(Optional.of(Source.NOTHING)));
         return new Rows()
@@ -111,6 +104,30 @@ final class SocketsChapter {
                 .put("name", circuit.name())
                 .put("feeds", feeds)
                 .map();
+    }
+
+    /**
+     * What feeds a circuit while the generator runs: the generator where the circuit or the outlet of its name says so;
+     * else what all outlets have that hang on the same source as the circuit. Empty if they differ.
+     */
+    private Optional<Source> onGenerator(AcCircuit circuit) {
+        Optional<Source> source = source(circuit.source());
+        if (source.equals(Optional.of(Source.GENERATOR))) {
+            return source;
+        }
+        List<Socket> named = brief.job().sockets().stream()
+                .filter(socket -> socket.name().equalsIgnoreCase(circuit.name()))
+                .toList();
+        boolean inverter = source.equals(Optional.of(Source.INVERTER));
+        List<Socket> alike = named.isEmpty()
+                ? brief.job().sockets().stream()
+                        .filter(socket -> source.isPresent()
+                                && source(socket.shoreOff()).equals(Optional.of(Source.INVERTER)) == inverter)
+                        .toList()
+                : named;
+        Set<Optional<Source>> feeds =
+                alike.stream().map(socket -> source(socket.generatorOn())).collect(Collectors.toSet());
+        return feeds.size() == 1 ? feeds.iterator().next() : Optional.empty();
     }
 
     private static Optional<Source> source(@Nullable Given<Source> given) {

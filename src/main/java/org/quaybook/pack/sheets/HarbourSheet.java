@@ -132,13 +132,17 @@ final class HarbourSheet {
         returning()
                 .ifPresentOrElse(
                         it -> {
-                            rows.row("by-itself", notes.figure(it.byItself()));
+                            rows.row("by-itself", notes.figure(it.mostByItself()));
                             it.heater()
                                     .ifPresent(heater -> rows.named(
-                                            notes.say("harbour.with-heater", heater), notes.figure(it.total())));
+                                            notes.say("harbour.with-heater", heater),
+                                            notes.figure(it.mostWithHeater())));
                         },
                         () -> rows.row("by-itself", ""));
-        return rows.row("limit", notes.known(notes.job().inverter().inputLimit()))
+        boolean held = returning().filter(ReturnFigures::limited).isPresent();
+        return rows.row(
+                        held ? "limit.held" : "limit",
+                        notes.known(notes.job().inverter().inputLimit()))
                 .row("smallest", notes.known(shore.smallestPedestal()))
                 .list();
     }

@@ -15,6 +15,7 @@ import org.quaybook.job.Owner;
 import org.quaybook.job.Shore;
 import org.quaybook.job.TestKind;
 import org.quaybook.job.TestResult;
+import org.quaybook.quantity.Stated;
 import org.quaybook.record.Known;
 import org.quaybook.record.Rows;
 import org.quaybook.record.TestSheet;
@@ -47,6 +48,11 @@ record SheetNotes(Assessment it, Words words) {
     /** A figure, marked as calculated. */
     String figure(Figure<?> figure) {
         return say("calculated", figure.stated());
+    }
+
+    /** A value that is no figure of its own. */
+    String figure(Stated calculated) {
+        return say("calculated", calculated);
     }
 
     /** A figure in a column whose heading says that it is calculated. */

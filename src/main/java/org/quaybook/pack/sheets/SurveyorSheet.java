@@ -23,6 +23,7 @@ import org.quaybook.job.Source;
 import org.quaybook.job.TestKind;
 import org.quaybook.job.TestResult;
 import org.quaybook.job.Vent;
+import org.quaybook.record.RcdSources;
 import org.quaybook.record.Rows;
 import org.quaybook.record.TestSheet;
 
@@ -230,7 +231,7 @@ final class SurveyorSheet {
                 rcd.id(),
                 notes.known(rcd.rating()),
                 notes.known(rcd.type()),
-                notes.known(rcd.source()),
+                new RcdSources(notes.job(), notes.words()).of(rcd),
                 SheetNotes.text(rcd.where()));
     }
 

@@ -10,8 +10,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
+import org.quaybook.checks.Finding;
+import org.quaybook.figures.ApplianceFigures;
+import org.quaybook.job.AcCircuit;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Job;
+import org.quaybook.record.FactSheet;
+import org.quaybook.record.RcdSources;
 
 /** What the guide tells its owner to do, before it is laid out. Own requirements where no source is named. */
 class GuideAdviceTest {
@@ -118,5 +123,108 @@ class GuideAdviceTest {
         boolean dashes = rows(course, "rows").stream()
                 .anyMatch(row -> list(row, "charge").contains(""));
         assertThat(course.get("ends")).isEqualTo(dashes);
+    }
+
+    /** An owner who must never change the wiring cannot fit a fuse. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void findingsSpeakToTheOwner(String demo) {
+        Briefing brief = brief(DemoJob.of(demo));
+        Map<String, Object> sheet = new SheetChapter(brief).facts();
+        List<String> points = Stream.concat(list(sheet, "open").stream(), list(sheet, "notes").stream())
+                .toList();
+        List<Finding> findings = brief.it().findings().stream()
+                .filter(finding -> finding.accepted().isEmpty())
+                .toList();
+        assertThat(points).hasSameSizeAs(findings);
+        assertThat(points).noneMatch(point -> point.toLowerCase(Locale.ROOT).contains("the owner"));
+        for (Finding finding : findings) {
+            String remedy = DemoJob.WORDS.say(finding.remedy());
+            if (!DemoJob.WORDS.has(finding.check().key() + ".owner")) {
+                assertThat(points).anyMatch(point -> point.endsWith("For your installer: " + remedy));
+            } else {
+                assertThat(points).noneMatch(point -> point.endsWith(remedy));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void everyBreakerIsListedOnEverySource(String demo) {
+        Briefing brief = brief(DemoJob.of(demo));
+        Map<String, Object> map = new SocketsChapter(brief).facts();
+        assertThat(rows(map, "circuits").stream().map(row -> text(row, "id")))
+                .containsExactlyElementsOf(
+                        brief.job().acCircuits().stream().map(AcCircuit::id).toList());
+        assertThat(rows(map, "circuits"))
+                .allSatisfy(row -> assertThat(rows(row, "feeds")).hasSameSizeAs(list(map, "heads")));
+    }
+
+    /** The job says of each outlet that the generator feeds it, of no circuit. */
+    @Test
+    void theGeneratorFeedsTheCircuitsOfItsOutlets() {
+        Map<String, Object> map = new SocketsChapter(brief(DemoJob.of("marmalade-meridian"))).facts();
+        int column = list(map, "heads").indexOf("Generator runs");
+        assertThat(rows(map, "circuits"))
+                .allSatisfy(row ->
+                        assertThat(text(rows(row, "feeds").get(column), "mark")).isEqualTo("generator"));
+    }
+
+    /** Started with less, a use would end below the reserve, or the alarm would sound. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void aUseIsOnlyBegunWithEnoughForIt(String demo) {
+        Briefing brief = brief(DemoJob.of(demo));
+        Map<String, Object> facts = new FactSheet(brief.it(), DemoJob.WORDS).all();
+        double reserve = brief.figures().bank().reserve().value().fraction();
+        for (ApplianceFigures it : brief.figures().appliances()) {
+            String told = rows(facts, "appliances").stream()
+                    .filter(row -> text(row, "name").equals(it.appliance().name()))
+                    .map(row -> text(row, "startAbove"))
+                    .findFirst()
+                    .orElseThrow();
+            double use = it.sharePerUse().map(share -> share.value().fraction()).orElse(0.0);
+            double alarm =
+                    it.alarmBelow().map(below -> below.value().fraction()).orElse(1.0);
+            if (told.isEmpty()) {
+                assertThat(Math.max(reserve + use, Math.max(alarm, it.runs() ? 0 : 1)))
+                        .as(it.key())
+                        .isGreaterThanOrEqualTo(1);
+            } else {
+                assertThat(Double.parseDouble(told.replaceAll("[^0-9.]", "")) / 100)
+                        .as(it.key())
+                        .isGreaterThanOrEqualTo(Math.max(reserve + use, alarm) - 1e-9);
+            }
+        }
+    }
+
+    @Test
+    void theGeneratorIsNotStartedOntoTheShoreLead() {
+        assertThat(list(new ShoreChapter(brief(DemoJob.of("marmalade-meridian"))).facts(), "generator"))
+                .anyMatch(step -> step.contains("Switch off at the shore post and unplug there"))
+                .anyMatch(step -> step.contains("ask your installer before first use"));
+        assertThat(list(new ShoreChapter(brief(DemoJob.of("hut-seventeen"))).facts(), "generator"))
+                .noneMatch(step -> step.contains("unplug"));
+    }
+
+    @Test
+    void anRcdProtectsOnEverySourceThatItTrippedOn() {
+        Job job = brief(DemoJob.of("marmalade-meridian")).job();
+        assertThat(job.rcds().stream().map(new RcdSources(job, DemoJob.WORDS)::of))
+                .containsExactly("shore power", "inverter, shore power and generator");
+    }
+
+    @Test
+    void aBatteryThatNobodyMeasuredIsSaidToBeReckonedAsNew() {
+        assertThat(text(new RunChapter(brief(DemoJob.of("second-biscuit"))).facts(), "now"))
+                .contains("reckoned as new");
+        assertThat(text(
+                        new RunChapter(brief(DemoJob.changed(
+                                        "second-biscuit",
+                                        "  temperature:",
+                                        "  health: 80 % (measured)\n  temperature:")))
+                                .facts(),
+                        "now"))
+                .doesNotContain("reckoned as new");
     }
 }

@@ -214,10 +214,10 @@ class SingleSheetsTest {
         String text = text(demo, HARBOUR);
         var back = it.figures().shoreReturn().orElseThrow();
         assertThat(text)
-                .contains(word(back.byItself()) + " (calculated)", word(back.voltage()))
+                .contains(word(back.mostByItself()) + " (calculated)", word(back.voltage()))
                 .contains("Inlet rated " + word(it.job().shore().inlet().known().orElseThrow()))
                 .contains("Please do not unplug");
-        back.heater().ifPresent(heater -> assertThat(text).contains(heater, word(back.total())));
+        back.heater().ifPresent(heater -> assertThat(text).contains(heater, word(back.mostWithHeater())));
         back.chargers().forEach(charger -> assertThat(text).contains("up to " + word(charger.input())));
     }
 
