@@ -194,7 +194,16 @@ final class ChargeChecks {
             return;
         }
         GeneratorFigures it = figures.generator().get();
-        if (it.needed().value().compareTo(it.power().value()) > 0) {
+        it.beyond()
+                .forEach(appliance -> findings.add(
+                        Severity.NOTE,
+                        Check.GENERATOR_BEYOND,
+                        generator.place(),
+                        appliance.appliance().name(),
+                        appliance.power().stated(),
+                        appliance.startPower().stated(),
+                        it.shortTime().stated()));
+        if (!it.carries()) {
             findings.add(
                     Severity.DECIDE,
                     Check.GENERATOR_SMALL,
@@ -204,7 +213,7 @@ final class ChargeChecks {
                     it.largest().orElse("—"),
                     it.needed().stated(),
                     it.fits().stated());
-        } else if (it.start().value().compareTo(it.shortTime().value()) > 0) {
+        } else if (it.startsTooHard() && it.beyond().isEmpty()) {
             findings.add(
                     Severity.NOTE,
                     Check.GENERATOR_START,

@@ -175,6 +175,7 @@ public enum Check implements MessageKey {
             Standing.COMPUTED),
     SHORE_RETURN("shore-return", "definition of power; one heater that was on is common practice", Standing.COMPUTED),
     GENERATOR_SMALL("generator-small", "definition of power and power factor", Standing.COMPUTED),
+    GENERATOR_BEYOND("generator-beyond", "short-time power of the set", Standing.COMMON_PRACTICE),
     GENERATOR_START("generator-start", "short-time power of the set", Standing.COMMON_PRACTICE),
     DAY_CUT_OUT("day-cut-out", "the day's course, own model", Standing.COMPUTED),
     SHORE_BREAKER_DISTANCE("shore-breaker-distance", "ISO 13297:2020 13.2.2; ABYC E-11 from memory", Standing.SEEN),

@@ -23,6 +23,7 @@ import org.quaybook.quantity.Rounding;
  * @param largest name of that appliance; empty if there is none
  * @param start chargers and the largest start of an appliance
  * @param starter name of that appliance
+ * @param beyond appliances that ask for more than it gives even while nothing charges, running or at their start
  * @param fits charging current that leaves the largest appliance its power; 0 if that alone is too much
  */
 public record GeneratorFigures(
@@ -33,7 +34,22 @@ public record GeneratorFigures(
         Optional<String> largest,
         Figure<Power> start,
         Optional<String> starter,
+        List<ApplianceFigures> beyond,
         Figure<Current> fits) {
+
+    public GeneratorFigures {
+        beyond = List.copyOf(beyond);
+    }
+
+    /** Whether its continuous power carries the chargers and the largest appliance. */
+    public boolean carries() {
+        return needed.value().compareTo(power.value()) <= 0;
+    }
+
+    /** Whether the largest start is too much while its chargers run. */
+    public boolean startsTooHard() {
+        return start.value().compareTo(shortTime.value()) > 0;
+    }
 
     /** Empty without a generator, and where nobody has seen its power. */
     static Optional<GeneratorFigures> of(
@@ -88,6 +104,10 @@ public record GeneratorFigures(
                 largest.map(it -> it.appliance().name()),
                 with("generator.start", charger, starter.map(ApplianceFigures::startPower), book),
                 starter.map(it -> it.appliance().name()),
+                appliances.stream()
+                        .filter(it -> it.power().value().compareTo(power.value()) > 0
+                                || it.startPower().value().compareTo(shortTime.value()) > 0)
+                        .toList(),
                 book.enter(
                         "generator.fits",
                         new Current(

@@ -18,11 +18,9 @@ import org.quaybook.job.Job;
 import org.quaybook.text.Words;
 
 /**
- * How the whole installation goes off: every source that can make something live, and the steps in their order. The
- * isolators keep the job's order. An engine stops before them, because an alternator that loses its battery while it
- * charges makes a voltage surge. The shore lead comes out after them, the post being switched off first: a shore breaker
- * aboard leaves the inlet live. Order of engine and battery: common practice, no source; post before plug: marina and
- * boat safety guidance, seen.
+ * How the whole installation goes off: every source that can make something live, and the steps in the order of
+ * {@link EnergySource}. The shore post is switched off before the lead comes out, since a shore breaker aboard leaves the
+ * inlet live: marina and boat safety guidance, seen.
  */
 final class AllOff {
 
@@ -106,22 +104,51 @@ final class AllOff {
     /** What to do, in order: {@code do} is the sentence, {@code id} the name on the switch or empty, {@code where} its place. */
     List<Map<String, Object>> steps() {
         List<Map<String, Object>> steps = new ArrayList<>();
-        if (job.charging().stream().anyMatch(charging -> charging.kind() == ChargeKind.ALTERNATOR)) {
-            steps.add(step("", words.say("record.step.engine"), null));
-        }
-        if (job.generator() != null && job.isolators().stream().noneMatch(i -> isolates(i, GENERATOR))) {
-            steps.add(
-                    step("", words.say("record.step.generator"), job.generator().where()));
-        }
-        for (Isolator isolator : job.isolators()) {
-            steps.add(step(isolator.id(), words.say("record.step.switch", isolator.name()), isolator.where()));
-        }
-        if (job.shore() != null) {
-            String inlet = job.shore().where();
-            steps.add(step(
-                    "", words.say("record.step.shore"), inlet == null ? null : words.say("record.step.inlet", inlet)));
+        for (EnergySource source : EnergySource.values()) {
+            steps.addAll(stop(source));
+            job.isolators().stream()
+                    .filter(isolator -> lastOf(isolator) == source)
+                    .forEach(isolator -> steps.add(
+                            step(isolator.id(), words.say("record.step.switch", isolator.name()), isolator.where())));
         }
         return steps;
+    }
+
+    /** How a source stops by itself, before its switch parts it; empty for one that only a switch parts. */
+    private List<Map<String, Object>> stop(EnergySource source) {
+        return switch (source) {
+            case SHORE -> {
+                if (job.shore() == null) {
+                    yield List.of();
+                }
+                String inlet = job.shore().where();
+                yield List.of(step(
+                        "",
+                        words.say("record.step.shore"),
+                        inlet == null ? null : words.say("record.step.inlet", inlet)));
+            }
+            case GENERATOR ->
+                job.generator() == null
+                        ? List.of()
+                        : List.of(step(
+                                "",
+                                words.say("record.step.generator"),
+                                job.generator().where()));
+            case ALTERNATOR ->
+                job.charging().stream().anyMatch(charging -> charging.kind() == ChargeKind.ALTERNATOR)
+                        ? List.of(step("", words.say("record.step.engine"), null))
+                        : List.of();
+            case SOLAR, WIND, BATTERY -> List.of();
+        };
+    }
+
+    /** The last source that it parts: a switch of several must not take the bank from a charger. */
+    private EnergySource lastOf(Isolator isolator) {
+        return Stream.of(EnergySource.values())
+                .filter(source -> source != EnergySource.BATTERY && isolates(isolator, source.id()))
+                .filter(source -> !isolates(isolator, BANK))
+                .reduce((earlier, later) -> later)
+                .orElse(EnergySource.BATTERY);
     }
 
     private static Map<String, Object> step(String id, String what, @Nullable String where) {

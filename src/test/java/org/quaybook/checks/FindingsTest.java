@@ -429,7 +429,9 @@ class FindingsTest {
                 change(Check.SHORE_OVERLOAD, DECIDE, LITHIUM, "  input-limit: 6 A", "  # input-limit: 6 A"),
                 mend(Check.SHORE_RETURN, NOTE, LITHIUM, "smallest-pedestal: 6 A", "smallest-pedestal: 9 A"),
                 change(Check.GENERATOR_SMALL, DECIDE, CABIN, "current: 50 A", "current: 60 A"),
-                mend(Check.GENERATOR_START, NOTE, CABIN, "power: 4.8 kW", "power: 9.8 kW"),
+                // The well pump starts at 6.05 kW; with the charger 9.6 kW.
+                mend(Check.GENERATOR_BEYOND, NOTE, CABIN, "power: 4.8 kW", "power: 8 kW"),
+                change(Check.GENERATOR_START, NOTE, CABIN, "power: 4.8 kW", "power: 8 kW"),
                 change(Check.DAY_CUT_OUT, NOTE, LITHIUM, "capacity: 230 Ah", "capacity: 90 Ah"));
     }
 
@@ -647,7 +649,7 @@ class FindingsTest {
         "second-biscuit, DECIDE take-off-uneven; DECIDE supply-drop; DECIDE alarm-early; NOTE string-fuses; NOTE breaker-on-battery",
         "persimmon-tug, NOTE breaker-on-battery; NOTE breaker-on-battery",
         "long-way-round, DECIDE protection-silent; DECIDE protection-current; DECIDE fuse-under-load; NOTE protection-cascade; NOTE shore-return; NOTE breaker-on-battery; NOTE breaker-on-battery",
-        "hut-seventeen, NOTE charge-cold; NOTE generator-start; NOTE breaker-on-battery; NOTE breaker-on-battery; NOTE breaker-on-battery",
+        "hut-seventeen, NOTE charge-cold; NOTE generator-beyond; NOTE breaker-on-battery; NOTE breaker-on-battery; NOTE breaker-on-battery",
         "marmalade-meridian, DECIDE neutral-bus-common; DECIDE leakage-measured; NOTE string-fuses; NOTE breaker-on-battery; NOTE breaker-on-battery"
     })
     void theDemosFindWhatTheyAreToShow(String demo, String expected) {

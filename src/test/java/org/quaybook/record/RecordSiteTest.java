@@ -189,21 +189,35 @@ class RecordSiteTest {
     }
 
     /**
-     * The order of switching off: the engine before the battery (common practice, no source), the isolators as the job
-     * lists them, the shore lead at the post (marina and boat safety guidance).
+     * The order of switching off: what charges before the battery (common practice, no source), the shore lead at the post
+     * (marina and boat safety guidance).
      */
     @Test
     void stepsOfAllOff() {
         assertThat(Demos.of("lantern-moth").page().texts("//section[@id='all-off']/ol/li"))
                 .containsExactly(
-                        "Stop the engine if that is safe",
-                        "S1 Battery switch: off above the battery box",
+                        "Shore post: off, then pull the lead there inlet: stern rail, port side",
                         "S2 Shore breaker: off AC board",
-                        "Shore post: off, then pull the lead there inlet: stern rail, port side");
+                        "Stop the engine if that is safe",
+                        "S1 Battery switch: off above the battery box");
         assertThat(Demos.of("lantern-moth").page().texts("//section[@id='all-off']/p"))
                 .anyMatch(line ->
                         line.startsWith("4 sources: battery bank, shore power, Engine alternator and Roof panels.")
                                 && line.contains("Stays live: Roof panels (no switch recorded: live in daylight)."));
+    }
+
+    /** A running generator is stopped before its switch parts it, and no charger loses the battery. Common practice, no source. */
+    @Test
+    void chargersGoOffBeforeTheBattery() {
+        HtmlPage page = Demos.of("hut-seventeen").page();
+
+        assertThat(page.texts("//section[@id='all-off']/ol/li"))
+                .containsExactly(
+                        "Stop the generator lean-to, 6 m from the cabin, open on two sides",
+                        "S3 Generator switch: off lean-to",
+                        "S2 Solar switch: off shed, under the eaves",
+                        "S1 Battery switch: off shed, beside the chest");
+        assertThat(page.text()).contains("Lock or tag every switch.").doesNotContain("shore lead at the post");
     }
 
     @Test
@@ -212,7 +226,7 @@ class RecordSiteTest {
                 "persimmon-tug", folder, Map.of("rcds:", "generator: { power: 3 kW, where: fore deck }\n\nrcds:"));
 
         assertThat(demo.page().texts("//section[@id='all-off']/ol/li"))
-                .containsSequence("Stop the generator fore deck", "S1 Battery switch: off deckhouse step");
+                .containsSubsequence("Stop the generator fore deck", "S1 Battery switch: off deckhouse step");
         assertThat(demo.page().text())
                 .contains("4 sources: battery bank, shore power, generator and Engine alternator");
     }

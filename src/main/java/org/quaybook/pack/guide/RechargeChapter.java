@@ -149,15 +149,19 @@ final class RechargeChapter {
     }
 
     private List<String> generator(GeneratorFigures generator) {
-        boolean strains = generator.needed().value().compareTo(generator.power().value()) > 0
-                || generator.start().value().compareTo(generator.shortTime().value()) > 0;
         boolean charges = generator.charger().value().watts() > 0;
         Lines lines = brief.lines("recharge.generator").say("gives", brief.say(generator.power()));
         lines.sayIf(charges, "charger", brief.say(generator.charger()));
-        generator.largest().ifPresent(name -> lines.sayIf(charges, "with", name, brief.say(generator.needed())));
-        return lines.sayIf(charges && strains, "wait")
-                .sayIf(charges && !strains, "enough")
-                .list();
+        // What it cannot run at all is not told how to share with the charger.
+        if (charges && generator.beyond().isEmpty()) {
+            generator.largest().ifPresent(name -> lines.say("with", name, brief.say(generator.needed())));
+            lines.say(generator.carries() ? "enough" : "wait");
+            if (generator.carries() && generator.startsTooHard()) {
+                generator.starter().ifPresent(name -> lines.say("start", name, brief.say(generator.start())));
+            }
+        }
+        generator.beyond().forEach(it -> lines.say("beyond", it.appliance().name(), brief.say(it.startPower())));
+        return lines.list();
     }
 
     private String maybe(Optional<? extends Figure<?>> figure) {

@@ -130,13 +130,15 @@ final class ShoreChapter {
         if (where != null) {
             steps.say("where", where);
         }
-        return steps.say(brief.has().boat() ? "air.boat" : "air")
+        steps.say(brief.has().boat() ? "air.boat" : "air")
                 .say("loads")
                 .sayIf(brief.has().shore(), "shore-off", brief.names().post())
                 .say("start")
                 .sayIf(brief.has().shore(), "choose")
-                .say("one")
-                .say("stop")
-                .list();
+                .say("one");
+        brief.figures().generator().stream()
+                .flatMap(it -> it.beyond().stream())
+                .forEach(it -> steps.say("beyond", it.appliance().name()));
+        return steps.say("stop").list();
     }
 }

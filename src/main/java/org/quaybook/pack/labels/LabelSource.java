@@ -3,7 +3,6 @@ package org.quaybook.pack.labels;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.quaybook.job.Cable;
 import org.quaybook.job.ChargeKind;
@@ -11,28 +10,14 @@ import org.quaybook.job.Charging;
 import org.quaybook.job.Fuse;
 import org.quaybook.job.Isolator;
 import org.quaybook.job.Job;
+import org.quaybook.record.EnergySource;
 
 /**
  * A source of energy aboard and the switches on record that part it from the rest.
  *
  * @param isolators in the order of the job; empty if the job knows none
  */
-record LabelSource(Kind kind, List<Isolator> isolators) {
-
-    /** In the order of making dead: what feeds the sockets first, the battery last, so that no charger loses it. */
-    enum Kind {
-        SHORE,
-        GENERATOR,
-        ALTERNATOR,
-        SOLAR,
-        WIND,
-        BATTERY;
-
-        /** As it stands in keys and in the job file. */
-        String id() {
-            return name().toLowerCase(Locale.ROOT);
-        }
-    }
+record LabelSource(EnergySource kind, List<Isolator> isolators) {
 
     LabelSource {
         isolators = List.copyOf(isolators);
@@ -41,7 +26,7 @@ record LabelSource(Kind kind, List<Isolator> isolators) {
     /** All sources of a job. */
     static List<LabelSource> of(Job job) {
         List<LabelSource> sources = new ArrayList<>();
-        for (Kind kind : Kind.values()) {
+        for (EnergySource kind : EnergySource.values()) {
             if (aboard(kind, job)) {
                 sources.add(new LabelSource(kind, isolators(kind, job)));
             }
@@ -49,7 +34,7 @@ record LabelSource(Kind kind, List<Isolator> isolators) {
         return List.copyOf(sources);
     }
 
-    private static boolean aboard(Kind kind, Job job) {
+    private static boolean aboard(EnergySource kind, Job job) {
         return switch (kind) {
             case BATTERY -> true;
             case SHORE -> job.shore() != null;
@@ -64,9 +49,9 @@ record LabelSource(Kind kind, List<Isolator> isolators) {
         return job.charging().stream().map(Charging::kind).anyMatch(kind::equals);
     }
 
-    private static List<Isolator> isolators(Kind kind, Job job) {
+    private static List<Isolator> isolators(EnergySource kind, Job job) {
         Set<String> names = new HashSet<>();
-        if (kind == Kind.BATTERY) {
+        if (kind == EnergySource.BATTERY) {
             names.addAll(List.of("bank", "inverter"));
             job.cables().stream().map(Cable::id).forEach(names::add);
             job.fuses().stream().map(Fuse::id).forEach(names::add);

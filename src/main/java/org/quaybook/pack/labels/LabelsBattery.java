@@ -11,6 +11,7 @@ import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
 import org.quaybook.quantity.Stated;
 import org.quaybook.quantity.Temperature;
+import org.quaybook.record.EnergySource;
 
 /** Labels on the battery's lid, at its switches, and under the lid. */
 final class LabelsBattery {
@@ -138,7 +139,7 @@ final class LabelsBattery {
 
     private boolean partsBattery(Isolator isolator) {
         return facts.sources().stream()
-                .filter(source -> source.kind() == LabelSource.Kind.BATTERY)
+                .filter(source -> source.kind() == EnergySource.BATTERY)
                 .anyMatch(source -> source.isolators().contains(isolator));
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.quaybook.job.Generator;
 import org.quaybook.job.Isolator;
+import org.quaybook.record.EnergySource;
 
 /** Labels for what runs on fuel: at the generator, and at the battery switch where an alternator charges. */
 final class LabelsEngines {
@@ -17,17 +18,16 @@ final class LabelsEngines {
 
     List<LabelDesign> designs() {
         List<LabelDesign> designs = new ArrayList<>();
-        if (aboard(LabelSource.Kind.GENERATOR)) {
+        if (aboard(EnergySource.GENERATOR)) {
             designs.add(generator());
         }
-        if (aboard(LabelSource.Kind.ALTERNATOR)
-                && !facts.figures().bank().battery().leadAcid()) {
+        if (aboard(EnergySource.ALTERNATOR) && !facts.figures().bank().battery().leadAcid()) {
             batterySwitch().map(this::engine).ifPresent(designs::add);
         }
         return designs;
     }
 
-    private boolean aboard(LabelSource.Kind kind) {
+    private boolean aboard(EnergySource kind) {
         return facts.sources().stream().anyMatch(source -> source.kind() == kind);
     }
 
@@ -64,7 +64,7 @@ final class LabelsEngines {
 
     private Optional<Isolator> batterySwitch() {
         return facts.sources().stream()
-                .filter(source -> source.kind() == LabelSource.Kind.BATTERY)
+                .filter(source -> source.kind() == EnergySource.BATTERY)
                 .flatMap(source -> source.isolators().stream())
                 .findFirst();
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.quaybook.job.CraftKind;
 import org.quaybook.job.Given;
 import org.quaybook.job.Shore;
+import org.quaybook.record.EnergySource;
 
 /** Labels on the outside of the craft, at the shore inlet and on the lead. */
 final class LabelsOutside {
@@ -60,7 +61,7 @@ final class LabelsOutside {
     private String stop(LabelSource source) {
         if (source.isolators().isEmpty()) {
             Shore shore = facts.job().shore();
-            return source.kind() == LabelSource.Kind.SHORE && shore != null && shore.where() != null
+            return source.kind() == EnergySource.SHORE && shore != null && shore.where() != null
                     ? facts.say("responder.inlet", shore.where())
                     : facts.say("responder." + source.kind().id() + ".stop");
         }

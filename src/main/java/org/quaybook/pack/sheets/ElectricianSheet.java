@@ -78,9 +78,10 @@ final class ElectricianSheet {
 
     /** The record's own steps: both say the same thing to whoever opens it. */
     private List<String> prove() {
-        List<String> steps = new ArrayList<>(Stream.of("lock", "wait", "prove", "back")
-                .map(step -> notes.words().say("record.dead." + step))
-                .toList());
+        List<String> steps =
+                new ArrayList<>(Stream.of(notes.job().shore() == null ? "lock" : "lock.shore", "wait", "prove", "back")
+                        .map(step -> notes.words().say("record.dead." + step))
+                        .toList());
         var search = notes.job().inverter().searchMode();
         if (search == null) {
             steps.add(notes.words().say("record.dead.search-unknown"));

@@ -368,7 +368,14 @@ class GuideTest {
         figures(demo)
                 .generator()
                 .filter(generator -> generator.charger().value().watts() > 0)
-                .ifPresent(generator -> assertThat(text).contains(word(generator.charger()), word(generator.needed())));
+                .ifPresent(generator -> assertThat(text)
+                        .contains(word(generator.charger()))
+                        .contains(
+                                generator.beyond().isEmpty()
+                                        ? List.of(word(generator.needed()))
+                                        : generator.beyond().stream()
+                                                .map(it -> word(it.startPower()))
+                                                .toList()));
     }
 
     /** A row of marks in the table says for each pair what the figures say. */
