@@ -378,6 +378,16 @@ class GuideTest {
                                                 .toList()));
     }
 
+    /** The well pump starts at 5.5 times 1.1 kW, that is 6.05 kW; the set gives 4.8 kW. */
+    @Test
+    void whatTheGeneratorCannotStartStaysOff() {
+        assertThat(chapter(printed("hut-seventeen"), "The generator"))
+                .contains("Leave off “Well pump”: it asks for more than the generator gives.");
+        assertThat(chapter(printed("hut-seventeen"), "Filling up again"))
+                .contains("“Well pump” can ask it for 6.05 kW.")
+                .doesNotContain("too much at once");
+    }
+
     /** A row of marks in the table says for each pair what the figures say. */
     @ParameterizedTest
     @FieldSource("org.quaybook.DemoJobs#ALL")
