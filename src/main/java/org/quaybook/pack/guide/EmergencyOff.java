@@ -2,11 +2,11 @@ package org.quaybook.pack.guide;
 
 import java.util.List;
 import org.quaybook.job.ChargeKind;
+import org.quaybook.record.EnergySource;
 
 /**
- * What is switched off when somebody is in danger, in order: every source that can keep the sockets live. What turns
- * stops first, because an alternator that loses its battery makes a voltage surge; the shore power goes last, because an
- * inverter that still has its battery would take over. Common practice, no source.
+ * What is switched off when somebody is in danger: every source that can keep the sockets live, in the order of
+ * {@link EnergySource}. An inverter that takes over from a source that is off goes off with the battery at the end.
  */
 final class EmergencyOff {
 
@@ -17,16 +17,29 @@ final class EmergencyOff {
     }
 
     List<String> steps() {
+        Lines steps = brief.lines("off");
+        for (EnergySource source : EnergySource.values()) {
+            stop(source, steps);
+        }
+        return steps.list();
+    }
+
+    private void stop(EnergySource source, Lines steps) {
         Equipment has = brief.has();
-        boolean engine = has.chargedBy(ChargeKind.ALTERNATOR);
-        Lines steps = brief.lines("off")
-                .sayIf(engine && has.generator(), "engine-generator")
-                .sayIf(engine && !has.generator(), "engine")
-                .sayIf(!engine && has.generator(), "generator");
-        List<String> switches = brief.names().batterySwitches();
+        PartNames names = brief.names();
+        switch (source) {
+            case SHORE -> steps.sayIf(has.shore(), "post", names.post());
+            case GENERATOR -> steps.sayIf(has.generator(), "generator");
+            case ALTERNATOR -> steps.sayIf(has.chargedBy(ChargeKind.ALTERNATOR), "engine");
+            case SOLAR, WIND -> switches(names.switchesOnlyOf(source), steps);
+            case BATTERY -> {
+                switches(names.batterySwitches(), steps);
+                steps.sayIf(names.batterySwitches().isEmpty(), "inverter");
+            }
+        }
+    }
+
+    private static void switches(List<String> switches, Lines steps) {
         switches.forEach(one -> steps.say("switch", one));
-        return steps.sayIf(switches.isEmpty(), "inverter")
-                .sayIf(has.shore(), "post", brief.names().post())
-                .list();
     }
 }

@@ -11,6 +11,7 @@ import org.quaybook.job.Charging;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
 import org.quaybook.job.Job;
+import org.quaybook.record.EnergySource;
 import org.quaybook.text.Words;
 
 /** How sentences call the craft and the parts of its installation. */
@@ -51,6 +52,14 @@ final class PartNames {
     List<String> batterySwitches() {
         return job.isolators().stream()
                 .filter(this::cutsBattery)
+                .map(this::named)
+                .toList();
+    }
+
+    /** Switches of a source that leave the battery on, with their places. */
+    List<String> switchesOnlyOf(EnergySource source) {
+        return job.isolators().stream()
+                .filter(isolator -> isolator.isolates().contains(source.id()) && !cutsBattery(isolator))
                 .map(this::named)
                 .toList();
     }

@@ -56,6 +56,22 @@ class GuideAdviceTest {
         }
     }
 
+    /** One order in guide, card, labels and record. Common practice, no source. */
+    @Test
+    void theBatteryGoesOffLastInAnEmergency() {
+        assertThat(new EmergencyOff(brief(DemoJob.of("marmalade-meridian"))).steps())
+                .satisfiesExactly(
+                        step -> assertThat(step).contains("Pull the lead there"),
+                        step -> assertThat(step).isEqualTo("Stop the generator."),
+                        step -> assertThat(step).isEqualTo("Stop the engine."),
+                        step -> assertThat(step).startsWith("Turn off S1 "));
+        assertThat(new EmergencyOff(brief(DemoJob.of("hut-seventeen"))).steps())
+                .satisfiesExactly(
+                        step -> assertThat(step).isEqualTo("Stop the generator."),
+                        step -> assertThat(step).startsWith("Turn off S2 "),
+                        step -> assertThat(step).startsWith("Turn off S1 "));
+    }
+
     @Test
     void withoutABatterySwitchTheInverterGoesOff() {
         Briefing brief = brief(DemoJob.without("persimmon-tug", "isolators"));
