@@ -638,8 +638,19 @@ class FindingsTest {
                 .flatMap(check -> Stream.of(check.key(), check.remedy().key()))
                 .toList();
         assertThat(Words.of("en-GB").keys())
-                .filteredOn(key -> key.startsWith("check."))
+                .filteredOn(key -> key.startsWith("check.") && !key.endsWith(".owner"))
                 .containsExactlyInAnyOrderElementsOf(keys);
+    }
+
+    @Test
+    void noWordsForTheOwnerWithoutACheck() {
+        List<String> keys = Arrays.stream(Check.values())
+                .map(check -> check.key() + ".owner")
+                .toList();
+        assertThat(Words.of("en-GB").keys())
+                .filteredOn(key -> key.startsWith("check.") && key.endsWith(".owner"))
+                .isNotEmpty()
+                .isSubsetOf(keys);
     }
 
     /** What the three demos are there to show, and nothing besides. */
