@@ -320,12 +320,19 @@ public final class Words {
                 Integer.toString(date.getYear()));
     }
 
+    /** Sounds like i: Spanish then says "e" for "and", but not before hie- and hia- (Real Academia, from memory). */
+    private static final Pattern BEFORE_I = Pattern.compile("(?iu)(?:h?[ií])(?![aeo])");
+
     /** Words in a row: "a, b and c". */
     public String list(List<String> words) {
         if (words.size() < 2) {
             return String.join("", words);
         }
         List<String> first = new ArrayList<>(words.subList(0, words.size() - 1));
-        return say("language.list", String.join(", ", first), words.get(words.size() - 1));
+        String last = words.get(words.size() - 1);
+        return say(
+                BEFORE_I.matcher(last).lookingAt() ? "language.list.before-i" : "language.list",
+                String.join(", ", first),
+                last);
     }
 }

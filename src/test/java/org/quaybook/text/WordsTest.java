@@ -131,4 +131,14 @@ class WordsTest {
             assertThat(words.sentence(key)).as(key).isNotBlank().doesNotContain("TODO");
         }
     }
+
+    /** Real Academia Española, Diccionario panhispánico de dudas, "y": e before the sound i, not before hie- (from memory). */
+    @Test
+    void spanishSaysEBeforeI() {
+        Words spanish = Words.of("es");
+        assertThat(spanish.list(List.of("verano", "invierno"))).isEqualTo("verano e invierno");
+        assertThat(spanish.list(List.of("cobre", "hierro"))).isEqualTo("cobre y hierro");
+        assertThat(spanish.list(List.of("cocina", "salón"))).isEqualTo("cocina y salón");
+        assertThat(Words.of("nl").list(List.of("a", "inverter"))).isEqualTo("a en inverter");
+    }
 }

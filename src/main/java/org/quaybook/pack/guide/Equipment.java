@@ -11,6 +11,7 @@ import org.quaybook.job.Given;
 import org.quaybook.job.Job;
 import org.quaybook.job.LoadKind;
 import org.quaybook.job.Protection;
+import org.quaybook.job.Source;
 import org.quaybook.job.WhenShoreFails;
 import org.quaybook.quantity.Temperature;
 
@@ -66,6 +67,15 @@ final class Equipment {
 
     boolean generator() {
         return job.generator() != null || chargedBy(ChargeKind.GENERATOR);
+    }
+
+    /** Whether the generator feeds a charger. */
+    boolean generatorCharges() {
+        return chargedBy(ChargeKind.GENERATOR)
+                || job.charging().stream()
+                        .anyMatch(charging -> Given.maybe(charging.fedBy())
+                                .filter(Source.GENERATOR::equals)
+                                .isPresent());
     }
 
     boolean chargedBy(ChargeKind kind) {

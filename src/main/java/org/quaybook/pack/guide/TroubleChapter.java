@@ -130,7 +130,7 @@ final class TroubleChapter {
                     say("still-live.do"),
                     "else.electrician");
         }
-        if (has.generator()) {
+        if (has.generatorCharges()) {
             row("generator");
         }
         if (has.boat() && has.shore()) {

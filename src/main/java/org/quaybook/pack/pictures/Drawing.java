@@ -96,7 +96,7 @@ final class Drawing {
     private void box(
             Pen pen, String fill, String colour, double radius, double x, double y, double width, double height) {
         body.append("<rect x=\"").append(n(x)).append("\" y=\"").append(n(y));
-        body.append("\" width=\"").append(n(width)).append("\" height=\"").append(n(height));
+        body.append("\" width=\"").append(n(width)).append("\" height=\"").append(n(height + HEADROOM));
         if (radius > 0) {
             body.append("\" rx=\"").append(n(radius));
         }
@@ -110,7 +110,7 @@ final class Drawing {
     /** A filled rectangle without an outline. */
     void fill(String colour, double x, double y, double width, double height) {
         body.append("<rect x=\"").append(n(x)).append("\" y=\"").append(n(y));
-        body.append("\" width=\"").append(n(width)).append("\" height=\"").append(n(height));
+        body.append("\" width=\"").append(n(width)).append("\" height=\"").append(n(height + HEADROOM));
         body.append("\" fill=\"").append(colour).append("\"/>\n");
     }
 
@@ -181,12 +181,15 @@ final class Drawing {
      * @param title what it shows, a few words
      * @param description what is to be seen in it, for those who cannot see it
      */
+    /** Above the uppermost capitals, for their accents. */
+    private static final double HEADROOM = 3;
+
     String svg(double height, String title, List<String> description) {
         StringBuilder svg = new StringBuilder();
         svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawn\" role=\"img\" aria-labelledby=\"");
-        svg.append(id).append("-title ").append(id).append("-desc\" viewBox=\"0 0 ");
-        svg.append(n(WIDTH)).append(' ').append(n(height));
-        svg.append("\" width=\"").append(n(WIDTH)).append("pt\" height=\"").append(n(height));
+        svg.append(id).append("-title ").append(id).append("-desc\" viewBox=\"0 ");
+        svg.append(n(-HEADROOM)).append(' ').append(n(WIDTH)).append(' ').append(n(height + HEADROOM));
+        svg.append("\" width=\"").append(n(WIDTH)).append("pt\" height=\"").append(n(height + HEADROOM));
         svg.append("pt\" font-family=\"Source Sans Pro, Arial Narrow, sans-serif\">\n");
         svg.append("<title id=\"")
                 .append(id)

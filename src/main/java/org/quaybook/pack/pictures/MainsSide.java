@@ -128,7 +128,12 @@ final class MainsSide {
                     Anchor.END,
                     RAIL - 6,
                     turn - 3,
-                    subject.say(parts.shore() ? "mains-side.shore-only" : "mains-side.generator-only"));
+                    subject.say(
+                            !parts.shore()
+                                    ? "mains-side.generator-only"
+                                    : parts.generatorFeedsTheRest()
+                                            ? "mains-side.shore-or-generator"
+                                            : "mains-side.shore-only"));
             y = groups(shore, feeder(shore), turn, turn + 2, parts.shoreOutlets());
         }
         List<Group> generator = parts.groups(Source.GENERATOR);

@@ -142,6 +142,18 @@ final class Parts {
                                 .isPresent());
     }
 
+    /** Whether the outlets that the inverter never feeds hang on the generator too. */
+    boolean generatorFeedsTheRest() {
+        return generatorFeeds()
+                && job.sockets().stream()
+                        .filter(socket -> !Given.maybe(socket.shoreOff())
+                                .filter(Source.INVERTER::equals)
+                                .isPresent())
+                        .anyMatch(socket -> Given.maybe(socket.generatorOn())
+                                .filter(Source.GENERATOR::equals)
+                                .isPresent());
+    }
+
     private Stream<Charging> chargers(ChargeKind kind) {
         return job.charging().stream().filter(charging -> charging.kind() == kind);
     }

@@ -174,6 +174,9 @@ final class SystemPicture {
         for (Charging charging : chargers) {
             note.add(Lettering.NAME, parts.nameOf(charging));
             note.add(Lettering.SMALL, subject.given(charging.current()));
+            if (parts.shore() && parts.generator() && Parts.fedBy(charging) == Source.SHORE) {
+                note.add(Lettering.SMALL, subject.say("system.charger.shore-only"));
+            }
         }
         return new Box("charger", CHARGER, LEFT + LEFT_WIDTH - CHARGER, note.note());
     }
@@ -236,7 +239,12 @@ final class SystemPicture {
                     "shore-only",
                     LEFT,
                     LEFT_WIDTH,
-                    subject.say(parts.shore() ? "system.shore-only" : "system.generator-only"),
+                    subject.say(
+                            !parts.shore()
+                                    ? "system.generator-only"
+                                    : parts.generatorFeedsTheRest()
+                                            ? "system.shore-or-generator"
+                                            : "system.shore-only"),
                     subject.words().list(only)));
         }
         double height = tallest(boxes);
@@ -352,7 +360,9 @@ final class SystemPicture {
             lines.add(subject.say(parts.shore() ? "system.desc.through" : "system.desc.through.generator"));
         }
         if (!onShoreOnly().isEmpty() && parts.shore()) {
-            lines.add(subject.say("system.desc.shore-only", onShoreOnly()));
+            lines.add(subject.say(
+                    parts.generatorFeedsTheRest() ? "system.desc.shore-or-generator" : "system.desc.shore-only",
+                    onShoreOnly()));
         }
         return lines;
     }

@@ -243,4 +243,13 @@ class GuideAdviceTest {
                         "now"))
                 .doesNotContain("reckoned as new");
     }
+
+    /** A charger that the job hangs on the shore alone is not looked for while the generator runs. */
+    @Test
+    void aGeneratorThatFeedsNoChargerIsNotSaidToFailAtIt() {
+        assertThat(new TroubleChapter(brief(DemoJob.of("marmalade-meridian"))).rows())
+                .noneMatch(row -> text(row, "symptom").startsWith("The generator runs"));
+        assertThat(new TroubleChapter(brief(DemoJob.of("hut-seventeen"))).rows())
+                .anyMatch(row -> text(row, "symptom").startsWith("The generator runs"));
+    }
 }

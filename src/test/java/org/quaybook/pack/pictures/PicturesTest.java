@@ -459,4 +459,36 @@ class PicturesTest {
                 .forEach(picture -> page.append(picture.svg()).append("\n<hr/>\n"));
         KeptFile.assertSame(Path.of("src/test/resources/pictures", demo + ".html"), page.toString(), "pictures");
     }
+
+    /** What the generator feeds besides the inverter's outlets is not said to live on shore power alone. */
+    @Test
+    void saysWhatTheGeneratorFeeds(@TempDir Path folder) {
+        DrawnJob both = drawn("marmalade-meridian");
+        assertThat(both.picture("mainsSide").flowing()).contains("on shore power or generator");
+        assertThat(both.picture("system").flowing())
+                .contains("On shore power or generator")
+                .contains("on shore power only");
+        DrawnJob shore = DrawnJob.changed(
+                "marmalade-meridian",
+                folder,
+                text -> text.replace(
+                        "shore-off: nothing, generator-on: generator", "shore-off: nothing, generator-on: nothing"));
+        assertThat(shore.picture("mainsSide").flowing())
+                .contains("on shore power only")
+                .doesNotContain("on shore power or generator");
+        assertThat(shore.picture("system").flowing()).contains("Only on shore power");
+    }
+
+    /** An accent on a capital of the uppermost line is part of the picture. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void leavesRoomForAccents(String demo) {
+        drawn(demo)
+                .pictures()
+                .values()
+                .forEach(picture -> assertThat(Double.parseDouble(
+                                picture.root().getAttribute("viewBox").split(" ", -1)[1]))
+                        .as(picture.name())
+                        .isLessThanOrEqualTo(-3));
+    }
 }
