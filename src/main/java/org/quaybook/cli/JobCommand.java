@@ -78,6 +78,14 @@ abstract class JobCommand implements Callable<Integer> {
         return Exit.BAD_INPUT;
     }
 
+    /** Lists on the way for errors what forbids handing over. */
+    final void tellForbidding(Assessment assessment) {
+        report(err())
+                .findings(
+                        assessment.findings().stream().filter(Finding::forbids).toList());
+        err().println();
+    }
+
     final Report report(PrintWriter to) {
         return new Report(to, words, ansi());
     }

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
-import org.quaybook.checks.Finding;
 import org.quaybook.job.LabelStock;
 import org.quaybook.pack.LabelJob;
 import org.quaybook.pack.LabelWish;
@@ -102,8 +101,8 @@ final class LabelsCommand extends JobCommand {
                     + "(default: ${DEFAULT-VALUE}).")
     private int dpi = 300;
 
-    @Option(names = "--templates", paramLabel = "FOLDER", description = "Words of your own, as for “quaybook pack”.")
-    private @Nullable Path templates;
+    @Mixin
+    private OwnTemplates templates = new OwnTemplates();
 
     @Override
     public Integer call() {
@@ -112,20 +111,14 @@ final class LabelsCommand extends JobCommand {
         }
         // Told before anything is read.
         move.read(line(), words);
-        if (templates != null && !Files.isDirectory(templates)) {
-            throw new ParameterException(line(), words.say("cli.no-templates", templates.toString()));
-        }
+        templates.read(line(), words);
         return super.call();
     }
 
     @Override
     int judged(Path job, Road.Judged judged, Assessment assessment) {
         if (assessment.forbidsHandover()) {
-            report(err())
-                    .findings(assessment.findings().stream()
-                            .filter(Finding::forbids)
-                            .toList());
-            err().println();
+            tellForbidding(assessment);
             err().println(words.say("cli.labels.forbidden", job.toString()));
             return Exit.FORBIDDEN;
         }
@@ -136,7 +129,8 @@ final class LabelsCommand extends JobCommand {
         }
         Path target = to.resolve(assessment.job().job().number());
         try {
-            LabelJob done = LabelJob.of(judged, templates, wish(found.get()), Main.Version.number());
+            LabelJob done =
+                    LabelJob.of(judged, templates.read(line(), words), wish(found.get()), Main.Version.number());
             if (!done.files().isEmpty()) {
                 PackFolder.write(target, LabelJob.MARK, done.files());
             }

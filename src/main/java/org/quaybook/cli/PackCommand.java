@@ -1,20 +1,18 @@
 package org.quaybook.cli;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
-import org.quaybook.checks.Finding;
 import org.quaybook.job.Job;
 import org.quaybook.pack.NotPrinted;
 import org.quaybook.pack.PackFolder;
 import org.quaybook.pack.Road;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 
 /** {@code quaybook pack}. */
 @Command(
@@ -38,11 +36,8 @@ final class PackCommand extends JobCommand {
             description = "Where the packs go (default: ${DEFAULT-VALUE}).")
     private Path to = Path.of("packs");
 
-    @Option(
-            names = "--templates",
-            paramLabel = "FOLDER",
-            description = "Templates of your own: each file takes the place of the built-in one of the same name.")
-    private @Nullable Path templates;
+    @Mixin
+    private OwnTemplates templates = new OwnTemplates();
 
     @Option(
             names = "--watch",
@@ -82,11 +77,7 @@ final class PackCommand extends JobCommand {
     @Override
     int judged(Path job, Road.Judged judged, Assessment assessment) {
         if (assessment.forbidsHandover()) {
-            report(err())
-                    .findings(assessment.findings().stream()
-                            .filter(Finding::forbids)
-                            .toList());
-            err().println();
+            tellForbidding(assessment);
             err().println(summary(job, assessment));
             err().println(words.say("cli.not-packed", job.toString()));
             Path sheet = sheet(assessment.job());
@@ -151,9 +142,6 @@ final class PackCommand extends JobCommand {
     }
 
     private @Nullable Path templates() {
-        if (templates != null && !Files.isDirectory(templates)) {
-            throw new ParameterException(line(), words.say("cli.no-templates", templates.toString()));
-        }
-        return templates;
+        return templates.read(line(), words);
     }
 }

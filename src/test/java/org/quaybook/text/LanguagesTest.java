@@ -119,6 +119,16 @@ class LanguagesTest {
                 .isEmpty();
     }
 
+    /** A slip of the pen; languages that may say a word twice do so with short ones only. */
+    @ParameterizedTest
+    @MethodSource("org.quaybook.text.Words#languages")
+    void noLongWordIsSaidTwiceInARow(String language) {
+        assertThat(handedOver(language))
+                .allSatisfy((key, sentence) -> assertThat(sentence)
+                        .as(key)
+                        .doesNotContainPattern("(?iu)(?<!\\p{L})(\\p{L}{4,}) \\1(?!\\p{L})"));
+    }
+
     @Test
     void aVariantSaysOnlyWhatItSaysOtherwise() throws IOException {
         for (String area : areas("en-US")) {

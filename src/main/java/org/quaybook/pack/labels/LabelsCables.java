@@ -174,15 +174,7 @@ final class LabelsCables {
         double x = EDGE + BAND + EDGE;
         double room = blocks.atLeast(width - x - EDGE);
         double y = blocks.parts(parts, x, EDGE, room);
-        y = blocks.stamp(
-                        facts.say(
-                                "cable.stamp",
-                                facts.job().job().number(),
-                                facts.job().job().revision()),
-                        x,
-                        y + 1,
-                        room)
-                + EDGE;
+        y = stamp(blocks, x, y, room);
         marks.add(Panel.filled(new Box(EDGE, EDGE, BAND, y - 2 * EDGE), LabelsTerminals.colour(pole)));
         double signX = EDGE + (BAND - SIGN) / 2;
         LabelsTerminals.sign(pole == Pole.POSITIVE, new Box(signX, EDGE + 0.5, SIGN, SIGN), marks);
@@ -310,6 +302,13 @@ final class LabelsCables {
         return tied(design, face, width);
     }
 
+    /** Job and revision at the foot of a face; returns where it ends. */
+    private double stamp(LabelBlocks blocks, double x, double y, double room) {
+        String stamp = facts.say(
+                "cable.stamp", facts.job().job().number(), facts.job().job().revision());
+        return blocks.stamp(stamp, x, y + 1, room) + EDGE;
+    }
+
     private Text earthFace(String notice, LabelPart what, double width) {
         List<Mark> marks = new ArrayList<>();
         LabelBlocks blocks = new LabelBlocks(LabelReading.HAND.cap(), Dots.DPI_300, marks);
@@ -317,15 +316,7 @@ final class LabelsCables {
         double room = blocks.atLeast(width - x - EDGE);
         double y = blocks.text(List.of(notice), LabelBlocks.style(LabelPart.Voice.STRONG, EARTH_CAP), x, EDGE, room);
         y = blocks.parts(List.of(what), x, y + EDGE, room);
-        y = blocks.stamp(
-                        facts.say(
-                                "cable.stamp",
-                                facts.job().job().number(),
-                                facts.job().job().revision()),
-                        x,
-                        y + 1,
-                        room)
-                + EDGE;
+        y = stamp(blocks, x, y, room);
         double height = y - 2 * EDGE;
         marks.add(Panel.filled(new Box(EDGE, EDGE, BAND, height), EARTH_GREEN));
         marks.add(Panel.filled(new Box(EDGE + BAND / 3, EDGE, BAND / 3, height), SignColours.YELLOW));
