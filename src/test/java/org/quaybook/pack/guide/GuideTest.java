@@ -698,4 +698,20 @@ class GuideTest {
             assertThat(contents(guide).keySet()).containsExactlyElementsOf(chapters(without));
         }
     }
+
+    /** A dash that stands in the table of uses is explained above it, one that does not stand there is not. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void dashesAmongTheUsesAreExplained(String demo) {
+        String text = printed(demo).text().replaceAll("\\s+", " ");
+        List<ApplianceFigures> able = DemoJob.of(demo).assessment().figures().appliances().stream()
+                .filter(ApplianceFigures::runs)
+                .toList();
+        boolean single = able.stream().anyMatch(it -> it.sharePerUse().isPresent());
+        boolean several = able.stream().anyMatch(it -> it.sharePerUse().isEmpty());
+
+        assertThat(text.contains("A dash: its length of use is not known.")).isEqualTo(single && several);
+        assertThat(text.contains("A dash in the last column"))
+                .isEqualTo(able.stream().anyMatch(it -> it.alarmBelow().isEmpty()));
+    }
 }
