@@ -17,6 +17,6 @@ public record Craft(
 
         @Means("whether a petrol engine or tank shares a space with the installation") @Nullable Given<Boolean> petrolAboard,
 
-        @Means("where it usually lies; never published") @Nullable String berth,
+        @Means("where it usually lies; never published") @Personal @Nullable String berth,
 
         Place place) {}

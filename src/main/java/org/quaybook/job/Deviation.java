@@ -8,6 +8,6 @@ import org.quaybook.diag.Place;
 public record Deviation(
         @Means("id of the check") String check,
         @Means("reason") String why,
-        @Means("who accepts it") String by,
+        @Means("who accepts it") @Personal String by,
         @Means("when") @Done LocalDate on,
         Place place) {}

@@ -64,7 +64,8 @@ record Field(RecordComponent component, String key, Form form, Class<?> type, bo
         return new Field(component, Names.key(component.getName()), form, value, isOfFormat(value), required);
     }
 
-    private static boolean isOfFormat(Class<?> type) {
+    /** Whether a class is a record of the format, whose components are keys. */
+    static boolean isOfFormat(Class<?> type) {
         return type.isRecord()
                 && Arrays.stream(type.getRecordComponents()).anyMatch(it -> it.isAnnotationPresent(Means.class));
     }

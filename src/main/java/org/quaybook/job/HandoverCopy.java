@@ -1,11 +1,9 @@
 package org.quaybook.job;
 
-import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A job file as it travels with documents that leave the installer's hands: word for word, but without the sections
@@ -13,9 +11,6 @@ import java.util.stream.Stream;
  * names who was shown the installation.
  */
 public final class HandoverCopy {
-
-    /** A shorter text is no name: blanking berth "7" would blank every 7. */
-    private static final int SHORTEST = 4;
 
     private static final String BLANK = "–";
 
@@ -36,9 +31,7 @@ public final class HandoverCopy {
      */
     public static Optional<String> of(String text, Job job, Vocabulary vocabulary) {
         String left = BERTH.matcher(SECTIONS.matcher(text).replaceAll("")).replaceAll("");
-        for (Pattern mention : mentions(job)) {
-            left = mention.matcher(left).replaceAll(Matcher.quoteReplacement(BLANK));
-        }
+        left = Mentions.of(ownersSide(job), BLANK).blank(left);
         Job copy = JobReader.parse(left, "", vocabulary).job();
         boolean clean = copy != null
                 && copy.owner() == null
@@ -47,26 +40,18 @@ public final class HandoverCopy {
         return clean ? Optional.of(left) : Optional.empty();
     }
 
-    private static List<Pattern> mentions(Job job) {
+    /** Who did the work and who tested stays: the copy goes with documents that name them. */
+    private static Stream<@Nullable String> ownersSide(Job job) {
         Owner owner = job.owner();
         Rehearsal rehearsal = job.rehearsal();
         return Stream.of(
-                        owner == null ? Stream.<String>of() : Stream.of(owner.name(), owner.phone(), owner.email()),
-                        rehearsal == null ? Stream.<String>of() : Stream.of(rehearsal.with()),
-                        Stream.of(job.craft().berth()),
-                        job.accounts().stream().map(Account::holder))
-                .flatMap(names -> names)
-                .filter(Objects::nonNull)
-                .map(String::strip)
-                .filter(mention -> mention.codePointCount(0, mention.length()) >= SHORTEST)
-                .distinct()
-                .map(HandoverCopy::mention)
-                .toList();
-    }
-
-    private static Pattern mention(String name) {
-        return Pattern.compile(
-                "(?<![\\p{L}\\p{N}])" + Pattern.quote(name) + "(?![\\p{L}\\p{N}])",
-                Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+                        owner == null
+                                ? Stream.<@Nullable String>of()
+                                : Stream.<@Nullable String>of(owner.name(), owner.phone(), owner.email()),
+                        Stream.<@Nullable String>of(
+                                rehearsal == null ? null : rehearsal.with(),
+                                job.craft().berth()),
+                        job.accounts().stream().<@Nullable String>map(Account::holder))
+                .flatMap(names -> names);
     }
 }

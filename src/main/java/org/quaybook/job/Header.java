@@ -55,7 +55,7 @@ public record Header(
 
         @Means("paper of the documents; unless said, that of the rulebook's country") @Nullable PaperKind paper,
 
-        @Means("who did the work") @Nullable String fitter,
+        @Means("who did the work") @Personal @Nullable String fitter,
         Place place) {
     public Header {
         languages = List.copyOf(languages);

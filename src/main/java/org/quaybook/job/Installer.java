@@ -8,7 +8,7 @@ import org.quaybook.diag.Place;
 @Means("The installer profile: what the documents say about the firm.")
 public record Installer(
         @Means("name of the firm") String firm,
-        @Means("whom to ask for") @Nullable String contact,
+        @Means("whom to ask for") @Personal @Nullable String contact,
         @Means("telephone") @Nullable String phone,
         @Means("e-mail") @Nullable String email,
         @Means("lines of the postal address") List<String> address,
@@ -49,5 +49,23 @@ public record Installer(
         Place place) {
     public Installer {
         address = List.copyOf(address);
+    }
+
+    /** The firm without whom to ask for there. */
+    public Installer withoutPeople() {
+        return new Installer(
+                firm,
+                null,
+                phone,
+                email,
+                address,
+                website,
+                registration,
+                logo,
+                colours,
+                chapter,
+                records,
+                tables,
+                place);
     }
 }

@@ -1,8 +1,11 @@
 package org.quaybook.job;
 
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
@@ -13,7 +16,7 @@ public record Job(
         @Means("who, when, by which rules") Header job,
         @Means("what the installation lives in") Craft craft,
 
-        @Means("who the pack is for; never published") @Nullable Owner owner,
+        @Means("who the pack is for; never published") @Personal @Nullable Owner owner,
 
         @Means("the batteries") Bank bank,
         @Means("the inverter") Inverter inverter,
@@ -46,10 +49,10 @@ public record Job(
         @Means("old work left in place, not looked at or not tested")
         List<String> scope,
 
-        @Means("what the insurance policy asks of use and charging")
+        @Means("what the insurance policy asks of use and charging") @Personal
         List<String> policyConditions,
 
-        @Means("remote accounts that go with the installation; no passwords")
+        @Means("remote accounts that go with the installation; no passwords") @Personal
         List<Account> accounts,
 
         @Means("what the owner did at handover") @Nullable Rehearsal rehearsal,
@@ -88,7 +91,19 @@ public record Job(
         translations.stream()
                 .filter(translation -> translation.language().equals(language))
                 .forEach(translation -> texts.putAll(translation.byText()));
-        return texts.isEmpty() ? this : Translator.translated(this, texts);
+        return texts.isEmpty() ? this : new Rewriting(text -> texts.getOrDefault(text, text)).of(this);
+    }
+
+    /**
+     * This job as anybody may read it: without what is {@link Personal}, and with a blank wherever another text repeats it.
+     *
+     * @param others further names to blank, such as the installer's contact
+     * @param role what may stand for a person, such as a firm's name; empty if nothing may
+     * @param blank what stands in the place of a name
+     */
+    public Job withoutPeople(Collection<String> others, Function<String, Optional<String>> role, String blank) {
+        Mentions mentions = Mentions.of(Stream.concat(People.of(this).stream(), others.stream()), blank);
+        return new Rewriting(mentions::blank, role, blank).of(this);
     }
 
     /** This job with tests of a later visit after its own. */

@@ -18,7 +18,7 @@ public record Readings(
         @Means(value = "day of the visit", example = "2027-05-14")
         LocalDate on,
 
-        @Means("who tested") @Nullable String by,
+        @Means("who tested") @Personal @Nullable String by,
         @Means("instrument used") @Nullable String instrument,
         @Means("the tests, as in the job file") List<TestResult> tests,
         Place place) {

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 @Means("What the owner did at handover.")
 public record Rehearsal(
         @Means("when") @Done LocalDate on,
-        @Means("who was there") @Nullable String with,
+        @Means("who was there") @Personal @Nullable String with,
         @Means("started the system") @Nullable Given<Boolean> started,
         @Means("switched everything off") @Nullable Given<Boolean> allOff,
 

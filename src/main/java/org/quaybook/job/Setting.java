@@ -12,6 +12,6 @@ public record Setting(
         @Means("what it is set to") String value,
         @Means("what it was before") @Nullable String was,
         @Means("when it was last changed") @Done @Nullable LocalDate on,
-        @Means("who changed it") @Nullable String by,
+        @Means("who changed it") @Personal @Nullable String by,
         @Means("season it is for") @Nullable String season,
         Place place) {}

@@ -29,7 +29,7 @@ public record TestResult(
         @Nullable Given<Temperature> ambient,
 
         @Means("for a test without a reading") @Nullable Outcome outcome,
-        @Means("who tested") @Nullable String by,
+        @Means("who tested") @Personal @Nullable String by,
         @Means("when") @Done @Nullable LocalDate on,
         @Means("instrument used") @Nullable String instrument,
         Place place) {

@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -26,7 +25,6 @@ import org.quaybook.job.JobReading;
 import org.quaybook.job.ReadingsReading;
 import org.quaybook.job.Vocabulary;
 import org.quaybook.pack.guide.Guide;
-import org.quaybook.pack.guide.GuidePage;
 import org.quaybook.pack.labels.Labels;
 import org.quaybook.pack.labels.LabelsPrinted;
 import org.quaybook.pack.sheets.QuickCards;
@@ -34,8 +32,8 @@ import org.quaybook.pack.sheets.SingleSheets;
 import org.quaybook.pack.worksheet.Worksheet;
 import org.quaybook.record.Branding;
 import org.quaybook.record.Edition;
+import org.quaybook.record.PublicEdition;
 import org.quaybook.record.RecordLink;
-import org.quaybook.record.RecordSite;
 import org.quaybook.reference.Rulebook;
 import org.quaybook.render.Attachment;
 import org.quaybook.render.Booklet;
@@ -184,7 +182,8 @@ public final class Road {
         files.put(
                 "worksheet.pdf",
                 Worksheet.pdf(assessment, installers(assessment, ownTemplates), templates, labels.notes()));
-        files.putAll(record(editions, link, branding, templates));
+        files.putAll(new RecordFiles(branding, templates, version)
+                .of(publicEditions(editions), publicEditions(labelled), List.of()));
         byte[] figures = FiguresJson.of(it, words, Labels.notes(labelled, branding, link), version);
         files.put("figures.json", figures);
         for (Edition edition : editions) {
@@ -195,20 +194,8 @@ public final class Road {
         return files;
     }
 
-    /** The record with the guide of each language beside it. */
-    private static Map<String, byte[]> record(
-            List<Edition> editions, RecordLink link, Branding branding, Templates templates) {
-        Edition first = editions.get(0);
-        Map<String, byte[]> files = new TreeMap<>();
-        Map<String, String> guides = new LinkedHashMap<>();
-        for (Edition edition : editions) {
-            String name = GuidePage.name(edition.words().language(), edition.equals(first));
-            guides.put(name, edition.words().say("language.name"));
-            files.put("record/" + link.folder() + "/" + name, GuidePage.html(edition, branding, templates));
-        }
-        RecordSite.page(first.assessment(), first.words(), branding, templates, guides, List.of())
-                .forEach((path, content) -> files.put("record/" + path, content));
-        return files;
+    private static List<PublicEdition> publicEditions(List<Edition> editions) {
+        return editions.stream().map(PublicEdition::of).toList();
     }
 
     /** The guide of one language: small, as a booklet to fold, and on whole pages in larger type. */

@@ -218,6 +218,7 @@ final class AsFitted {
                 .put("value", setting.value())
                 .put("was", setting.was())
                 .put("on", setting.on() == null ? "" : words.date(setting.on()))
+                .put("by", setting.by())
                 .put("season", setting.season())
                 .map();
     }

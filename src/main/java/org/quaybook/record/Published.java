@@ -5,13 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.quaybook.checks.Assessment;
-import org.quaybook.text.Words;
 
 /**
  * What anybody who scans the label may read: the whole model of the record page. Only the facts listed here get in, so
- * that a fact added elsewhere stays private until somebody lists it. Owner, berth, hull number, insurance, accounts,
- * signatures and everyone's name have no place; and where a free text of the job repeats one of them, it is blanked.
+ * that a fact added elsewhere stays private until somebody lists it; and {@link PublicEdition} has taken out everyone's
+ * name before.
  *
  * @param facts texts, numbers, booleans, lists and maps
  */
@@ -176,7 +174,7 @@ public record Published(Map<String, Object> facts) {
                     "allowed"),
             subject("charging", "name", "current", "peak", "rated", "fedBy", "coldStop", "temperatureSensor"),
             subject("generator", "power", "neutralBond", "where"),
-            subject("settings", "device", "name", "value", "was", "on", "season"),
+            subject("settings", "device", "name", "value", "was", "on", "by", "season"),
             subject(
                     "tests",
                     "kind",
@@ -222,9 +220,10 @@ public record Published(Map<String, Object> facts) {
         return value;
     }
 
-    /** What may be shown of a job, in the words of one language. */
-    public static Published of(Assessment assessment, Words words) {
-        Discretion discretion = Discretion.ofAll(assessment, words.say("record.blanked"));
-        return new Published(discretion.blank(new Published(new RecordFacts(assessment, words).all()).facts()));
+    /** What may be shown of a job. */
+    public static Published of(PublicEdition edition) {
+        return new Published(new RecordFacts(
+                        edition.edition().assessment(), edition.edition().words())
+                .all());
     }
 }

@@ -1,19 +1,16 @@
 package org.quaybook.record;
 
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.quaybook.checks.Assessment;
 import org.quaybook.job.Header;
+import org.quaybook.job.Installer;
 import org.quaybook.render.Colour;
 import org.quaybook.render.Contrast;
 import org.quaybook.render.TemplateFunction;
@@ -21,23 +18,26 @@ import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
 
 /**
- * The install record as static files for any web host: one page below the record's code, and a page for codes that
- * nobody knows. A page is a single file with everything in it: no script, no font, no picture from elsewhere.
+ * The install record as static files for any web host: below the record's code a page in each language of the job, what
+ * keeps them readable without a signal, and beside it the page for codes that nobody knows. A page is a single file with
+ * everything in it: nothing comes from elsewhere, and without scripts nothing that it says is missing.
  */
 public final class RecordSite {
 
-    /** The file names that may stand beside the page and be offered there. */
-    public static final Set<String> DOWNLOADS = Set.of("guide.pdf", "labels.pdf", "figures.json");
+    /** The page for what is not there: most web hosts show a file of this name. */
+    public static final String UNKNOWN_CODE = "404.html";
 
     /** Bytes; a larger one stays off the page, which has to open where there is hardly any signal. */
     private static final int LARGEST_LOGO = 30_000;
 
-    private final Words words;
+    private final Installer installer;
+    private final Header header;
     private final Branding branding;
     private final Templates templates;
 
-    private RecordSite(Words words, Branding branding, Templates templates) {
-        this.words = words;
+    private RecordSite(Installer installer, Header header, Branding branding, Templates templates) {
+        this.installer = installer;
+        this.header = header;
         this.branding = branding;
         this.templates = templates;
     }
@@ -45,67 +45,150 @@ public final class RecordSite {
     /**
      * The files of one record.
      *
-     * @param guides the owner's guide as pages that the caller puts beside this one: file name to its language's own name
-     * @param downloads files that the caller puts beside the page, of {@link #DOWNLOADS}, in the order to offer them
-     * @return content by path: {@code <CODE>/index.html} and {@code 404.html}
-     * @throws IllegalArgumentException for a download of another name
+     * @param leaves one a language of the job, its first language first
+     * @param history the earlier revisions, oldest first
+     * @return content by path: {@code <CODE>/…} and {@link #UNKNOWN_CODE}
      */
-    public static Map<String, byte[]> page(
-            Assessment assessment,
-            Words words,
-            Branding branding,
-            Templates templates,
-            Map<String, String> guides,
-            List<String> downloads) {
-        if (!DOWNLOADS.containsAll(downloads)) {
-            throw new IllegalArgumentException("can offer " + DOWNLOADS + ", not " + downloads);
-        }
-        RecordSite site = new RecordSite(words, branding, templates);
-        Published published = Published.of(assessment, words);
-        String folder = new RecordLink(
-                        assessment.installer().records(), assessment.job().job().record())
-                .folder();
+    public static Map<String, byte[]> files(
+            List<RecordLeaf> leaves, List<Issued> history, Branding branding, Templates templates) {
+        RecordLeaf first = leaves.get(0);
+        Installer installer = first.edition().edition().assessment().installer();
+        Header header = first.edition().edition().assessment().job().job();
+        RecordSite site = new RecordSite(installer, header, branding, templates);
         Map<String, byte[]> files = new TreeMap<>();
+        String folder = new RecordLink(installer.records(), header.record()).folder() + "/";
+        for (RecordLeaf leaf : leaves) {
+            files.put(folder + leaf.page(), site.page(leaf, leaves, history));
+            files.put(folder + leaf.whole(), site.whole(leaf));
+        }
         files.put(
-                folder + "/index.html", site.record(published, assessment.job().job(), guides, downloads));
-        files.put("404.html", site.unknownCode(published));
+                folder + OfflineScript.FILE,
+                new OfflineScript(templates).of(header, leaves, files.values()).getBytes(StandardCharsets.UTF_8));
+        files.put(UNKNOWN_CODE, site.unknownCode());
         return files;
     }
 
-    private byte[] record(Published published, Header header, Map<String, String> guides, List<String> downloads) {
-        Map<String, Object> model = new LinkedHashMap<>(published.facts());
-        model.put(
-                "guides",
-                guides.entrySet().stream()
-                        .map(guide -> Map.of("file", guide.getKey(), "language", guide.getValue()))
-                        .toList());
-        model.put("downloads", downloads);
+    private byte[] page(RecordLeaf leaf, List<RecordLeaf> leaves, List<Issued> history) {
+        Map<String, Object> model = model(leaf);
+        model.put("languages", languages(leaf, leaves));
+        model.put("history", history.stream().map(issued -> row(issued, leaf)).toList());
+        model.put("diagrams", leaf.diagrams());
+        model.put("book", "");
+        return fill("record/page.ftlh", leaf.words(), model, PageScript.of(templates, "record/page.js"));
+    }
+
+    /** For keeping: no other file is needed, and none is linked. */
+    private byte[] whole(RecordLeaf leaf) {
+        Map<String, Object> model = model(leaf);
+        model.put("languages", List.of());
+        model.put("history", List.of());
+        model.put("diagrams", List.of());
+        model.put("book", leaf.book().chapters());
+        model.put("bookStyle", leaf.book().style());
+        model.put("downloads", List.of());
+        return fill("record/page.ftlh", leaf.words(), model, PageScript.NONE);
+    }
+
+    private Map<String, Object> model(RecordLeaf leaf) {
+        Words words = leaf.words();
+        Map<String, Object> model =
+                new LinkedHashMap<>(Published.of(leaf.edition()).facts());
+        model.put("guide", leaf.guide());
+        model.put("whole", leaf.whole());
+        model.put("downloads", leaf.downloads().stream().map(RecordSite::row).toList());
+        model.put("digest", leaf.digest());
         model.put("printMark", cssText(words.say("record.print-mark", header.record(), header.revision())));
-        return fill("record/page.ftlh", model);
+        model.put("data", new RecordData(installer, header, leaf).json());
+        return model;
     }
 
-    /** Anybody can meet this page, so it knows the installer and nothing of any record. */
-    private byte[] unknownCode(Published published) {
+    private static List<Map<String, Object>> languages(RecordLeaf shown, List<RecordLeaf> leaves) {
+        return leaves.size() == 1
+                ? List.of()
+                : leaves.stream()
+                        .map(leaf -> new Rows()
+                                .put("file", leaf.page())
+                                .put("tag", leaf.edition().language())
+                                .put("name", leaf.words().say("language.name"))
+                                .put("shown", leaf.equals(shown))
+                                .map())
+                        .toList();
+    }
+
+    private static Map<String, Object> row(RecordLeaf.Download download) {
+        return new Rows()
+                .put("file", download.file())
+                .put("kind", download.kind())
+                .put("size", download.kilobytes())
+                .map();
+    }
+
+    private static Map<String, Object> row(Issued issued, RecordLeaf leaf) {
+        return new Rows()
+                .put("revision", String.valueOf(issued.revision()))
+                .put("date", leaf.words().date(issued.date()))
+                .put("isoDate", issued.date().toString())
+                .put("digest", issued.sha256())
+                .put("page", issued.folder() + "/" + leaf.page())
+                .map();
+    }
+
+    /** Anybody can meet this page, so it knows the installer and nothing of any record, and speaks every language. */
+    private byte[] unknownCode() {
         Map<String, Object> model = new LinkedHashMap<>();
-        model.put("installer", Objects.requireNonNull(published.facts().get("installer")));
-        model.put("printMark", "");
-        return fill("record/unknown-code.ftlh", model);
+        model.put("base", installer.records());
+        return everyLanguage("record/unknown-code.ftlh", model, PageScript.of(templates, "record/unknown-code.js"));
     }
 
-    private byte[] fill(String template, Map<String, Object> model) {
-        model.put("say", (TemplateFunction) this::say);
+    private byte[] everyLanguage(String template, Map<String, Object> model, PageScript script) {
+        List<Words> spoken = Words.languages().stream()
+                .filter(language -> !language.equals("en-US"))
+                .map(Words::of)
+                .toList();
+        model.put("installer", installerFacts());
+        model.put("printMark", "");
+        model.put(
+                "tongues",
+                spoken.stream()
+                        .map(words -> new Rows()
+                                .put("tag", words.language())
+                                .put("name", words.say("language.name"))
+                                .put("say", say(words))
+                                .map())
+                        .toList());
+        return fill(template, spoken.get(0), model, script);
+    }
+
+    private Map<String, Object> installerFacts() {
+        return new Rows()
+                .put("firm", installer.firm())
+                .put("phone", installer.phone())
+                .put("email", installer.email())
+                .put("address", installer.address())
+                .put("website", installer.website())
+                .put("registration", installer.registration())
+                .map();
+    }
+
+    private byte[] fill(String template, Words words, Map<String, Object> model, PageScript script) {
+        model.put("say", say(words));
         model.put("tel", (TemplateFunction) arguments -> dialled((String) arguments.get(0)));
         model.put("language", words.language());
         model.put("logo", logo());
         model.put("colours", colours());
-        String style = templates.fill("record/style.ftlh", model);
+        String style = templates.fill("record/style.ftlh", model)
+                + Objects.requireNonNullElse((String) model.get("bookStyle"), "");
         model.put("style", style);
-        model.put("styleHash", sha256(style));
+        // The pictures of the book carry styles of their own.
+        model.put(
+                "styleSource", model.containsKey("bookStyle") ? "'unsafe-inline'" : "'" + PageScript.hash(style) + "'");
+        model.put("script", script.text());
+        model.put("scriptSource", script.source());
         return templates.fill(template, model).getBytes(StandardCharsets.UTF_8);
     }
 
-    private String say(List<Object> arguments) {
-        return words.say(
+    private static TemplateFunction say(Words words) {
+        return arguments -> words.say(
                 (String) arguments.get(0),
                 arguments.subList(1, arguments.size()).toArray());
     }
@@ -140,15 +223,5 @@ public final class RecordSite {
                 .map(name -> (name.toLowerCase(Locale.ROOT).endsWith(".svg") ? "data:image/svg+xml" : "data:image/png")
                         + ";base64," + Base64.getEncoder().encodeToString(branding.logo()))
                 .orElse("");
-    }
-
-    /** How a content security policy names a style block. */
-    private static String sha256(String style) {
-        try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(style.getBytes(StandardCharsets.UTF_8));
-            return "sha256-" + Base64.getEncoder().encodeToString(digest);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
     }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.quaybook.DemoJobs;
 import org.quaybook.checks.Assessment;
 import org.quaybook.figures.Figures;
@@ -19,7 +20,11 @@ import org.quaybook.job.Job;
 import org.quaybook.job.JobReader;
 import org.quaybook.job.JobReading;
 import org.quaybook.job.Vocabulary;
+import org.quaybook.pack.guide.GuidePage;
+import org.quaybook.pack.guide.Palette;
+import org.quaybook.pack.pictures.Pictures;
 import org.quaybook.reference.Rulebook;
+import org.quaybook.render.InlineSvg;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
 
@@ -81,12 +86,51 @@ record Demos(Assessment assessment, Branding branding) {
         return job().job().record().symbols();
     }
 
+    /** The record in the languages of the job. */
     Map<String, byte[]> site() {
-        return RecordSite.page(assessment, Words.of("en-GB"), branding, Templates.builtIn(), Map.of(), DOWNLOADS);
+        return site(job().job().languages(), List.of());
+    }
+
+    Map<String, byte[]> site(List<String> languages, List<Issued> history) {
+        List<RecordLeaf> leaves = languages.stream()
+                .map(language -> leaf(language, language.equals(languages.get(0))))
+                .toList();
+        return RecordSite.files(leaves, history, branding, Templates.builtIn());
+    }
+
+    private RecordLeaf leaf(String language, boolean first) {
+        PublicEdition edition = edition(language);
+        Map<String, InlineSvg> pictures =
+                Pictures.of(edition.edition().assessment(), edition.edition().words(), new Palette(branding).look());
+        return new RecordLeaf(
+                edition,
+                first,
+                Stream.of("batterySide", "mainsSide", "circuits", "symbols")
+                        .flatMap(name -> Stream.ofNullable(pictures.get(name)))
+                        .toList(),
+                GuidePage.name(language, first),
+                GuidePage.book(edition, branding, Templates.builtIn()),
+                List.of(
+                        new RecordLeaf.Download("guide.pdf", "guide", 123_001),
+                        new RecordLeaf.Download("labels.pdf", "labels", 1),
+                        new RecordLeaf.Download("figures.json", "figures", 999)),
+                "ab".repeat(32));
+    }
+
+    PublicEdition edition(String language) {
+        Job translated = job().in(language);
+        Figures figures = Objects.requireNonNull(
+                Figures.of(translated, assessment.tables()).figures());
+        return PublicEdition.of(new Edition(
+                Assessment.of(translated, assessment.installer(), figures, assessment.tables()), Words.of(language)));
     }
 
     HtmlPage page() {
-        return HtmlPage.of(Objects.requireNonNull(site().get(code() + "/index.html")));
+        return page("index.html");
+    }
+
+    HtmlPage page(String file) {
+        return HtmlPage.of(Objects.requireNonNull(site().get(code() + "/" + file)));
     }
 
     HtmlPage unknownCode() {

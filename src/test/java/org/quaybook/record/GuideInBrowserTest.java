@@ -52,7 +52,7 @@ class GuideInBrowserTest {
 
     private static String html(String demo, String language) {
         Demos it = Demos.of(demo);
-        Edition edition = new Edition(it.assessment(), Words.of(language));
+        PublicEdition edition = PublicEdition.of(new Edition(it.assessment(), Words.of(language)));
         return new String(GuidePage.html(edition, it.branding(), Templates.builtIn()), StandardCharsets.UTF_8);
     }
 

@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -26,6 +28,8 @@ import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.ExpectedCondition;
+import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A real browser without a window, made as wide as a phone. */
 final class Phone implements AutoCloseable {
@@ -33,6 +37,7 @@ final class Phone implements AutoCloseable {
     private static final Path BROWSER = Path.of("/usr/bin/chromium");
     private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
     private static final ObjectMapper JSON = new ObjectMapper();
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
 
     /** WCAG 2.2 at level AA. */
     private static final List<String> RULES = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
@@ -101,7 +106,8 @@ final class Phone implements AutoCloseable {
         return (List<String>) Objects.requireNonNull(driver.executeScript("""
                 const room = document.documentElement.clientWidth;
                 const wide = [...document.querySelectorAll('body *')]
-                    .filter(e => e.getBoundingClientRect().right > room + 0.5 && !e.classList.contains('skip'))
+                    .filter(e => e.getBoundingClientRect().right > room + 0.5 && !e.classList.contains('skip')
+                        && e.closest('.diagram') === null)
                     .map(e => e.tagName + ' ' + e.textContent.trim().slice(0, 40));
                 return document.documentElement.scrollWidth > room ? ['page', ...wide] : wide;
                 """));
@@ -129,6 +135,41 @@ final class Phone implements AutoCloseable {
         driver.findElement(By.tagName("body")).sendKeys(Keys.TAB);
         WebElement stop = driver.switchTo().activeElement();
         return stop.isDisplayed() && stop.getLocation().getX() >= 0 ? stop.getText() : "";
+    }
+
+    /** Whether the first element that a selector finds can be seen. */
+    boolean shown(String selector) {
+        return driver.findElement(By.cssSelector(selector)).isDisplayed();
+    }
+
+    /** Follows the link of this text. */
+    void follow(String link) {
+        driver.findElement(By.linkText(link)).click();
+    }
+
+    /** Types into a field and sends its form. */
+    void type(String id, String text) {
+        driver.findElement(By.id(id)).sendKeys(text, Keys.ENTER);
+    }
+
+    /** Waits until a text can be seen. */
+    void awaitText(String text) {
+        await(page -> text().contains(text), text);
+    }
+
+    /** Waits until a service worker looks after the page. */
+    void awaitKept() {
+        await(
+                page -> Boolean.TRUE.equals(driver.executeAsyncScript(
+                        "const done = arguments[0]; navigator.serviceWorker.ready.then(() => done(true))")),
+                "a service worker");
+    }
+
+    private void await(ExpectedCondition<Boolean> condition, String what) {
+        new WebDriverWait(driver, PATIENCE)
+                .withMessage(what)
+                .ignoring(WebDriverException.class)
+                .until(condition);
     }
 
     /** All text that can be seen. */

@@ -70,7 +70,6 @@ class PublishedTest {
                                 owner.email(),
                                 job.craft().berth(),
                                 job.job().fitter(),
-                                job.job().number(),
                                 demo.assessment().installer().contact(),
                                 job.rehearsal() == null ? null : job.rehearsal().with()),
                         hands)

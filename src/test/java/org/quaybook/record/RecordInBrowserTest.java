@@ -10,9 +10,12 @@ import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -26,6 +29,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.quaybook.pack.guide.GuidePage;
+import org.quaybook.render.Templates;
 
 /** The record pages in a real browser at phone size, from a folder and from a web server. */
 class RecordInBrowserTest {
@@ -70,6 +75,12 @@ class RecordInBrowserTest {
         return folder.resolve(page).toUri().toString();
     }
 
+    private static List<String> pages(Demos demo) {
+        return demo.site().keySet().stream()
+                .filter(path -> path.endsWith(".html"))
+                .toList();
+    }
+
     private static String record(Demos demo) {
         return demo.code() + "/index.html";
     }
@@ -85,7 +96,7 @@ class RecordInBrowserTest {
     @MethodSource("demosAndWidths")
     void fromAFolder(String name, int width) throws IOException {
         Demos demo = Demos.of(name);
-        for (String page : List.of(record(demo), "404.html")) {
+        for (String page : pages(demo)) {
             String address = onDisk(demo.site(), page);
 
             phone.open(address, width);
@@ -103,19 +114,118 @@ class RecordInBrowserTest {
 
             phone.open(address, width);
 
-            fitsAndIsReadByEverybody(address);
-            assertThat(host.asked).containsExactly("/" + demo.code() + "/");
+            assertThat(phone.wider()).isEmpty();
+            assertThat(phone.complaints()).isEmpty();
+            assertThat(phone.requests()).startsWith(address).allMatch(asked -> asked.startsWith(host.address()));
+            assertThat(host.asked).startsWith("/" + demo.code() + "/");
+        }
+    }
+
+    /** After one visit the pages open without the host, in every language, and say that they are copies. */
+    @ParameterizedTest
+    @FieldSource("DEMOS")
+    void withoutASignal(String name) throws IOException {
+        Demos demo = Demos.of(name);
+        Map<String, byte[]> site = new TreeMap<>(demo.site());
+        List<String> kept = new ArrayList<>();
+        for (String language : demo.job().job().languages()) {
+            boolean first = kept.isEmpty();
+            String guide = GuidePage.name(language, first);
+            site.put(
+                    demo.code() + "/" + guide,
+                    GuidePage.html(demo.edition(language), demo.branding(), Templates.builtIn()));
+            kept.addAll(List.of(first ? "" : "index-" + language + ".html", guide));
+        }
+        String address;
+        try (Host host = new Host(site)) {
+            address = host.address() + demo.code() + "/";
+            phone.open(address, 360);
+            phone.awaitKept();
+            phone.open(address, 360);
+            assertThat(phone.shown(".saved")).isFalse();
+        }
+
+        for (String page : kept) {
+            phone.open(address + page, 360);
+
+            assertThat(phone.text()).as(page).contains(demo.job().craft().name());
+            assertThat(phone.wider()).as(page).isEmpty();
+            if (!page.startsWith("guide")) {
+                assertThat(phone.shown(".saved")).as(page).isTrue();
+            }
         }
     }
 
     @Test
-    void aMistypedCodeIsHelped() throws IOException {
+    void switchingTheLanguage() throws IOException {
         Demos demo = Demos.of("lantern-moth");
         try (Host host = new Host(demo.site())) {
-            phone.open(host.address() + demo.code().replace('8', '9') + "/", 390);
+            phone.open(host.address() + demo.code() + "/", 360);
 
-            assertThat(phone.text()).contains("This code is not known here", "01632 960118");
+            phone.follow("Nederlands");
+
+            assertThat(phone.text()).contains("In gevaar: alles uit");
+            phone.follow("English");
+            assertThat(phone.text()).contains("In danger: all off");
+        }
+    }
+
+    /** Each wrong symbol at each place is told to be a typing error, without the host's help (Crockford, from memory). */
+    @Test
+    void aMistypedCodeIsHelped() throws IOException {
+        Demos demo = Demos.of("lantern-moth");
+        String code = demo.code();
+        try (Host host = new Host(demo.site())) {
+            for (int at = 0; at < code.length(); at++) {
+                char other = code.charAt(at) == '7' ? 'K' : '7';
+                phone.open(host.address() + code.substring(0, at) + other + code.substring(at + 1) + "/", 390);
+
+                assertThat(phone.text())
+                        .contains("This code is not known here", "its last symbol does not fit", "01632 960118")
+                        .doesNotContain("written correctly");
+            }
             assertThat(phone.wider()).isEmpty();
+            assertThat(phone.barriers()).isEmpty();
+            phone.open(host.address() + code.substring(1) + "/", 390);
+            assertThat(phone.text()).contains("does not have 21 letters and digits");
+            phone.open(host.address() + "9F3K7TWMX2QA6HCED1RBY/", 390);
+            assertThat(phone.text()).contains("written correctly");
+        }
+    }
+
+    /** Small letters, hyphens, O for 0 and L for 1, in the address and typed into the page. */
+    @Test
+    void aCodeAsPeopleWriteItIsFound() throws IOException {
+        Demos demo = Demos.of("lantern-moth");
+        String typed = demo.job()
+                .job()
+                .record()
+                .toString()
+                .toLowerCase(Locale.ROOT)
+                .replace('0', 'o')
+                .replace('1', 'l');
+        try (Host host = new Host(demo.site())) {
+            phone.open(host.address() + typed + "/", 390);
+            phone.awaitText("In danger: all off");
+
+            phone.open(host.address() + "nothing/", 390);
+            phone.type("en-GB-code", typed);
+            phone.awaitText("In danger: all off");
+        }
+    }
+
+    /** Without scripts the page says in every language what a code looks like. */
+    @Test
+    void aMistypedCodeIsHelpedWithoutScripts() throws IOException {
+        Demos demo = Demos.of("lantern-moth");
+        phone.javaScript(false);
+        try {
+            phone.open(onDisk(demo.site(), "404.html"), 390);
+            assertThat(phone.text())
+                    .contains("This code is not known here", "Dieser Code ist hier nicht bekannt")
+                    .doesNotContain("Open the record");
+        } finally {
+            phone.javaScript(true);
         }
     }
 
@@ -229,7 +339,11 @@ class RecordInBrowserTest {
             asked.add(path);
             byte[] found = site.get(path.substring(1) + (path.endsWith("/") ? "index.html" : ""));
             byte[] content = found == null ? Objects.requireNonNull(site.get("404.html")) : found;
-            exchange.getResponseHeaders().set("Content-Type", "text/html; charset=" + StandardCharsets.UTF_8);
+            exchange.getResponseHeaders()
+                    .set(
+                            "Content-Type",
+                            (path.endsWith(".js") ? "text/javascript" : "text/html") + "; charset="
+                                    + StandardCharsets.UTF_8);
             exchange.sendResponseHeaders(found == null ? 404 : 200, content.length);
             exchange.getResponseBody().write(content);
             exchange.close();

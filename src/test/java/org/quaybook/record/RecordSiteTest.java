@@ -1,18 +1,21 @@
 package org.quaybook.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.LocalDate;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,7 +24,6 @@ import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
 import org.quaybook.quantity.Rounding;
-import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
 
 /** What the record page says, and how it is made. */
@@ -38,14 +40,40 @@ class RecordSiteTest {
         return WORDS.word(figure.stated());
     }
 
+    private static List<String> pages(Demos demo) {
+        return demo.site().keySet().stream()
+                .filter(path -> path.endsWith(".html"))
+                .toList();
+    }
+
+    private static boolean isWhole(String path) {
+        return path.contains("/record");
+    }
+
     @ParameterizedTest
     @FieldSource("DEMOS")
-    void twoSmallFilesAlwaysTheSame(String name) {
+    void smallFilesAlwaysTheSame(String name) {
         Demos demo = Demos.of(name);
         Map<String, byte[]> site = demo.site();
 
-        assertThat(site).containsOnlyKeys(demo.code() + "/index.html", "404.html");
-        assertThat(site.values()).allSatisfy(content -> assertThat(content).hasSizeLessThan(LARGEST));
+        assertThat(site)
+                .containsOnlyKeys(Stream.concat(
+                                Stream.of("404.html", demo.code() + "/offline.js"),
+                                demo.job().job().languages().stream()
+                                        .map(language -> language.equals(demo.job()
+                                                        .job()
+                                                        .languages()
+                                                        .get(0))
+                                                ? ""
+                                                : "-" + language)
+                                        .flatMap(suffix -> Stream.of("index", "record")
+                                                .map(page -> demo.code() + "/" + page + suffix + ".html")))
+                        .toList());
+        site.forEach((path, content) -> {
+            if (!isWhole(path)) {
+                assertThat(content).as(path).hasSizeLessThan(LARGEST);
+            }
+        });
         Demos.of(name)
                 .site()
                 .forEach((path, content) -> assertThat(content).as(path).isEqualTo(site.get(path)));
@@ -55,23 +83,38 @@ class RecordSiteTest {
     @ParameterizedTest
     @FieldSource("DEMOS")
     void structure(String name) {
-        for (HtmlPage page : List.of(Demos.of(name).page(), Demos.of(name).unknownCode())) {
+        Demos demo = Demos.of(name);
+        demo.site().forEach((path, content) -> {
+            if (!path.endsWith(".html")) {
+                return;
+            }
+            HtmlPage page = HtmlPage.of(content);
             assertThat(page.source()).startsWith("<!DOCTYPE html>");
-            assertThat(page.element("/html").getAttribute("lang")).isEqualTo("en-GB");
-            assertThat(page.texts("//title")).singleElement().asString().isNotBlank();
-            assertThat(page.elements("//table[not(caption)]")).isEmpty();
-            assertThat(page.elements("//th[not(@scope)]")).isEmpty();
+            assertThat(page.element("/html").getAttribute("lang"))
+                    .isIn(
+                            path.equals("404.html")
+                                    ? List.of("en-GB")
+                                    : demo.job().job().languages());
+            assertThat(page.texts("//title[not(ancestor::svg)]"))
+                    .singleElement()
+                    .asString()
+                    .isNotBlank();
             assertThat(page.elements("//img[not(@alt)]")).isEmpty();
             assertThat(page.elements(
                             "//p[not(node())] | //ul[not(li)] | //ol[not(li)] | //dl[not(div)] | //dd[not(node())]"))
                     .isEmpty();
-            assertThat(page.values("//*[@id]", "id")).doesNotHaveDuplicates();
+            assertThat(page.values("//*[@id]", "id")).as(path).doesNotHaveDuplicates();
             assertThat(page.values("//*[@id]", "id"))
+                    .as(path)
                     .containsAll(page.values("//a[starts-with(@href, '#')]", "href").stream()
                             .map(target -> target.substring(1))
                             .toList());
             noLevelIsSkipped(levels(page));
-        }
+            if (!isWhole(path)) {
+                assertThat(page.elements("//table[not(caption)]")).isEmpty();
+                assertThat(page.elements("//th[not(@scope)]")).isEmpty();
+            }
+        });
     }
 
     private static List<Integer> levels(HtmlPage page) {
@@ -91,38 +134,46 @@ class RecordSiteTest {
     @FieldSource("DEMOS")
     void nothingFromOutsideAndNothingToFind(String name) {
         Demos demo = Demos.of(name);
-        for (HtmlPage page : List.of(demo.page(), demo.unknownCode())) {
+        for (String path : pages(demo)) {
+            HtmlPage page = HtmlPage.of(Objects.requireNonNull(demo.site().get(path)));
             assertThat(page.values("//meta[@name='robots']", "content")).containsExactly("noindex, nofollow");
             assertThat(page.values("//meta[@name='referrer']", "content")).containsExactly("no-referrer");
             assertThat(page.values("//meta[@http-equiv='Content-Security-Policy']", "content"))
-                    .containsExactly("default-src 'none'; img-src data:; style-src '" + hash(page)
-                            + "'; base-uri 'none'; form-action 'none'");
-            assertThat(page.elements("//script | //iframe | //object | //embed | //form | //@style/.. | //@onclick/.."))
+                    .containsExactly("default-src 'none'; img-src data:; style-src "
+                            + (isWhole(path) ? "'unsafe-inline'" : "'" + hash(page, "<style>", "</style>") + "'")
+                            + "; script-src "
+                            + (isWhole(path) ? "'none'" : "'" + hash(page, "<script>", "</script>") + "'")
+                            + "; worker-src 'self'; base-uri 'none'; form-action 'none'");
+            assertThat(page.elements("//iframe | //object | //embed | //form[@action] | //@onclick/.."))
                     .isEmpty();
+            assertThat(page.elements("//script[not(@type)]")).hasSize(isWhole(path) ? 0 : 1);
             assertThat(page.values("//*[@src]", "src")).allMatch(source -> source.startsWith("data:"));
             assertThat(page.values("//link", "href")).containsExactly("data:,");
             assertThat(page.element("//style").getTextContent()).doesNotContain("url(", "@import");
-            assertThat(page.values("//a", "href")).allMatch(target -> expected(target, demo));
+            assertThat(page.values("//a", "href")).as(path).allMatch(target -> expected(target, demo, isWhole(path)));
         }
     }
 
-    private static boolean expected(String target, Demos demo) {
+    private static boolean expected(String target, Demos demo, boolean whole) {
         return target.startsWith("#")
                 || target.startsWith("tel:")
                 || target.startsWith("mailto:")
-                || Demos.DOWNLOADS.contains(target)
-                || target.equals(demo.assessment().installer().website());
+                || target.equals(demo.assessment().installer().website())
+                || (!whole
+                        && (Demos.DOWNLOADS.contains(target)
+                                || target.matches("(index|guide|record)(-[a-z]{2})?\\.html")));
     }
 
-    /** Content Security Policy Level 3, hash source: base64 of the SHA-256 of the style element's text. */
-    private static String hash(HtmlPage page) {
+    /** Content Security Policy Level 3, hash source: base64 of the SHA-256 of an element's text. */
+    private static String hash(HtmlPage page, String from, String to) {
         try {
             String source = page.source();
-            String style = source.substring(source.indexOf("<style>") + 7, source.indexOf("</style>"));
+            int start = source.indexOf(from) + from.length();
+            String content = source.substring(start, source.indexOf(to, start));
             return "sha256-"
                     + Base64.getEncoder()
                             .encodeToString(MessageDigest.getInstance("SHA-256")
-                                    .digest(style.getBytes(StandardCharsets.UTF_8)));
+                                    .digest(content.getBytes(StandardCharsets.UTF_8)));
         } catch (NoSuchAlgorithmException e) {
             throw new AssertionError(e);
         }
@@ -170,7 +221,7 @@ class RecordSiteTest {
     void testsStandBesideTheirLimits() {
         HtmlPage page = Demos.of("second-biscuit").page();
 
-        assertThat(row(page, "RCD trip time: R1 on inverter at 30 mA"))
+        assertThat(row(page, "RCD trip time: R1 on inverter at 30"))
                 .containsExactly(
                         "23 ms 8 June 2026 GQ-2",
                         "at most 300 ms at the rated current, 40 ms at five times IEC 61008-1");
@@ -179,13 +230,9 @@ class RecordSiteTest {
     }
 
     private static List<String> row(HtmlPage page, String test) {
-        return page.elements("//section[@id='surveyor']//tr[td]").stream()
-                .map(row -> HtmlPage.text(row).replace('\u00A0', ' '))
-                .filter(row -> row.startsWith(test + " "))
-                .map(row -> row.substring(test.length() + 1))
-                .findFirst()
-                .map(cells -> List.of(cells.split(" (?=at most|at least)", 2)))
-                .orElseThrow();
+        return page.texts("//section[@id='surveyor']//tbody[starts-with(tr/th, '" + test + "')]/tr/td").stream()
+                .map(cell -> cell.replace('\u00A0', ' '))
+                .toList();
     }
 
     /**
@@ -261,7 +308,8 @@ class RecordSiteTest {
                         "name: Lantern Moth",
                         "name: '\"<b>Moth'"));
 
-        assertThat(demo.page().elements("//script | //b[text()='Moth']")).isEmpty();
+        assertThat(demo.page().elements("//script[contains(., 'alert')][not(@type)] | //b[text()='Moth']"))
+                .isEmpty();
         assertThat(demo.page().text()).contains("</dd><script>alert(1)</script>");
         assertThat(demo.page().texts("//h1")).containsExactly("\"<b>Moth");
     }
@@ -270,11 +318,11 @@ class RecordSiteTest {
     void codeRevisionAndDate() {
         HtmlPage page = Demos.of("persimmon-tug").page();
 
-        assertThat(page.texts("//footer//dd[@class='code']")).containsExactly("NEG8-KHQN-YXPW-TE8S-T5FB-9");
+        assertThat(page.texts("//footer//dd[@class='code']"))
+                .containsExactly("NEG8-KHQN-YXPW-TE8S-T5FB-9", "ab".repeat(32));
         assertThat(page.values("//time", "datetime")).containsExactly("2026-07-02");
         assertThat(page.text())
                 .contains("the code printed on the label must be the same as NEG8-KHQN-YXPW-TE8S-T5FB-9");
-        assertThat(page.values("//a[@download]", "href")).isEqualTo(Demos.DOWNLOADS);
         assertThat(page.values("//a[starts-with(@href, 'tel:')]", "href")).containsOnly("tel:01632960140");
     }
 
@@ -291,21 +339,59 @@ class RecordSiteTest {
     }
 
     @Test
-    void onlyKnownFilesAreOffered() {
-        Demos demo = Demos.of("lantern-moth");
+    void whatCanBeTakenAlong() {
+        HtmlPage page = Demos.of("lantern-moth").page("index-nl.html");
 
-        assertThatThrownBy(() -> RecordSite.page(
-                        demo.assessment(),
-                        WORDS,
-                        demo.branding(),
-                        Templates.builtIn(),
-                        Map.of(),
-                        List.of("../job.yaml")))
-                .isInstanceOf(IllegalArgumentException.class);
-        Map<String, byte[]> without =
-                RecordSite.page(demo.assessment(), WORDS, demo.branding(), Templates.builtIn(), Map.of(), List.of());
-        assertThat(HtmlPage.of(Objects.requireNonNull(without.get(demo.code() + "/index.html")))
-                        .elements("//a[@download]"))
+        assertThat(page.values("//footer//a[@download]", "href"))
+                .containsExactly("record-nl.html", "guide.pdf", "labels.pdf", "figures.json");
+        assertThat(page.text().replace('\u00A0', ' ')).contains("Gebruikershandleiding: guide.pdf, 124 kB");
+    }
+
+    @Test
+    void languagesCanBeSwitched() {
+        HtmlPage page = Demos.of("lantern-moth").page("index-nl.html");
+
+        assertThat(page.values("//nav[@class='languages']//a", "href")).containsExactly("index.html");
+        assertThat(page.texts("//nav[@class='languages']//span")).containsExactly("Nederlands");
+        assertThat(Demos.of("persimmon-tug").page().elements("//nav[@class='languages']"))
                 .isEmpty();
+    }
+
+    @Test
+    void earlierRevisionsAreListedNewestFirst() {
+        Demos demo = Demos.of("persimmon-tug");
+        Map<String, byte[]> site = demo.site(
+                List.of("en-GB"),
+                List.of(
+                        new Issued(1, LocalDate.of(2026, 1, 2), "1".repeat(64)),
+                        new Issued(2, LocalDate.of(2026, 3, 4), "2".repeat(64))));
+        HtmlPage page = HtmlPage.of(Objects.requireNonNull(site.get(demo.code() + "/index.html")));
+
+        assertThat(page.values("//footer//a[starts-with(@href, 'revision-')]", "href"))
+                .containsExactly("revision-2/index.html", "revision-1/index.html");
+        assertThat(page.text()).contains("revision 2, 4 March 2026", "2".repeat(64));
+    }
+
+    /** The record in one file leads nowhere else and holds the guide's chapters. */
+    @ParameterizedTest
+    @FieldSource("DEMOS")
+    void theWholeRecordInOneFile(String name) {
+        HtmlPage whole = Demos.of(name).page("record.html");
+
+        assertThat(whole.text()).contains("In danger: all off", "For the surveyor", "Words explained");
+        assertThat(whole.values("//a", "href")).noneMatch(target -> target.endsWith(".html"));
+    }
+
+    /** schema.org terms are data for programs: nothing that the page does not say. */
+    @Test
+    void dataForPrograms() throws IOException {
+        HtmlPage page = Demos.of("lantern-moth").page();
+        JsonNode data = new ObjectMapper()
+                .readTree(page.element("//script[@type='application/ld+json']").getTextContent());
+
+        assertThat(data.path("@context").asText()).isEqualTo("https://schema.org");
+        assertThat(data.path("identifier").asText()).isEqualTo("81EZ-D3SW-FGV4-RK1Z-H0YD-Q");
+        assertThat(data.path("version").asText()).isEqualTo("1");
+        assertThat(data.path("publisher").path("name").asText()).isEqualTo("Mudlark & Thimble Boat Electrics");
     }
 }

@@ -3,10 +3,10 @@ package org.quaybook.pack.guide;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Objects;
+import java.util.regex.Pattern;
 import org.quaybook.record.Branding;
-import org.quaybook.record.Discretion;
-import org.quaybook.record.Edition;
+import org.quaybook.record.PublicEdition;
+import org.quaybook.record.RecordLeaf;
 import org.quaybook.render.Templates;
 
 /**
@@ -14,6 +14,9 @@ import org.quaybook.render.Templates;
  * with a structure that a screen reader can follow. Like the record it holds nobody's name and runs no script.
  */
 public final class GuidePage {
+
+    private static final Pattern HEADING = Pattern.compile("(</?h)([1-5])(?=[ >])");
+    private static final Pattern CSS_HEADING = Pattern.compile("(\\bh)([1-5])(?=[ ,])");
 
     private GuidePage() {}
 
@@ -28,29 +31,36 @@ public final class GuidePage {
      * @param templates where {@code guide/web.ftlh}, {@code guide/web.css} and the chapters are found
      * @throws org.quaybook.render.RenderException if a template is faulty
      */
-    public static byte[] html(Edition edition, Branding branding, Templates templates) {
-        Discretion discretion =
-                Discretion.ofAll(edition.assessment(), edition.words().say("record.blanked"));
-        Map<String, Object> book = new GuideModel(edition.assessment(), edition.words(), branding).all();
-        Map<String, Object> model = new LinkedHashMap<>(discretion.blank(book));
-        Map<String, Object> facts = discretion.blank(facts(book, "facts"));
-        facts.put("installer", withoutPerson(facts(facts, "installer")));
-        model.put("facts", facts);
+    public static byte[] html(PublicEdition edition, Branding branding, Templates templates) {
+        return templates
+                .fill("guide/web.ftlh", model(edition, branding, templates))
+                .getBytes(StandardCharsets.UTF_8);
+    }
+
+    /**
+     * The same chapters to stand inside another page.
+     *
+     * @throws org.quaybook.render.RenderException if a template is faulty
+     */
+    public static RecordLeaf.Book book(PublicEdition edition, Branding branding, Templates templates) {
+        Map<String, Object> model = model(edition, branding, templates);
+        Map<String, Object> palette = new Palette(branding).facts();
+        String style = ".book { --main: " + palette.get("main") + "; --accent: " + palette.get("accent") + "; --tint: "
+                + palette.get("tint") + ";\n" + deeper(templates.text("guide/web.css"), CSS_HEADING) + "}\n";
+        return new RecordLeaf.Book(deeper(templates.fill("guide/web-book.ftlx", model), HEADING), style);
+    }
+
+    /** Headings one level down: the page around has its own first one. */
+    private static String deeper(String text, Pattern heading) {
+        return heading.matcher(text).replaceAll(found -> found.group(1) + (Integer.parseInt(found.group(2)) + 1));
+    }
+
+    private static Map<String, Object> model(PublicEdition edition, Branding branding, Templates templates) {
+        Map<String, Object> model = new LinkedHashMap<>(
+                new GuideModel(edition.edition().assessment(), edition.edition().words(), branding).all());
         model.put("web", true);
         model.put("logo", "");
         model.put("style", templates.text("guide/web.css"));
-        return templates.fill("guide/web.ftlh", model).getBytes(StandardCharsets.UTF_8);
-    }
-
-    /** The firm is published; whom to ask for there is not. */
-    private static Map<String, Object> withoutPerson(Map<String, Object> installer) {
-        Map<String, Object> firm = new LinkedHashMap<>(installer);
-        firm.put("contact", "");
-        return firm;
-    }
-
-    @SuppressWarnings("unchecked")
-    private static Map<String, Object> facts(Map<String, Object> all, String subject) {
-        return (Map<String, Object>) Objects.requireNonNull(all.get(subject));
+        return model;
     }
 }

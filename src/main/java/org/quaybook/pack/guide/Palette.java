@@ -35,7 +35,7 @@ public final class Palette {
     }
 
     /** The colours of the pictures. */
-    Look look() {
+    public Look look() {
         return new Look(hex(main), hex(tint()));
     }
 

@@ -1,0 +1,122 @@
+package org.quaybook.pack;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.quaybook.pack.guide.Guide;
+import org.quaybook.pack.guide.GuidePage;
+import org.quaybook.pack.guide.Palette;
+import org.quaybook.pack.labels.Labels;
+import org.quaybook.pack.pictures.Pictures;
+import org.quaybook.record.Branding;
+import org.quaybook.record.Edition;
+import org.quaybook.record.Issued;
+import org.quaybook.record.PublicEdition;
+import org.quaybook.record.RecordLeaf;
+import org.quaybook.record.RecordLink;
+import org.quaybook.record.RecordSite;
+import org.quaybook.render.Attachment;
+import org.quaybook.render.InlineSvg;
+import org.quaybook.render.Templates;
+
+/** The part of a pack that is published: the record page with what it links, made from what anybody may read. */
+final class RecordFiles {
+
+    private static final List<String> DIAGRAMS = List.of("batterySide", "mainsSide", "circuits", "symbols");
+
+    private final Branding branding;
+    private final Templates templates;
+    private final String version;
+
+    RecordFiles(Branding branding, Templates templates, String version) {
+        this.branding = branding;
+        this.templates = templates;
+        this.version = version;
+    }
+
+    /**
+     * The files, by path inside the pack.
+     *
+     * @param editions one a language of the job, first one first
+     * @param labelled one a language of the labels
+     * @param history the earlier revisions, oldest first
+     */
+    Map<String, byte[]> of(List<PublicEdition> editions, List<PublicEdition> labelled, List<Issued> history) {
+        Edition first = editions.get(0).edition();
+        RecordLink link = new RecordLink(
+                first.assessment().installer().records(),
+                first.assessment().job().job().record());
+        List<Edition> onLabels = labelled.stream().map(PublicEdition::edition).toList();
+        Map<String, byte[]> shared = new TreeMap<>();
+        byte[] figures =
+                FiguresJson.of(first.assessment(), first.words(), Labels.notes(onLabels, branding, link), version);
+        shared.put("figures.json", figures);
+        shared.put(
+                "labels.pdf",
+                Labels.sheet(
+                                onLabels,
+                                branding,
+                                link,
+                                Paper.of(first.assessment()).sheet())
+                        .sheet()
+                        .pdf());
+        Map<String, byte[]> files = new TreeMap<>(shared);
+        List<RecordLeaf> leaves = new ArrayList<>();
+        for (PublicEdition edition : editions) {
+            leaves.add(leaf(edition, edition == editions.get(0), shared, files));
+        }
+        Map<String, byte[]> inPack = new TreeMap<>();
+        files.forEach((name, content) -> inPack.put("record/" + link.folder() + "/" + name, content));
+        RecordSite.files(leaves, history, branding, templates)
+                .forEach((path, content) -> inPack.put("record/" + path, content));
+        return inPack;
+    }
+
+    /** Puts the guide of a language beside the shared files, and says what its page offers. */
+    private RecordLeaf leaf(
+            PublicEdition edition, boolean first, Map<String, byte[]> shared, Map<String, byte[]> files) {
+        String suffix = first ? "" : "-" + edition.language();
+        String page = GuidePage.name(edition.language(), first);
+        String print = "guide" + suffix + ".pdf";
+        byte[] figures = Objects.requireNonNull(shared.get("figures.json"));
+        byte[] guide = new Guide(edition.edition(), branding, templates)
+                .pdf(Paper.of(edition.edition().assessment()).small(), List.of(attached(edition, figures)));
+        files.put(page, GuidePage.html(edition, branding, templates));
+        files.put(print, guide);
+        return new RecordLeaf(
+                edition,
+                first,
+                diagrams(edition.edition()),
+                page,
+                GuidePage.book(edition, branding, templates),
+                List.of(
+                        new RecordLeaf.Download(print, "guide", guide.length),
+                        download("labels.pdf", "labels", shared),
+                        download("figures.json", "figures", shared)),
+                Digest.of(figures));
+    }
+
+    private static RecordLeaf.Download download(String file, String kind, Map<String, byte[]> files) {
+        return new RecordLeaf.Download(file, kind, Objects.requireNonNull(files.get(file)).length);
+    }
+
+    private List<InlineSvg> diagrams(Edition edition) {
+        Map<String, InlineSvg> pictures =
+                Pictures.of(edition.assessment(), edition.words(), new Palette(branding).look());
+        return DIAGRAMS.stream()
+                .flatMap(name -> Stream.ofNullable(pictures.get(name)))
+                .toList();
+    }
+
+    private static Attachment attached(PublicEdition edition, byte[] figures) {
+        return new Attachment(
+                "figures.json",
+                "application/json",
+                Attachment.Relation.DATA,
+                edition.edition().words().say("guide.attached.figures"),
+                figures);
+    }
+}
