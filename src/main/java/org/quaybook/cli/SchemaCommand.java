@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.job.JobSchema;
+import org.quaybook.pack.FiguresSchema;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
@@ -13,11 +14,11 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "schema",
         mixinStandardHelpOptions = true,
-        header = "Prints the JSON Schema of the job file for editors.",
+        header = "Prints the JSON Schema of the job file for editors, or of figures.json.",
         description = {
             "",
             "Prints the JSON Schema of the job file or of the installer profile, for editors that complete and check "
-                    + "YAML while you type.",
+                    + "YAML while you type, or of figures.json, for programs that read the figures of a pack.",
             ""
         })
 final class SchemaCommand implements Callable<Integer> {
@@ -25,7 +26,8 @@ final class SchemaCommand implements Callable<Integer> {
     /** The files that have a schema. */
     enum Subject {
         JOB,
-        INSTALLER
+        INSTALLER,
+        FIGURES
     }
 
     @Spec
@@ -35,7 +37,7 @@ final class SchemaCommand implements Callable<Integer> {
             arity = "0..1",
             paramLabel = "SUBJECT",
             defaultValue = "JOB",
-            description = "JOB or INSTALLER (default: ${DEFAULT-VALUE}).")
+            description = "JOB, INSTALLER or FIGURES (default: ${DEFAULT-VALUE}).")
     private Subject subject = Subject.JOB;
 
     @Override
@@ -43,7 +45,12 @@ final class SchemaCommand implements Callable<Integer> {
         Objects.requireNonNull(spec)
                 .commandLine()
                 .getOut()
-                .print(subject == Subject.JOB ? JobSchema.job() : JobSchema.installer());
+                .print(
+                        switch (subject) {
+                            case JOB -> JobSchema.job();
+                            case INSTALLER -> JobSchema.installer();
+                            case FIGURES -> FiguresSchema.text();
+                        });
         spec.commandLine().getOut().flush();
         return Exit.DONE;
     }

@@ -36,10 +36,17 @@ final class FiguresJson {
         ArrayNode figures = root.putArray("figures");
         it.figures().all().forEach(figure -> figures.add(json.figure(figure)));
         ArrayNode findings = root.putArray("findings");
-        it.findings().forEach(finding -> findings.add(FindingsJson.finding(finding, words)));
+        it.findings()
+                .forEach(finding -> findings.add(
+                        FindingsJson.finding(finding, name(finding.place().file()), words)));
         ArrayNode notes = root.putArray("labels");
         labels.forEach(note -> notes.add(json.label(note)));
         return JsonText.of(root);
+    }
+
+    /** Without the folders: they say where the installer keeps his jobs, and nothing of the job. */
+    private static String name(String file) {
+        return file.substring(file.lastIndexOf('/') + 1);
     }
 
     private static ObjectNode job(Job job) {

@@ -43,7 +43,9 @@ public final class FindingsJson {
         ArrayNode problems = node.putArray("problems");
         checked.judged().problems().forEach(problem -> problems.add(problem(problem)));
         ArrayNode findings = node.putArray("findings");
-        checked.findings().forEach(finding -> findings.add(finding(finding, words)));
+        checked.findings()
+                .forEach(
+                        finding -> findings.add(finding(finding, finding.place().file(), words)));
         return node;
     }
 
@@ -51,26 +53,30 @@ public final class FindingsJson {
         ObjectNode node = NODES.objectNode()
                 .put("rule", problem.rule())
                 .put("severity", problem.severity().name().toLowerCase(Locale.ROOT));
-        place(node, problem.place());
+        place(node, problem.place(), problem.place().file());
         node.put("message", words.say(problem.message()));
         ArrayNode hints = node.putArray("hints");
         problem.hints().forEach(hint -> hints.add(words.say(hint)));
         return node;
     }
 
-    private static void place(ObjectNode node, Place place) {
-        node.put("file", place.file())
+    private static void place(ObjectNode node, Place place, String file) {
+        node.put("file", file)
                 .put("line", place.position().line() + 1)
                 .put("column", place.position().column() + 1)
                 .put("key", place.path());
     }
 
-    /** One finding with its numbers, remedy and source. */
-    static ObjectNode finding(Finding finding, Words words) {
+    /**
+     * One finding with its numbers, remedy and source.
+     *
+     * @param file what the job file is called
+     */
+    static ObjectNode finding(Finding finding, String file, Words words) {
         ObjectNode node = NODES.objectNode()
                 .put("check", finding.check().id())
                 .put("severity", finding.severity().name().toLowerCase(Locale.ROOT));
-        place(node, finding.place());
+        place(node, finding.place(), file);
         node.put("message", words.say(finding.message()))
                 .put("remedy", words.say(finding.remedy()))
                 .put("accepted", finding.accepted().isPresent());

@@ -24,7 +24,7 @@ class ConformanceTest {
                 assertThat(Conformance.faultsForListening(content)).as(name).isEmpty();
             } else {
                 // The others are cut up, pasted on or folded.
-                assertThat(name).matches("labels\\.pdf|guide-booklet.*\\.pdf|.*\\.(json|html|css|svg|txt|png)");
+                assertThat(name).matches("(.*/)?labels\\.pdf|guide-booklet.*\\.pdf|.*\\.(json|html|js)");
             }
         });
     }

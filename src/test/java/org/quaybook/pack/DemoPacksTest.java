@@ -4,12 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
@@ -21,6 +26,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.quaybook.checks.Assessment;
+import org.quaybook.job.TestResult;
 
 /** The whole road on every demo. */
 class DemoPacksTest {
@@ -103,7 +110,9 @@ class DemoPacksTest {
         Map<String, byte[]> pack = pack(demo);
         assertThat(pack).containsKey("worksheet.pdf");
         assertThat(pack.keySet().stream().filter(path -> path.startsWith("record/")))
-                .noneMatch(path -> path.contains("worksheet") || path.endsWith(".pdf"));
+                .noneMatch(path -> path.contains("worksheet") || path.contains("sheet-"))
+                .filteredOn(path -> path.endsWith(".pdf"))
+                .allMatch(path -> path.matches("record/[0-9A-Z]{21}/(guide(-[a-z]{2})?|labels)\\.pdf"));
         assertThat(record(pack)).doesNotContain("worksheet.pdf");
     }
 
@@ -169,5 +178,63 @@ class DemoPacksTest {
         assertThat(text).contains(find);
         Files.writeString(job, text.replace(find, replace));
         return folder;
+    }
+
+    /** The published schema (draft 2020-12), by a validator of its own. */
+    @ParameterizedTest
+    @MethodSource("demos")
+    void figuresFollowTheirSchema(Path job) {
+        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(FiguresSchema.text());
+        Map<String, byte[]> pack = pack(job);
+
+        pack.forEach((path, content) -> {
+            if (path.endsWith("figures.json")) {
+                assertThat(schema.validate(new String(content, StandardCharsets.UTF_8), InputFormat.JSON))
+                        .as(path)
+                        .isEmpty();
+            }
+        });
+        assertThat(schema.validate("{}", InputFormat.JSON)).isNotEmpty();
+    }
+
+    /** GDPR Art. 5(1)(c), from memory: no name, berth or number of a person in any file that is published. */
+    @ParameterizedTest
+    @MethodSource("demos")
+    void nobodyIsNamedInWhatIsPublished(Path job) {
+        Assessment it = Objects.requireNonNull(Road.judge(job).assessment());
+        List<String> personal = Stream.concat(
+                        Stream.of(
+                                Objects.requireNonNull(it.job().owner()).name(),
+                                it.job().owner().phone(),
+                                it.job().owner().email(),
+                                it.job().craft().berth(),
+                                it.job().job().fitter(),
+                                it.installer().contact()),
+                        it.job().tests().stream().map(TestResult::by))
+                .filter(Objects::nonNull)
+                .toList();
+
+        assertThat(personal).hasSizeGreaterThan(4);
+        pack(job).forEach((path, content) -> {
+            if (path.startsWith("record/")) {
+                String text =
+                        path.endsWith(".pdf") ? text(pack(job), path) : new String(content, StandardCharsets.UTF_8);
+                assertThat(text).as(path).doesNotContainIgnoringCase(personal.toArray(String[]::new));
+            }
+        });
+    }
+
+    /** Where the installer keeps his jobs is nobody's business, and must not change what is issued. */
+    @Test
+    void figuresDoNotSayWhereTheJobLies(@TempDir Path elsewhere) throws IOException {
+        Path demo = DEMOS.resolve("lantern-moth");
+        try (Stream<Path> files = Files.list(demo)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, elsewhere.resolve(file.getFileName()));
+            }
+        }
+
+        assertThat(packed(elsewhere)).containsAllEntriesOf(pack(demo));
     }
 }
