@@ -35,6 +35,8 @@ class LayersTest {
             .definedBy("org.quaybook.figures..")
             .layer("checks")
             .definedBy("org.quaybook.checks..")
+            .layer("proof")
+            .definedBy("org.quaybook.proof..")
             .layer("record")
             .definedBy("org.quaybook.record..")
             .layer("pack")
@@ -55,6 +57,8 @@ class LayersTest {
             .mayOnlyAccessLayers("diag")
             .whereLayer("job")
             .mayOnlyAccessLayers("quantity", "diag")
+            .whereLayer("proof")
+            .mayOnlyAccessLayers("diag")
             .whereLayer("calc")
             .mayOnlyAccessLayers("quantity", "reference")
             .whereLayer("figures")
@@ -62,11 +66,13 @@ class LayersTest {
             .whereLayer("checks")
             .mayOnlyAccessLayers("figures", "job", "calc", "quantity", "diag", "reference")
             .whereLayer("record")
-            .mayOnlyAccessLayers("figures", "checks", "render", "text", "job", "calc", "quantity", "diag", "reference")
+            .mayOnlyAccessLayers(
+                    "figures", "checks", "render", "text", "job", "calc", "quantity", "diag", "reference", "proof")
             .whereLayer("intake")
             .mayOnlyAccessLayers("job", "quantity", "diag", "reference")
             .whereLayer("cli")
-            .mayOnlyAccessLayers("pack", "intake", "job", "figures", "checks", "text", "diag", "quantity", "reference")
+            .mayOnlyAccessLayers(
+                    "pack", "intake", "job", "figures", "checks", "text", "diag", "quantity", "reference", "proof")
             .as("each stage uses only the stages before it, so that a change of wording never reaches a formula");
 
     @ArchTest
@@ -107,6 +113,10 @@ class LayersTest {
             .orShould()
             .callMethod(System.class, "currentTimeMillis")
             .because("same job, same bytes: only a new job file asks the clock for its date");
+
+    @ArchTest
+    static final ArchRule keys = only("org.quaybook.proof", "java.security.spec..", "javax.crypto..", "java.net.http..")
+            .because("keys, ciphers and what comes over the network are read in one place, strictly");
 
     private static com.tngtech.archunit.lang.syntax.elements.ClassesShouldConjunction only(
             String home, String... libraries) {

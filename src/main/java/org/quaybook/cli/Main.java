@@ -23,6 +23,8 @@ import picocli.CommandLine.ParameterException;
             CheckCommand.class,
             ExplainCommand.class,
             RevisitCommand.class,
+            KeyCommand.class,
+            VerifyCommand.class,
             SchemaCommand.class
         },
         synopsisSubcommandLabel = "COMMAND",
@@ -36,9 +38,10 @@ import picocli.CommandLine.ParameterException;
             "",
             "Exit codes:",
             "  0  done",
-            "  1  findings forbid handing over and only the worksheet was written, or a later reading has moved",
+            "  1  findings forbid handing over and only the worksheet was written, a later reading has moved, or a copy is "
+                    + "not as issued",
             "  2  bad input or usage; each problem was named with file, line and column",
-            "  3  a pack could not be written; what was there before is still there",
+            "  3  something could not be written; what was there before is still there",
             "  4  a mistake of the program itself",
             "",
             "Try:  quaybook pack demo-jobs/lantern-moth",

@@ -39,6 +39,15 @@ public record Installer(
         String records,
 
         @Means(
+                value =
+                        "public key that records are signed with, base64, as “quaybook key” prints it; its fingerprint is printed in guide and record",
+                example = "fMYXoE6eeBB7a6xzb2rj2Wcjx1rzHAQTr+q9XIYGu2A=")
+        @Matches(
+                value = "[A-Za-z0-9+/]{42}[AEIMQUYcgkosw048]=",
+                form = "43 symbols of base64 and an equals sign, as “quaybook key” prints it")
+        @Nullable String publicKey,
+
+        @Means(
                 value = "folder with the installer's own copies of rulebook tables, a path from this file",
                 example = "tables")
         @Matches(
@@ -65,6 +74,7 @@ public record Installer(
                 colours,
                 chapter,
                 records,
+                publicKey,
                 tables,
                 place);
     }

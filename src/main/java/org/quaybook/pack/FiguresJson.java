@@ -8,9 +8,13 @@ import org.quaybook.checks.Assessment;
 import org.quaybook.diag.Place;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.Input;
+import org.quaybook.job.Installer;
 import org.quaybook.job.Job;
 import org.quaybook.pack.labels.LabelNote;
 import org.quaybook.pack.workings.FormulaWords;
+import org.quaybook.proof.Digest;
+import org.quaybook.proof.Fingerprint;
+import org.quaybook.proof.JsonText;
 import org.quaybook.quantity.Quantity;
 import org.quaybook.text.Words;
 
@@ -32,7 +36,7 @@ final class FiguresJson {
         FiguresJson json = new FiguresJson(words);
         ObjectNode root = NODES.objectNode();
         root.put("program", "quaybook " + version);
-        root.set("job", job(it.job()));
+        root.set("job", job(it.job(), it.installer()));
         ArrayNode figures = root.putArray("figures");
         it.figures().all().forEach(figure -> figures.add(json.figure(figure)));
         ArrayNode findings = root.putArray("findings");
@@ -49,14 +53,18 @@ final class FiguresJson {
         return file.substring(file.lastIndexOf('/') + 1);
     }
 
-    private static ObjectNode job(Job job) {
-        return NODES.objectNode()
+    private static ObjectNode job(Job job, Installer installer) {
+        ObjectNode node = NODES.objectNode()
                 .put("number", job.job().number())
                 .put("record", job.job().record().toString())
                 .put("revision", job.job().revision())
                 .put("date", job.job().date().toString())
                 .put("rulebook", job.job().rulebook())
                 .put("craft", job.craft().name());
+        if (installer.publicKey() != null) {
+            node.put("key", Fingerprint.of(installer.publicKey()).toString());
+        }
+        return node;
     }
 
     private ObjectNode figure(Figure<? extends Quantity> figure) {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import org.quaybook.checks.Finding;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.diag.Place;
+import org.quaybook.proof.JsonText;
 import org.quaybook.reference.Citation;
 import org.quaybook.text.Words;
 

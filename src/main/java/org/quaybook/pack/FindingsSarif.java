@@ -9,6 +9,7 @@ import org.quaybook.checks.Finding;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.diag.Place;
 import org.quaybook.diag.Severity;
+import org.quaybook.proof.JsonText;
 import org.quaybook.text.Words;
 
 /** Findings of jobs in SARIF 2.1.0, the open format (OASIS) that editors and build servers show beside the text. */

@@ -1,24 +1,31 @@
 package org.quaybook.pack;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.TreeMap;
 import org.quaybook.checks.Assessment;
+import org.quaybook.job.Header;
+import org.quaybook.proof.Digest;
+import org.quaybook.proof.Manifest;
 
-/** What was issued: job, revision, date and the SHA-256 of every other file of the pack. */
+/** What was issued: job, revision, date, the revision before and the SHA-256 of every other file of the pack. */
 final class IssueJson {
 
     private IssueJson() {}
 
-    static byte[] of(Assessment it, Map<String, byte[]> files, String version) {
-        ObjectNode root = JsonNodeFactory.instance.objectNode();
-        root.put("program", "quaybook " + version)
-                .put("number", it.job().job().number())
-                .put("record", it.job().job().record().toString())
-                .put("revision", it.job().job().revision())
-                .put("date", it.job().job().date().toString());
-        ObjectNode digests = root.putObject("sha256");
+    static byte[] of(Assessment it, Map<String, byte[]> files, Optional<Manifest.Previous> previous, String version) {
+        Header job = it.job().job();
+        NavigableMap<String, String> digests = new TreeMap<>();
         files.forEach((path, content) -> digests.put(path, Digest.of(content)));
-        return JsonText.of(root);
+        return new Manifest(
+                        "quaybook " + version,
+                        job.number(),
+                        job.record().toString(),
+                        job.revision(),
+                        job.date(),
+                        previous,
+                        digests)
+                .json();
     }
 }

@@ -12,6 +12,7 @@ import org.quaybook.diag.Place;
 import org.quaybook.diag.Position;
 import org.quaybook.diag.Severity;
 import org.quaybook.pack.labels.LabelNote;
+import org.quaybook.proof.Digest;
 
 /**
  * The labels of an earlier issue.

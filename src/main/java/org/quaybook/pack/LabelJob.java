@@ -23,6 +23,8 @@ import org.quaybook.pack.labels.LabelOrder;
 import org.quaybook.pack.labels.LabelPress;
 import org.quaybook.pack.labels.Labels;
 import org.quaybook.pack.labels.PrintStock;
+import org.quaybook.proof.Digest;
+import org.quaybook.proof.JsonText;
 import org.quaybook.record.Branding;
 import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;

@@ -15,12 +15,13 @@ import org.quaybook.diag.Message;
 import org.quaybook.diag.Place;
 import org.quaybook.diag.Position;
 import org.quaybook.diag.Severity;
+import org.quaybook.proof.Manifest;
 
 /** Puts a pack into its folder: everything is written beside it first and moved into place at once. */
 public final class PackFolder {
 
     /** Marks a folder as a pack; nothing else is ever replaced. */
-    private static final String MARK = "issue.json";
+    private static final String MARK = Manifest.FILE;
 
     private PackFolder() {}
 

@@ -11,6 +11,7 @@ import org.quaybook.pack.guide.GuidePage;
 import org.quaybook.pack.guide.Palette;
 import org.quaybook.pack.labels.Labels;
 import org.quaybook.pack.pictures.Pictures;
+import org.quaybook.proof.Digest;
 import org.quaybook.record.Branding;
 import org.quaybook.record.Edition;
 import org.quaybook.record.Issued;

@@ -30,6 +30,9 @@ import org.quaybook.pack.labels.LabelsPrinted;
 import org.quaybook.pack.sheets.QuickCards;
 import org.quaybook.pack.sheets.SingleSheets;
 import org.quaybook.pack.worksheet.Worksheet;
+import org.quaybook.proof.Manifest;
+import org.quaybook.proof.Refused;
+import org.quaybook.proof.VerifyingKey;
 import org.quaybook.record.Branding;
 import org.quaybook.record.Edition;
 import org.quaybook.record.PublicEdition;
@@ -100,6 +103,7 @@ public final class Road {
                 read = read.with(visit.readings().tests());
             }
         }
+        publicKey(installer, problems);
         Optional<byte[]> logo = logo(file, read, installer, problems);
         Branding branding = Branding.of(installer, logo)
                 .with(OwnChapter.read(file.resolveSibling(read.job().installer()), installer, problems));
@@ -118,6 +122,19 @@ public final class Road {
                 reading.text(),
                 problems,
                 figures == null ? Optional.of(new Unfinished(read, installer)) : Optional.empty());
+    }
+
+    /** A slip of the pen in a key is one of the right form, but half of these are no keys. */
+    private static void publicKey(Installer installer, List<Diagnostic> problems) {
+        if (installer.publicKey() == null) {
+            return;
+        }
+        try {
+            VerifyingKey.parse(installer.publicKey());
+        } catch (Refused e) {
+            problems.add(new Diagnostic(
+                    Severity.ERROR, e.reason().key().key(), installer.place(), "", e.reason(), List.of()));
+        }
     }
 
     private static Optional<byte[]> logo(Path jobFile, Job job, Installer installer, List<Diagnostic> problems) {
@@ -143,25 +160,34 @@ public final class Road {
         return Optional.empty();
     }
 
+    /** The documents of a pack that follows no earlier one; as the one below. */
+    public static Map<String, byte[]> documents(Judged judged, @Nullable Path ownTemplates, String version)
+            throws NotPrinted {
+        return documents(judged, ownTemplates, Optional.empty(), version);
+    }
+
     /**
      * The documents of a pack: path inside the pack to content. The same job gives the same bytes.
      *
      * @param judged a job that came as far as an assessment
      * @param ownTemplates folder whose templates take the place of the built-in ones; null for none
+     * @param previous the revision that this one follows
      * @param version of the program, for the files that programs read
      * @throws NotPrinted if a text is too long for its label or sheet, has a character that no font has, or a template is
      *     faulty
      */
-    public static Map<String, byte[]> documents(Judged judged, @Nullable Path ownTemplates, String version)
+    public static Map<String, byte[]> documents(
+            Judged judged, @Nullable Path ownTemplates, Optional<Manifest.Previous> previous, String version)
             throws NotPrinted {
         try {
-            return printed(judged, ownTemplates, version);
+            return printed(judged, ownTemplates, previous, version);
         } catch (RenderException e) {
             throw new NotPrinted(e);
         }
     }
 
-    private static Map<String, byte[]> printed(Judged judged, @Nullable Path ownTemplates, String version)
+    private static Map<String, byte[]> printed(
+            Judged judged, @Nullable Path ownTemplates, Optional<Manifest.Previous> previous, String version)
             throws NotPrinted {
         Assessment assessment = Objects.requireNonNull(judged.assessment());
         Branding branding = judged.branding();
@@ -190,7 +216,7 @@ public final class Road {
             String suffix = edition.equals(first) ? "" : "-" + edition.words().language();
             guides(judged, edition, templates, figures).forEach((name, pdf) -> files.put(name + suffix + ".pdf", pdf));
         }
-        files.put("issue.json", IssueJson.of(it, files, version));
+        files.put(Manifest.FILE, IssueJson.of(it, files, previous, version));
         return files;
     }
 

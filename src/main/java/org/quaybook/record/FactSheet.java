@@ -24,6 +24,7 @@ import org.quaybook.job.Rcd;
 import org.quaybook.job.Shore;
 import org.quaybook.job.Socket;
 import org.quaybook.job.TestResult;
+import org.quaybook.proof.Fingerprint;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.text.Words;
@@ -109,6 +110,11 @@ public final class FactSheet {
                 .put("address", it.installer().address())
                 .put("website", it.installer().website())
                 .put("registration", it.installer().registration())
+                .put(
+                        "fingerprint",
+                        it.installer().publicKey() == null
+                                ? null
+                                : Fingerprint.of(it.installer().publicKey()).toString())
                 .map();
     }
 

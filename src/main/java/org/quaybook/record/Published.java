@@ -19,7 +19,7 @@ public record Published(Map<String, Object> facts) {
     private static final Map<String, Set<String>> LISTED = Map.ofEntries(
             subject("job", "code", "revision", "date", "isoDate", "rulebook"),
             subject("craft", "name", "kindWord", "type"),
-            subject("installer", "firm", "phone", "email", "address", "website", "registration"),
+            subject("installer", "firm", "phone", "email", "address", "website", "registration", "fingerprint"),
             subject(
                     "bank",
                     "chemistry",

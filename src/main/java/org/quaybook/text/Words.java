@@ -51,7 +51,7 @@ public final class Words {
 
     /** What only the installer sees. */
     private static final List<String> INSTALLERS =
-            List.of("job", "figures", "render", "worksheet", "pack", "cli", "start");
+            List.of("job", "figures", "render", "worksheet", "pack", "proof", "cli", "start");
 
     /** Texts of tables are English: their set phrases and the symbols of formulas stand in this area. */
     private static final String PHRASES = "workings";

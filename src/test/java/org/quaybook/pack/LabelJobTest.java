@@ -26,6 +26,7 @@ import org.quaybook.job.LabelStock;
 import org.quaybook.job.StockReader;
 import org.quaybook.pack.labels.LabelNote;
 import org.quaybook.pack.labels.Labels;
+import org.quaybook.proof.Digest;
 import org.quaybook.record.RecordLink;
 
 /** Labels printed by themselves. The rules are this project's own. */

@@ -78,6 +78,7 @@ class PageContrastTest {
                 null,
                 "https://x.example/",
                 null,
+                null,
                 Place.NOWHERE);
         assertThat(tooWeak(new DemoJob(demo.assessment(), Branding.of(installer, Optional.empty())).guide()))
                 .isEmpty();

@@ -49,6 +49,7 @@ class PaletteTest {
                 null,
                 "https://x.example/",
                 null,
+                null,
                 Place.NOWHERE);
         Colour printed = Colour.of(String.valueOf(
                 new Palette(Branding.of(installer, Optional.empty())).facts().get("main")));
