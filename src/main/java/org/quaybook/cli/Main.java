@@ -19,6 +19,8 @@ import picocli.CommandLine.ParameterException;
             StartCommand.class,
             PackCommand.class,
             LabelsCommand.class,
+            RecordCommand.class,
+            WithdrawCommand.class,
             StockCommand.class,
             CheckCommand.class,
             ExplainCommand.class,

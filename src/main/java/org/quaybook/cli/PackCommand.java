@@ -2,13 +2,14 @@ package org.quaybook.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
 import org.quaybook.job.Job;
 import org.quaybook.pack.NotPrinted;
 import org.quaybook.pack.PackFolder;
+import org.quaybook.pack.Reissue;
 import org.quaybook.pack.Road;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,8 +23,9 @@ import picocli.CommandLine.Option;
         description = {
             "",
             "Makes the handover pack of each job: guide.pdf, quick-card.pdf, a sheet each for harbour office, surveyor and "
-                    + "electrician, labels.pdf, worksheet.pdf, record/ (for any web host), figures.json and issue.json, in a folder named by the job number. An earlier pack of the same job is "
-                    + "replaced. While a finding forbids handing over, or the figures lack a value, only the worksheet is "
+                    + "electrician, labels.pdf, worksheet.pdf, record/ (for any web host), figures.json and issue.json, in a folder named by the job number. A draft of the same job is "
+                    + "replaced; a pack that “record” has signed is kept beside the one that follows it, and changes.pdf "
+                    + "then says what to do with labels and pages. While a finding forbids handing over, or the figures lack a value, only the worksheet is "
                     + "written, beside the packs and marked as not for handing over.",
             ""
         })
@@ -90,8 +92,12 @@ final class PackCommand extends JobCommand {
         }
         Path target = to.resolve(assessment.job().job().number());
         try {
-            Map<String, byte[]> files = Road.documents(judged, templates(), Main.Version.number());
-            PackFolder.write(target, files);
+            Reissue.Written written = Reissue.write(target, judged, templates(), Main.Version.number());
+            out().println(summary(job, assessment));
+            out().println(words.say(
+                    "cli.packed." + written.outcome().name().toLowerCase(Locale.ROOT), target.toString()));
+            written.changes().forEach(line -> out().println("  " + line));
+            return Exit.DONE;
         } catch (NotPrinted e) {
             report(err()).problems(e.diagnostics());
             return Exit.BAD_INPUT;
@@ -99,9 +105,6 @@ final class PackCommand extends JobCommand {
             report(err()).problems(List.of(e.diagnostic()));
             return Exit.NOT_WRITTEN;
         }
-        out().println(summary(job, assessment));
-        out().println(words.say("cli.packed", target.toString()));
-        return Exit.DONE;
     }
 
     /** What the figures lack is asked for on paper. */

@@ -1,8 +1,12 @@
 package org.quaybook.pack;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 import org.quaybook.checks.Assessment;
 import org.quaybook.diag.Place;
@@ -10,6 +14,7 @@ import org.quaybook.figures.Figure;
 import org.quaybook.figures.Input;
 import org.quaybook.job.Installer;
 import org.quaybook.job.Job;
+import org.quaybook.job.Setting;
 import org.quaybook.pack.labels.LabelNote;
 import org.quaybook.pack.workings.FormulaWords;
 import org.quaybook.proof.Digest;
@@ -43,9 +48,34 @@ final class FiguresJson {
         it.findings()
                 .forEach(finding -> findings.add(
                         FindingsJson.finding(finding, name(finding.place().file()), words)));
+        ArrayNode settings = root.putArray("settings");
+        it.job().settings().forEach(setting -> settings.add(setting(setting)));
         ArrayNode notes = root.putArray("labels");
         labels.forEach(note -> notes.add(json.label(note)));
         return JsonText.of(root);
+    }
+
+    /** Reads what {@link #of} has made. */
+    static JsonNode read(byte[] figures) {
+        try {
+            return new ObjectMapper().readTree(figures);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static ObjectNode setting(Setting setting) {
+        ObjectNode node = NODES.objectNode()
+                .put("device", setting.device())
+                .put("name", setting.name())
+                .put("value", setting.value());
+        if (setting.was() != null) {
+            node.put("was", setting.was());
+        }
+        if (setting.on() != null) {
+            node.put("on", setting.on().toString());
+        }
+        return node;
     }
 
     /** Without the folders: they say where the installer keeps his jobs, and nothing of the job. */
@@ -60,7 +90,8 @@ final class FiguresJson {
                 .put("revision", job.job().revision())
                 .put("date", job.job().date().toString())
                 .put("rulebook", job.job().rulebook())
-                .put("craft", job.craft().name());
+                .put("craft", job.craft().name())
+                .put("link", installer.records() + job.job().record().symbols());
         if (installer.publicKey() != null) {
             node.put("key", Fingerprint.of(installer.publicKey()).toString());
         }

@@ -9,6 +9,7 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.diag.Message;
@@ -55,7 +56,17 @@ public final class PackFolder {
      * @throws NotWritten if the target is something else than a pack, or the system refuses
      */
     public static void write(Path target, Map<String, byte[]> files) throws NotWritten {
-        write(target, MARK, files);
+        write(target, MARK, files, Optional.empty());
+    }
+
+    /**
+     * Writes a pack in the place of an issued one, which is kept.
+     *
+     * @param kept where the pack that lies there goes; nothing may be there yet
+     * @throws NotWritten as above
+     */
+    public static void writeNext(Path target, Path kept, Map<String, byte[]> files) throws NotWritten {
+        write(target, MARK, files, Optional.of(kept));
     }
 
     /**
@@ -65,6 +76,11 @@ public final class PackFolder {
      * @throws NotWritten as above
      */
     public static void write(Path target, String mark, Map<String, byte[]> files) throws NotWritten {
+        write(target, mark, files, Optional.empty());
+    }
+
+    private static void write(Path target, String mark, Map<String, byte[]> files, Optional<Path> kept)
+            throws NotWritten {
         Path place = target.toAbsolutePath().normalize();
         Path parent = java.util.Objects.requireNonNullElse(place.getParent(), place);
         @Nullable Path fresh = null;
@@ -84,7 +100,7 @@ public final class PackFolder {
                 Files.write(path, file.getValue());
             }
             readable(fresh);
-            swap(fresh, place, parent);
+            swap(fresh, place, parent, kept);
         } catch (IOException e) {
             discard(fresh);
             throw new NotWritten(target, e, Message.of(PackMessage.CANNOT_WRITE, target.toString(), reason(e)));
@@ -135,8 +151,13 @@ public final class PackFolder {
         }
     }
 
-    private static void swap(Path fresh, Path place, Path parent) throws IOException {
+    private static void swap(Path fresh, Path place, Path parent, Optional<Path> kept) throws IOException {
         if (!Files.exists(place)) {
+            Files.move(fresh, place, StandardCopyOption.ATOMIC_MOVE);
+            return;
+        }
+        if (kept.isPresent()) {
+            Files.move(place, kept.get(), StandardCopyOption.ATOMIC_MOVE);
             Files.move(fresh, place, StandardCopyOption.ATOMIC_MOVE);
             return;
         }

@@ -46,6 +46,10 @@ public enum PackMessage implements MessageKey {
     ISSUE_UNREADABLE("pack.issue-unreadable"),
     /** {0} number of the job that the earlier pack is of, {1} that of this job. */
     ISSUE_OF_OTHER_JOB("pack.issue-of-other-job"),
+    /** {0} revision, {1} its date, {2} the next one. */
+    REVISION_ISSUED("pack.revision-issued"),
+    /** {0} revision of the job, {1} last revision issued, {2} its date, {3} the next one. */
+    REVISION_NOT_NEXT("pack.revision-not-next"),
     /** {0} folder, {1} what the system said. */
     CANNOT_WRITE("pack.cannot-write"),
     /** {0} folder that holds something else than a pack. */

@@ -1,11 +1,15 @@
 package org.quaybook.pack;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.quaybook.pack.changes.Changes;
+import org.quaybook.pack.changes.IssuedBefore;
+import org.quaybook.pack.changes.IssuedPacks;
 import org.quaybook.pack.guide.Guide;
 import org.quaybook.pack.guide.GuidePage;
 import org.quaybook.pack.guide.Palette;
@@ -43,9 +47,9 @@ final class RecordFiles {
      *
      * @param editions one a language of the job, first one first
      * @param labelled one a language of the labels
-     * @param history the earlier revisions, oldest first
+     * @param issued what was issued before
      */
-    Map<String, byte[]> of(List<PublicEdition> editions, List<PublicEdition> labelled, List<Issued> history) {
+    Map<String, byte[]> of(List<PublicEdition> editions, List<PublicEdition> labelled, IssuedPacks issued) {
         Edition first = editions.get(0).edition();
         RecordLink link = new RecordLink(
                 first.assessment().installer().records(),
@@ -67,10 +71,13 @@ final class RecordFiles {
         Map<String, byte[]> files = new TreeMap<>(shared);
         List<RecordLeaf> leaves = new ArrayList<>();
         for (PublicEdition edition : editions) {
-            leaves.add(leaf(edition, edition == editions.get(0), shared, files));
+            leaves.add(leaf(edition, edition == editions.get(0), issued, shared, files));
         }
         Map<String, byte[]> inPack = new TreeMap<>();
         files.forEach((name, content) -> inPack.put("record/" + link.folder() + "/" + name, content));
+        List<Issued> history = issued.allBefore(first.assessment().job().job().revision()).stream()
+                .map(IssuedBefore::issued)
+                .toList();
         RecordSite.files(leaves, history, branding, templates)
                 .forEach((path, content) -> inPack.put("record/" + path, content));
         return inPack;
@@ -78,14 +85,19 @@ final class RecordFiles {
 
     /** Puts the guide of a language beside the shared files, and says what its page offers. */
     private RecordLeaf leaf(
-            PublicEdition edition, boolean first, Map<String, byte[]> shared, Map<String, byte[]> files) {
+            PublicEdition edition,
+            boolean first,
+            IssuedPacks issued,
+            Map<String, byte[]> shared,
+            Map<String, byte[]> files) {
         String suffix = first ? "" : "-" + edition.language();
         String page = GuidePage.name(edition.language(), first);
         String print = "guide" + suffix + ".pdf";
         byte[] figures = Objects.requireNonNull(shared.get("figures.json"));
         byte[] guide = new Guide(edition.edition(), branding, templates)
                 .pdf(Paper.of(edition.edition().assessment()).small(), List.of(attached(edition, figures)));
-        files.put(page, GuidePage.html(edition, branding, templates));
+        byte[] guidePage = GuidePage.html(edition, branding, templates);
+        files.put(page, guidePage);
         files.put(print, guide);
         return new RecordLeaf(
                 edition,
@@ -97,7 +109,13 @@ final class RecordFiles {
                         new RecordLeaf.Download(print, "guide", guide.length),
                         download("labels.pdf", "labels", shared),
                         download("figures.json", "figures", shared)),
-                Digest.of(figures));
+                Digest.of(figures),
+                issued.before(edition.edition().assessment().job().job().revision())
+                        .map(before -> new ChangesWords(edition.edition())
+                                .lines(
+                                        Changes.since(before, FiguresJson.read(figures)),
+                                        Changes.chapters(before, page, new String(guidePage, StandardCharsets.UTF_8))))
+                        .orElse(List.of()));
     }
 
     private static RecordLeaf.Download download(String file, String kind, Map<String, byte[]> files) {

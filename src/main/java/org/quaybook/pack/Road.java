@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +25,11 @@ import org.quaybook.job.JobReader;
 import org.quaybook.job.JobReading;
 import org.quaybook.job.ReadingsReading;
 import org.quaybook.job.Vocabulary;
+import org.quaybook.pack.changes.Changes;
+import org.quaybook.pack.changes.IssuedBefore;
+import org.quaybook.pack.changes.IssuedPacks;
 import org.quaybook.pack.guide.Guide;
+import org.quaybook.pack.guide.GuidePage;
 import org.quaybook.pack.labels.Labels;
 import org.quaybook.pack.labels.LabelsPrinted;
 import org.quaybook.pack.sheets.QuickCards;
@@ -37,6 +42,7 @@ import org.quaybook.record.Branding;
 import org.quaybook.record.Edition;
 import org.quaybook.record.PublicEdition;
 import org.quaybook.record.RecordLink;
+import org.quaybook.record.RecordSite;
 import org.quaybook.reference.Rulebook;
 import org.quaybook.render.Attachment;
 import org.quaybook.render.Booklet;
@@ -163,7 +169,7 @@ public final class Road {
     /** The documents of a pack that follows no earlier one; as the one below. */
     public static Map<String, byte[]> documents(Judged judged, @Nullable Path ownTemplates, String version)
             throws NotPrinted {
-        return documents(judged, ownTemplates, Optional.empty(), version);
+        return documents(judged, ownTemplates, IssuedPacks.none(), version);
     }
 
     /**
@@ -171,24 +177,22 @@ public final class Road {
      *
      * @param judged a job that came as far as an assessment
      * @param ownTemplates folder whose templates take the place of the built-in ones; null for none
-     * @param previous the revision that this one follows
+     * @param issued what was issued before
      * @param version of the program, for the files that programs read
      * @throws NotPrinted if a text is too long for its label or sheet, has a character that no font has, or a template is
      *     faulty
      */
     public static Map<String, byte[]> documents(
-            Judged judged, @Nullable Path ownTemplates, Optional<Manifest.Previous> previous, String version)
-            throws NotPrinted {
+            Judged judged, @Nullable Path ownTemplates, IssuedPacks issued, String version) throws NotPrinted {
         try {
-            return printed(judged, ownTemplates, previous, version);
+            return printed(judged, ownTemplates, issued, version);
         } catch (RenderException e) {
             throw new NotPrinted(e);
         }
     }
 
     private static Map<String, byte[]> printed(
-            Judged judged, @Nullable Path ownTemplates, Optional<Manifest.Previous> previous, String version)
-            throws NotPrinted {
+            Judged judged, @Nullable Path ownTemplates, IssuedPacks issued, String version) throws NotPrinted {
         Assessment assessment = Objects.requireNonNull(judged.assessment());
         Branding branding = judged.branding();
         Templates templates = templates(ownTemplates);
@@ -209,15 +213,56 @@ public final class Road {
                 "worksheet.pdf",
                 Worksheet.pdf(assessment, installers(assessment, ownTemplates), templates, labels.notes()));
         files.putAll(new RecordFiles(branding, templates, version)
-                .of(publicEditions(editions), publicEditions(labelled), List.of()));
+                .of(publicEditions(editions), publicEditions(labelled), issued));
         byte[] figures = FiguresJson.of(it, words, Labels.notes(labelled, branding, link), version);
         files.put("figures.json", figures);
+        Optional<IssuedBefore> before = issued.before(assessment.job().job().revision());
+        if (before.isPresent()) {
+            files.put(
+                    "changes.pdf",
+                    Worksheet.changes(
+                            assessment,
+                            installers(assessment, ownTemplates),
+                            templates,
+                            Changes.since(before.get(), FiguresJson.read(figures)),
+                            chapters(before.get(), words, link, files)));
+        }
         for (Edition edition : editions) {
             String suffix = edition.equals(first) ? "" : "-" + edition.words().language();
             guides(judged, edition, templates, figures).forEach((name, pdf) -> files.put(name + suffix + ".pdf", pdf));
         }
-        files.put(Manifest.FILE, IssueJson.of(it, files, previous, version));
+        files.put(Manifest.FILE, IssueJson.of(it, files, before.map(IssuedBefore::link), version));
         return files;
+    }
+
+    /** Headings of the chapters that read otherwise, in the guide of the first language. */
+    private static List<String> chapters(IssuedBefore before, Words words, RecordLink link, Map<String, byte[]> files) {
+        String guide = GuidePage.name(words.language(), true);
+        byte[] page = Objects.requireNonNull(files.get("record/" + link.folder() + "/" + guide));
+        return Changes.chapters(before, guide, new String(page, StandardCharsets.UTF_8));
+    }
+
+    /**
+     * What a pack changes against the one issued before, in sentences for the terminal; empty if none was.
+     *
+     * @param files the pack
+     */
+    public static List<String> changes(Judged judged, IssuedPacks issued, Map<String, byte[]> files) {
+        Assessment it = Objects.requireNonNull(judged.assessment());
+        Words words = Words.forInstaller(it.job().job().languages());
+        RecordLink link =
+                new RecordLink(it.installer().records(), it.job().job().record());
+        return issued.before(it.job().job().revision())
+                .map(before -> new ChangesWords(new Edition(it, words))
+                        .lines(
+                                Changes.since(
+                                        before, FiguresJson.read(Objects.requireNonNull(files.get("figures.json")))),
+                                chapters(
+                                        before,
+                                        Words.of(it.job().job().languages().get(0)),
+                                        link,
+                                        files)))
+                .orElse(List.of());
     }
 
     private static List<PublicEdition> publicEditions(List<Edition> editions) {
@@ -275,6 +320,21 @@ public final class Road {
                     words,
                     templates(ownTemplates),
                     Labels.notes(Editions.ofLabels(it, ownTemplates), branding, link));
+        } catch (RenderException e) {
+            throw new NotPrinted(e);
+        }
+    }
+
+    /**
+     * The page in the place of a record that is taken off.
+     *
+     * @param on when
+     * @throws NotPrinted if a template is faulty
+     */
+    public static byte[] withdrawn(Judged judged, @Nullable Path ownTemplates, LocalDate on) throws NotPrinted {
+        Assessment it = Objects.requireNonNull(judged.assessment());
+        try {
+            return RecordSite.withdrawn(it.installer(), it.job().job(), on, judged.branding(), templates(ownTemplates));
         } catch (RenderException e) {
             throw new NotPrinted(e);
         }

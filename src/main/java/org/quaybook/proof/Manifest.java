@@ -40,6 +40,9 @@ public record Manifest(
     /** Name of its signature, beside it. */
     public static final String SIGNATURE_FILE = "issue.sig";
 
+    /** Lies in the place of a record that was taken off; a web server that knows it answers 410. */
+    public static final String WITHDRAWN_FILE = "withdrawn";
+
     /** Bytes; a manifest has some hundred files. */
     static final int LARGEST = 4 << 20;
 

@@ -77,6 +77,8 @@ public enum ProofMessage implements MessageKey {
     CHAIN_BEGINS("proof.chain-begins"),
     /** {0} names. */
     NOT_JUDGED("proof.not-judged"),
+    /** {0} folder of the record. */
+    WITHDRAWN("proof.withdrawn"),
 
     // What cannot be verified at all.
     /** {0} what was given. */

@@ -95,7 +95,10 @@ public final class Verifier {
         Set<String> pages = new TreeSet<>();
         boolean known = true;
         for (String code : records) {
-            if (top.get(code) == Kind.FOLDER) {
+            if (isWithdrawn(code)) {
+                notes.add(Message.of(ProofMessage.WITHDRAWN, code));
+                known = false;
+            } else if (top.get(code) == Kind.FOLDER) {
                 Optional<Found> newest = record(code + "/", code);
                 newest.map(found -> found.manifest().sha256().get("record/" + UNKNOWN_CODE_PAGE))
                         .ifPresent(pages::add);
@@ -118,6 +121,13 @@ public final class Verifier {
         if (!others.isEmpty()) {
             notes.add(Message.of(ProofMessage.NOT_JUDGED, others));
         }
+    }
+
+    /** A record that was taken off leaves its mark and a page, and nothing that is signed. */
+    private boolean isWithdrawn(String code) throws Refused {
+        return copy.inside(code)
+                .filter(files -> files.keySet().equals(Set.of(Manifest.WITHDRAWN_FILE, "index.html")))
+                .isPresent();
     }
 
     /** One published record with all its revisions; gives its newest. */

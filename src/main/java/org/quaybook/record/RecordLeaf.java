@@ -14,6 +14,7 @@ import org.quaybook.text.Words;
  * @param book the guide, for the record in one file
  * @param downloads files beside the page, in the order to offer them
  * @param digest SHA-256 of the published figures, in hexadecimal digits
+ * @param changes what this revision changes, a sentence each; empty for the first
  */
 public record RecordLeaf(
         PublicEdition edition,
@@ -22,11 +23,13 @@ public record RecordLeaf(
         String guide,
         Book book,
         List<Download> downloads,
-        String digest) {
+        String digest,
+        List<String> changes) {
 
     public RecordLeaf {
         diagrams = List.copyOf(diagrams);
         downloads = List.copyOf(downloads);
+        changes = List.copyOf(changes);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.quaybook.record;
 
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -97,6 +98,7 @@ public final class RecordSite {
         model.put("whole", leaf.whole());
         model.put("downloads", leaf.downloads().stream().map(RecordSite::row).toList());
         model.put("digest", leaf.digest());
+        model.put("changes", leaf.changes());
         model.put("printMark", cssText(words.say("record.print-mark", header.record(), header.revision())));
         model.put("data", new RecordData(installer, header, leaf).json());
         return model;
@@ -138,6 +140,21 @@ public final class RecordSite {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("base", installer.records());
         return everyLanguage("record/unknown-code.ftlh", model, PageScript.of(templates, "record/unknown-code.js"));
+    }
+
+    /**
+     * The page in the place of a record that was taken off.
+     *
+     * @param on when
+     */
+    public static byte[] withdrawn(
+            Installer installer, Header header, LocalDate on, Branding branding, Templates templates) {
+        RecordSite site = new RecordSite(installer.withoutPeople(), header, branding, templates);
+        Map<String, Object> model = new LinkedHashMap<>();
+        model.put("code", header.record().toString());
+        model.put("on", (TemplateFunction)
+                arguments -> Words.of((String) arguments.get(0)).date(on));
+        return site.everyLanguage("record/withdrawn.ftlh", model, PageScript.NONE);
     }
 
     private byte[] everyLanguage(String template, Map<String, Object> model, PageScript script) {

@@ -51,7 +51,7 @@ record IssuedDemo(Manifest manifest, Map<String, byte[]> files, PrivateKeyFile k
         Road.Judged judged = Road.judge(file);
         assertThat(judged.problems()).isEmpty();
         try {
-            return of(new TreeMap<>(Road.documents(judged, null, previous, "test")));
+            return of(new TreeMap<>(Road.documents(judged, null, "test"))).after(previous);
         } catch (NotPrinted e) {
             throw new AssertionError(e);
         }

@@ -114,7 +114,8 @@ record Demos(Assessment assessment, Branding branding) {
                         new RecordLeaf.Download("guide.pdf", "guide", 123_001),
                         new RecordLeaf.Download("labels.pdf", "labels", 1),
                         new RecordLeaf.Download("figures.json", "figures", 999)),
-                "ab".repeat(32));
+                "ab".repeat(32),
+                List.of());
     }
 
     PublicEdition edition(String language) {

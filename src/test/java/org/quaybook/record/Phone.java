@@ -107,7 +107,7 @@ final class Phone implements AutoCloseable {
                 const room = document.documentElement.clientWidth;
                 const wide = [...document.querySelectorAll('body *')]
                     .filter(e => e.getBoundingClientRect().right > room + 0.5 && !e.classList.contains('skip')
-                        && e.closest('.diagram') === null)
+                        && e.closest('.diagram, .wide') === null)
                     .map(e => e.tagName + ' ' + e.textContent.trim().slice(0, 40));
                 return document.documentElement.scrollWidth > room ? ['page', ...wide] : wide;
                 """));

@@ -10,6 +10,7 @@ import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -37,8 +38,8 @@ class RecordInBrowserTest {
 
     static final List<String> DEMOS = Demos.NAMES;
 
-    /** Narrowest window that WCAG 2.2, 1.4.10 asks for, and a usual phone. */
-    private static final List<Integer> WIDTHS = List.of(320, 390);
+    /** Narrowest window that WCAG 2.2, 1.4.10 asks for, and a small phone. */
+    private static final List<Integer> WIDTHS = List.of(320, 360);
 
     /** The window of a usual phone is about 65 mm and 390 CSS pixels wide (common practice, no source). */
     private static final double PIXELS_PER_MILLIMETRE = 6;
@@ -119,6 +120,17 @@ class RecordInBrowserTest {
             assertThat(phone.requests()).startsWith(address).allMatch(asked -> asked.startsWith(host.address()));
             assertThat(host.asked).startsWith("/" + demo.code() + "/");
         }
+    }
+
+    @ParameterizedTest
+    @FieldSource("DEMOS")
+    void onADesk(String name) throws IOException {
+        Demos demo = Demos.of(name);
+        String address = onDisk(demo.site(), record(demo));
+
+        phone.open(address, 1280);
+
+        fitsAndIsReadByEverybody(address);
     }
 
     /** After one visit the pages open without the host, in every language, and say that they are copies. */
@@ -211,6 +223,27 @@ class RecordInBrowserTest {
             phone.open(host.address() + "nothing/", 390);
             phone.type("en-GB-code", typed);
             phone.awaitText("In danger: all off");
+        }
+    }
+
+    @Test
+    void aWithdrawnRecordSaysSo() throws IOException {
+        Demos demo = Demos.of("lantern-moth");
+        byte[] page = RecordSite.withdrawn(
+                demo.assessment().installer(),
+                demo.job().job(),
+                LocalDate.of(2027, 3, 4),
+                demo.branding(),
+                Templates.builtIn());
+        String address = onDisk(Map.of("gone/index.html", page), "gone/index.html");
+
+        for (int width : WIDTHS) {
+            phone.open(address, width);
+
+            assertThat(phone.text())
+                    .contains("withdrew it on 4 March 2027", "am 4. März 2027", "01632 960118", "81EZ-D3SW-FGV4")
+                    .doesNotContain("Lantern Moth");
+            fitsAndIsReadByEverybody(address);
         }
     }
 

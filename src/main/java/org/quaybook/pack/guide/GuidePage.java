@@ -3,6 +3,7 @@ package org.quaybook.pack.guide;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.quaybook.record.Branding;
 import org.quaybook.record.PublicEdition;
@@ -16,6 +17,9 @@ import org.quaybook.render.Templates;
 public final class GuidePage {
 
     private static final Pattern HEADING = Pattern.compile("(</?h)([1-5])(?=[ >])");
+    private static final Pattern WIDE_TABLE =
+            Pattern.compile("<table class=\"(?:grid|working)[ \"].*?</table>", Pattern.DOTALL);
+
     private static final Pattern CSS_HEADING = Pattern.compile("(\\bh)([1-5])(?=[ ,])");
 
     private GuidePage() {}
@@ -32,8 +36,7 @@ public final class GuidePage {
      * @throws org.quaybook.render.RenderException if a template is faulty
      */
     public static byte[] html(PublicEdition edition, Branding branding, Templates templates) {
-        return templates
-                .fill("guide/web.ftlh", model(edition, branding, templates))
+        return movable(templates.fill("guide/web.ftlh", model(edition, branding, templates)), edition)
                 .getBytes(StandardCharsets.UTF_8);
     }
 
@@ -47,7 +50,17 @@ public final class GuidePage {
         Map<String, Object> palette = new Palette(branding).facts();
         String style = ".book { --main: " + palette.get("main") + "; --accent: " + palette.get("accent") + "; --tint: "
                 + palette.get("tint") + ";\n" + deeper(templates.text("guide/web.css"), CSS_HEADING) + "}\n";
-        return new RecordLeaf.Book(deeper(templates.fill("guide/web-book.ftlx", model), HEADING), style);
+        return new RecordLeaf.Book(
+                movable(deeper(templates.fill("guide/web-book.ftlx", model), HEADING), edition), style);
+    }
+
+    /** A table wider than the window moves sideways in a box of its own, by finger or key (WCAG 2.2, 1.4.10). */
+    private static String movable(String page, PublicEdition edition) {
+        String name = edition.edition().words().say("guide.web.table");
+        return WIDE_TABLE
+                .matcher(page)
+                .replaceAll(table -> "<div class=\"wide\" role=\"group\" tabindex=\"0\" aria-label=\"" + name + "\">"
+                        + Matcher.quoteReplacement(table.group()) + "</div>");
     }
 
     /** Headings one level down: the page around has its own first one. */

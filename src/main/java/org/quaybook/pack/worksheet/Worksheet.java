@@ -4,6 +4,7 @@ import java.util.List;
 import org.quaybook.checks.Assessment;
 import org.quaybook.job.Installer;
 import org.quaybook.job.Job;
+import org.quaybook.pack.changes.Changes;
 import org.quaybook.pack.labels.LabelNote;
 import org.quaybook.reference.Rulebook;
 import org.quaybook.render.DocumentInfo;
@@ -41,6 +42,22 @@ public final class Worksheet {
     public static byte[] survey(Job job, Installer installer, Words words, Templates templates) {
         WorksheetModel model = new WorksheetModel(job, Rulebook.named(job.job().rulebook()), words);
         return print(model, templates.fill(TEMPLATE, model.survey()), templates, installer, job);
+    }
+
+    /**
+     * The sheet of what a revision changes: what to do with the labels first, then what reads otherwise.
+     *
+     * @param chapters headings of the guide's chapters that read otherwise
+     */
+    public static byte[] changes(
+            Assessment it, Words words, Templates templates, Changes changes, List<String> chapters) {
+        WorksheetModel model = new WorksheetModel(it.job(), it.tables().rules(), words);
+        return print(
+                model,
+                templates.fill(TEMPLATE, model.changes(new ChangesSheet(it, words).facts(changes, chapters))),
+                templates,
+                it.installer(),
+                it.job());
     }
 
     private static byte[] print(WorksheetModel model, String xhtml, Templates templates, Installer installer, Job job) {

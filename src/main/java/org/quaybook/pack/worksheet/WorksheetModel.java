@@ -75,6 +75,14 @@ final class WorksheetModel {
         return common(false, List.of("survey")).map();
     }
 
+    /** The sheet of changes alone. */
+    Map<String, Object> changes(Map<String, Object> sheet) {
+        return common(false, List.of("changes"))
+                .put("complete", true)
+                .put("changes", sheet)
+                .map();
+    }
+
     Map<String, Object> whole(Assessment it, List<LabelNote> labels) {
         return common(
                         it.forbidsHandover(),

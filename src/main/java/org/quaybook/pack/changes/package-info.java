@@ -1,0 +1,5 @@
+/** What a revision changes: the packs that were issued before, and what a new one says otherwise. */
+@NullMarked
+package org.quaybook.pack.changes;
+
+import org.jspecify.annotations.NullMarked;
