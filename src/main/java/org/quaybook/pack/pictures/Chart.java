@@ -1,7 +1,6 @@
 package org.quaybook.pack.pictures;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.quaybook.pack.pictures.Drawing.Anchor;
@@ -33,7 +32,34 @@ final class Chart {
         }
     }
 
-    private record Name(double y, Note note) {}
+    private record Corner(double x, double y) {}
+
+    /** A name and the corners of the line that it belongs to, from left to right. */
+    private record Name(List<Corner> line, Note note) {
+
+        Corner end() {
+            return line.get(line.size() - 1);
+        }
+
+        /** How far down the line is at an x, which is not behind its end. */
+        double at(double x) {
+            for (int i = 1; i < line.size(); i++) {
+                Corner from = line.get(i - 1);
+                Corner to = line.get(i);
+                if (x <= to.x()) {
+                    double part = Math.max(0, (x - from.x()) / (to.x() - from.x()));
+                    return from.y() + part * (to.y() - from.y());
+                }
+            }
+            return end().y();
+        }
+
+        /** Whether the line runs below another where both are still drawn. */
+        boolean isBelow(Name other) {
+            double x = Math.min(end().x(), other.end().x());
+            return at(x) > other.at(x);
+        }
+    }
 
     private final Drawing drawing;
     private final Scale across;
@@ -110,12 +136,21 @@ final class Chart {
             mark(series, corners[2 * i], corners[2 * i + 1]);
         }
         drawing.close();
-        int last = corners.length - 2;
-        names.add(new Name(corners[last + 1], name));
-        leaderFrom.add(new double[] {corners[last], corners[last + 1]});
+        add(new Name(
+                points.stream()
+                        .map(point -> new Corner(across.at(point[0]), up.at(point[1])))
+                        .toList(),
+                name));
     }
 
-    private final List<double[]> leaderFrom = new ArrayList<>();
+    /** Names stand in the order of their lines, from the highest down. */
+    private void add(Name name) {
+        int place = names.size();
+        while (place > 0 && names.get(place - 1).isBelow(name)) {
+            place--;
+        }
+        names.add(place, name);
+    }
 
     private void mark(Series series, double x, double y) {
         drawing.open("mark", series.name().toLowerCase(Locale.ROOT));
@@ -142,8 +177,7 @@ final class Chart {
         drawing.open("series", what);
         drawing.line(pen, LEFT, y, RIGHT, y);
         drawing.close();
-        names.add(new Name(y, name));
-        leaderFrom.add(new double[] {RIGHT, y});
+        add(new Name(List.of(new Corner(LEFT, y), new Corner(RIGHT, y)), name));
     }
 
     /** A note for the right of the chart. */
@@ -152,23 +186,20 @@ final class Chart {
     }
 
     /**
-     * Writes the names, each as near to its curve's end as the others let it, and joins it to that by a thin line.
+     * Writes the names, each as near to its line's end as the others let it, and joins it to that by a thin line that soon
+     * stands level with the name, so that it keeps clear of the ends of other lines.
      *
      * @return the lower edge of the lowest
      */
     double writeNames(double top) {
-        List<Integer> order = new ArrayList<>();
-        for (int i = 0; i < names.size(); i++) {
-            order.add(i);
-        }
-        order.sort(Comparator.comparingDouble(i -> names.get(i).y()));
-        double[] tops = tops(order, top);
+        double[] tops = tops(top);
         double lowest = top;
-        for (int i = 0; i < order.size(); i++) {
-            Name name = names.get(order.get(i));
-            double[] from = leaderFrom.get(order.get(i));
+        for (int i = 0; i < tops.length; i++) {
+            Name name = names.get(i);
             double middle = tops[i] + name.note().lines().get(0).lettering().capitals() / 2;
-            drawing.line(Pen.HAIR, Look.INK, from[0] + MARK + 0.7, from[1], RIGHT + 4, from[1], NAMES - 3, middle);
+            double from = name.end().x() + MARK + 0.7;
+            double level = Math.min(from + Math.abs(middle - name.end().y()), RIGHT + 4);
+            drawing.line(Pen.HAIR, Look.INK, from, name.end().y(), level, middle, NAMES - 3, middle);
             name.note().write(drawing, Anchor.START, NAMES, tops[i]);
             lowest = tops[i] + name.note().height();
         }
@@ -179,28 +210,26 @@ final class Chart {
      * Upper edges, from the highest down: pushed down where they would touch, then up again so that each begins beside the
      * field of the curves, as far as there is room.
      */
-    private double[] tops(List<Integer> order, double top) {
-        double[] tops = new double[order.size()];
+    private double[] tops(double top) {
+        double[] tops = new double[names.size()];
         double free = top;
         for (int i = 0; i < tops.length; i++) {
-            Note note = names.get(order.get(i)).note();
+            Note note = names.get(i).note();
             double capitals = note.lines().get(0).lettering().capitals();
-            tops[i] = Math.max(free, names.get(order.get(i)).y() - capitals / 2);
+            tops[i] = Math.max(free, names.get(i).end().y() - capitals / 2);
             free = tops[i] + note.height() + NAMES_APART;
         }
         double most = up.start() - Lettering.SMALL.capitals();
         for (int i = tops.length - 1; i >= 0; i--) {
             tops[i] = Math.min(tops[i], most);
             if (i > 0) {
-                most = tops[i]
-                        - NAMES_APART
-                        - names.get(order.get(i - 1)).note().height();
+                most = tops[i] - NAMES_APART - names.get(i - 1).note().height();
             }
         }
         double edge = top;
         for (int i = 0; i < tops.length; i++) {
             tops[i] = Math.max(tops[i], edge);
-            edge = tops[i] + names.get(order.get(i)).note().height() + NAMES_APART;
+            edge = tops[i] + names.get(i).note().height() + NAMES_APART;
         }
         return tops;
     }

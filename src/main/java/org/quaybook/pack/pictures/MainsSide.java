@@ -44,6 +44,7 @@ final class MainsSide {
     private static final double CIRCUIT = BREAKER + Symbols.REACH + 14;
     private static final double ROW_APART = 6;
     private static final double LEAST_ROW = 13;
+    private static final double CIRCUITS_APART = 6;
 
     /** Of more circuits than these, each has one line only. */
     private static final int MOST_WITH_TWO_LINES = 7;
@@ -462,7 +463,7 @@ final class MainsSide {
             double notes = CIRCUIT + (isolators.isEmpty() ? 0 : 2 * Symbols.REACH + 2);
             Note note = circuitNote(circuit, isolators, labelWidth(notes));
             double half = Math.max(LEAST_ROW / 2, note.height() / 2);
-            double row = y + 3 + half;
+            double row = y + CIRCUITS_APART + half;
             drawing.wire(BUS, row, BREAKER - Symbols.REACH, row);
             symbols.breaker(BREAKER, row, Way.RIGHT, circuit.id());
             double x = BREAKER + Symbols.REACH;

@@ -13,7 +13,7 @@ final class SymbolKey {
     private static final int COLUMNS = 3;
     private static final double COLUMN = Drawing.WIDTH / COLUMNS;
     private static final double SYMBOL = 16;
-    private static final double TEXT = 38;
+    private static final double TEXT = 33;
     private static final double ROW_APART = 6;
     private static final double LEAST_ROW = 25;
 
@@ -68,7 +68,7 @@ final class SymbolKey {
     }
 
     private Note meaning(String symbol) {
-        return Note.within(COLUMN - TEXT - 4)
+        return Note.within(COLUMN - TEXT - 2)
                 .add(Lettering.SMALL, subject.say("symbol." + symbol))
                 .note();
     }

@@ -183,8 +183,8 @@ final class Symbols {
     void machine(double x, double y, Current gives, String symbol, String of) {
         drawing.symbol(symbol, of);
         drawing.circle(Pen.FINE, drawing.look().tint(), x, y, HALF);
-        drawing.text(Lettering.SMALL_BOLD, Anchor.MIDDLE, x, y + 1.2, "G");
-        current(gives, x, y + 5.4, 3.6);
+        drawing.text(Lettering.SMALL_BOLD, Anchor.MIDDLE, x, y + 0.2, "G");
+        current(gives, x, y + 5.7, 3.6);
         drawing.close();
     }
 
@@ -192,8 +192,8 @@ final class Symbols {
     void panels(double x, double y, String of) {
         drawing.symbol("solar", of);
         drawing.box(Pen.FINE, drawing.look().tint(), x - HALF, y - HALF, 2 * HALF, 2 * HALF);
-        drawing.text(Lettering.SMALL_BOLD, Anchor.MIDDLE, x, y + 1.2, "G");
-        current(Current.DC, x, y + 5.4, 3.6);
+        drawing.text(Lettering.SMALL_BOLD, Anchor.MIDDLE, x, y + 0.2, "G");
+        current(Current.DC, x, y + 5.7, 3.6);
         light(x + HALF - 3, y - HALF + 1);
         light(x + HALF + 2, y - HALF + 6);
         drawing.close();

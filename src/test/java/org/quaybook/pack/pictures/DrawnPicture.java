@@ -22,7 +22,7 @@ final class DrawnPicture {
     private static final Pattern CORNER = Pattern.compile("[ML](-?[\\d.]+) (-?[\\d.]+)");
 
     /** A line of text and the rectangle from its capitals' tops to its baseline. */
-    record Text(String text, double size, double left, double top, double right, double bottom) {
+    record Text(String text, double size, boolean bold, double left, double top, double right, double bottom) {
 
         boolean overlaps(Text other) {
             return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
@@ -115,7 +115,8 @@ final class DrawnPicture {
             case "middle" -> x - width / 2;
             default -> x;
         };
-        return new Text(element.getTextContent(), size, left, y - face.capHeight(size), left + width, y);
+        return new Text(
+                element.getTextContent(), size, face == Face.BOLD, left, y - face.capHeight(size), left + width, y);
     }
 
     /** All texts with line ends as spaces. */

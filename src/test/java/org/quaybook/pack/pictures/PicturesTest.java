@@ -115,6 +115,110 @@ class PicturesTest {
         }
     }
 
+    /** Names beside curves stand in the order of the curves where the first of them ends. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void namesOfCurvesStandInTheOrderOfTheCurves(String demo) {
+        for (String name : List.of("running", "day")) {
+            DrawnPicture picture = drawn(demo).picture(name);
+            List<List<double[]>> curves = new ArrayList<>();
+            List<double[]> names = new ArrayList<>();
+            for (Element series : picture.parts("series")) {
+                List<double[]> corners = DrawnPicture.corners(
+                        (Element) series.getElementsByTagName("path").item(0));
+                double[] end = corners.get(corners.size() - 1);
+                curves.add(corners);
+                names.add(leaderFrom(picture, end));
+            }
+            assertThat(curves).as(name).hasSizeGreaterThan(1);
+            for (int i = 0; i < curves.size(); i++) {
+                for (int j = 0; j < curves.size(); j++) {
+                    double x = Math.min(end(curves.get(i)), end(curves.get(j)));
+                    if (heightAt(curves.get(i), x) < heightAt(curves.get(j), x) - 0.05) {
+                        assertThat(names.get(i)[1])
+                                .as("%s: name of curve %s above that of %s", name, i, j)
+                                .isLessThan(names.get(j)[1]);
+                    }
+                }
+            }
+        }
+    }
+
+    private static double end(List<double[]> curve) {
+        return curve.get(curve.size() - 1)[0];
+    }
+
+    private static double heightAt(List<double[]> curve, double x) {
+        for (int i = 1; i < curve.size(); i++) {
+            double[] from = curve.get(i - 1);
+            double[] to = curve.get(i);
+            if (x <= to[0] + 1e-6) {
+                return from[1] + (x - from[0]) / (to[0] - from[0]) * (to[1] - from[1]);
+            }
+        }
+        throw new IllegalArgumentException("the curve ends before " + x);
+    }
+
+    /** Where the thin line from the end of a curve reaches a name. */
+    private static double[] leaderFrom(DrawnPicture picture, double[] end) {
+        return picture.elements("path").stream()
+                .map(DrawnPicture::corners)
+                .filter(corners -> corners.size() == 3)
+                .filter(corners -> Math.abs(corners.get(0)[1] - end[1]) < 0.02)
+                .filter(corners -> corners.get(0)[0] > end[0] && corners.get(0)[0] < end[0] + 5)
+                .map(corners -> corners.get(2))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The key of symbols breaks lines between words only. */
+    @ParameterizedTest
+    @MethodSource("languages")
+    void keyOfSymbolsBreaksNoWord(String language) {
+        Words words = Words.of(language);
+        for (String demo : DemoJobs.ALL) {
+            DrawnPicture picture =
+                    Pictures.of(drawn(demo).assessment(), words, new Look("#1b3a4b", "#e8ebed")).entrySet().stream()
+                            .filter(drawing -> drawing.getKey().equals("symbols"))
+                            .map(drawing -> new DrawnPicture(
+                                    language + " " + demo, drawing.getValue().text()))
+                            .findFirst()
+                            .orElseThrow();
+            String flowing = picture.flowing();
+            for (Element symbol : picture.parts("symbol")) {
+                assertThat(flowing)
+                        .as(picture.name())
+                        .contains(words.say("pictures.symbol." + symbol.getAttribute("data-symbol")));
+            }
+        }
+    }
+
+    /** A name in bold begins a note: it stands further from the line above it than lines of one note from each other. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void notesStandApart(String demo) {
+        for (String name : List.of("batterySide", "mainsSide")) {
+            List<Text> texts = drawn(demo).picture(name).texts();
+            for (Text upper : texts) {
+                for (Text lower : texts) {
+                    double gap = lower.top() - upper.bottom();
+                    if (lower.bold()
+                            && !upper.bold()
+                            && gap > 0
+                            && lower.left() < upper.right()
+                            && upper.left() < lower.right()) {
+                        assertThat(gap)
+                                .as("%s: %s below %s", name, lower, upper)
+                                .isGreaterThan(1.4 * IN_NOTE);
+                    }
+                }
+            }
+        }
+    }
+
+    /** From a baseline to the tops of the capitals below it, inside a note of small letters. */
+    private static final double IN_NOTE = Lettering.SMALL.leading() - Lettering.SMALL.capitals();
+
     @ParameterizedTest
     @FieldSource("org.quaybook.DemoJobs#ALL")
     void everyPartHasItsSymbol(String demo) {
