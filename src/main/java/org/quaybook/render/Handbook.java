@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.xhtmlrenderer.pdf.DefaultPDFCreationListener;
@@ -124,10 +125,8 @@ public final class Handbook {
 
         List<PartEnd> ends(String part) {
             layOut();
-            Box root = Objects.requireNonNull(renderer.getRootBox());
-            List<PageBox> pages = Objects.requireNonNull(root.getLayer()).getPages();
             List<PartEnd> ends = new ArrayList<>();
-            collect(root, part, pages, ends);
+            collect(root(), part, pages(), ends);
             return List.copyOf(ends);
         }
 
@@ -135,9 +134,9 @@ public final class Handbook {
             Element element = box.getElement();
             if (element != null
                     && List.of(element.getAttribute("class").split(" ")).contains(part)) {
-                int first = pageAt(box.getAbsY(), pages);
+                int first = TableBreaks.pageAt(box.getAbsY(), pages);
                 int bottom = box.getAbsY() + box.getHeight();
-                int last = pageAt(bottom - 1, pages);
+                int last = TableBreaks.pageAt(bottom - 1, pages);
                 PageBox page = pages.get(last);
                 double filled = (bottom - page.getTop()) / (double) (page.getBottom() - page.getTop());
                 ends.add(new PartEnd(first, last, filled));
@@ -146,19 +145,26 @@ public final class Handbook {
             }
         }
 
-        private static int pageAt(int y, List<PageBox> pages) {
-            int found = 0;
-            while (found < pages.size() - 1 && y >= pages.get(found).getBottom()) {
-                found++;
-            }
-            return found;
-        }
-
+        /** As often as tables begin anew on a later page; each time some do, and none goes back. */
         private void layOut() {
             renderer.setListener(this);
-            renderer.setDocument(document, null, new LayoutLanguage());
-            renderer.layout();
-            faults.throwIfAny();
+            Set<Element> onNewPage;
+            do {
+                renderer.setDocument(document, null, new LayoutLanguage());
+                renderer.layout();
+                faults.throwIfAny();
+                onNewPage = TableBreaks.wanted(root(), pages());
+                onNewPage.forEach(element ->
+                        element.setAttribute("style", element.getAttribute("style") + "; page-break-before: always"));
+            } while (!onNewPage.isEmpty());
+        }
+
+        private Box root() {
+            return Objects.requireNonNull(renderer.getRootBox());
+        }
+
+        private List<PageBox> pages() {
+            return Objects.requireNonNull(root().getLayer()).getPages();
         }
 
         byte[] print(String xhtml) {

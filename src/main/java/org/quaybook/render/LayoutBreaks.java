@@ -2,6 +2,8 @@ package org.quaybook.render;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.xhtmlrenderer.css.style.CalculatedStyle;
 import org.xhtmlrenderer.layout.breaker.BreakPoint;
 import org.xhtmlrenderer.layout.breaker.BreakPointsProvider;
@@ -10,32 +12,59 @@ import org.xhtmlrenderer.layout.breaker.LineBreakingStrategy;
 import org.xhtmlrenderer.layout.breaker.ListBreakPointsProvider;
 
 /**
- * Where a line may end: as the layout engine has it, but never behind an apostrophe inside a word, as in the French
- * l’onduleur. Unicode Standard Annex 14 (from memory): U+2019 is a quotation mark that does not break before a letter
- * that follows it directly.
+ * Where a line may end: as the layout engine has it, but never inside what is read as one.
+ *
+ * <ul>
+ *   <li>Behind an apostrophe inside a word, as in the French l’onduleur. Unicode Standard Annex 14 (from memory): U+2019
+ *       is a quotation mark that does not break before a letter that follows it directly.
+ *   <li>Between a number and its unit. The SI Brochure, 5.4.3 (from memory), has a space there; that it does not break is
+ *       common practice, no source.
+ *   <li>Inside a telephone number, a code of groups joined by hyphens, a range, a grouped number or a date: common
+ *       practice, no source.
+ * </ul>
  */
 final class LayoutBreaks implements LineBreakingStrategy {
 
-    private static final char APOSTROPHE = '\u2019';
+    /** Symbols of units as they follow a number; the longest first where one begins another. */
+    private static final String UNIT = "(?:%|°[CF]?|[kKmMµ]?(?:Wh|VA|Ah|[VAWΩ])|[kM]?Hz|AWG|kcmil|Nm|kg|g"
+            + "|m³/h|[mck]?m[²³]?|l/h|l|L|min|ms|s|h|V/C)(?![\\p{L}\\p{N}])";
+
+    private static final String YEAR = "(?:19|20)\\d{2}(?!\\p{N})";
+
+    private static final List<Pattern> TOGETHER = List.of(
+            Pattern.compile("(?<=\\p{L})’(?=\\p{L})."),
+            Pattern.compile("\\d ?" + UNIT),
+            Pattern.compile("\\d ?[×x] ?(?=\\d)."),
+            Pattern.compile("[+(]?\\d[\\d()]*(?:[ –-][\\d()]+)+"),
+            Pattern.compile("(?<![\\p{L}\\p{N}-])(?:[0-9A-Z]+-){2,}[0-9A-Z]+(?![\\p{L}\\p{N}-])"),
+            Pattern.compile("(?:\\d{1,2}\\.? (?:de )?)?\\p{L}{3,}\\.? (?:de |\\d{1,2}, )?" + YEAR));
 
     private final LineBreakingStrategy engine = new DefaultLineBreakingStrategy();
 
     @Override
     public BreakPointsProvider getBreakPointsProvider(String text, String language, CalculatedStyle style) {
         BreakPointsProvider all = engine.getBreakPointsProvider(text, language, style);
+        boolean[] together = together(text);
         List<BreakPoint> kept = new ArrayList<>();
         for (BreakPoint point = all.next(); point.getPosition() >= 0; point = all.next()) {
-            if (!isInsideWord(text, point.getPosition())) {
+            if (!together[point.getPosition()]) {
                 kept.add(point);
             }
         }
         return new ListBreakPointsProvider(kept);
     }
 
-    private static boolean isInsideWord(String text, int position) {
-        return position > 0
-                && position < text.length()
-                && text.charAt(position - 1) == APOSTROPHE
-                && Character.isLetter(text.charAt(position));
+    /** For each place of a text, and for its end, whether what stands before it and behind it belongs together. */
+    static boolean[] together(String text) {
+        boolean[] together = new boolean[text.length() + 1];
+        for (Pattern pattern : TOGETHER) {
+            Matcher found = pattern.matcher(text);
+            while (found.find()) {
+                for (int place = found.start() + 1; place < found.end(); place++) {
+                    together[place] = true;
+                }
+            }
+        }
+        return together;
     }
 }

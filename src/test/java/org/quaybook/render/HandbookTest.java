@@ -11,8 +11,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.cos.COSName;
@@ -21,6 +23,7 @@ import org.apache.pdfbox.pdmodel.interactive.action.PDActionURI;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -82,6 +85,73 @@ class HandbookTest {
         assertThat(ends).extracting(PartEnd::lastPage).containsExactly(1, 1, 2);
         assertThat(ends.get(1).filled() - ends.get(0).filled()).isCloseTo(0.3, within(0.005));
         assertThat(ends.get(2).filled()).isCloseTo(0.3, within(0.005));
+    }
+
+    /** Worked out by hand: pages of 100 mm between margins, rows of 19 mm and a heading of as much. */
+    @Test
+    void leavesNoRowOfATableAloneOnAPage() throws IOException {
+        String style = "<style>@page { size: 120mm 120mm; margin: 10mm; @bottom-center { content: normal } }"
+                + " body { margin: 0 } table { border-spacing: 0; -fs-table-paginate: paginate }"
+                + " p, h2, td { height: 19mm; margin: 0; padding: 0; font-size: 10pt } tr { page-break-inside: avoid }"
+                + " h2 { page-break-after: avoid }</style>";
+        String rows = "<tr><td>%s</td></tr>";
+        // Three lines, the heading, and room for one row.
+        String foot = style + "<p>p</p><p>p</p><p>p</p><h2>head</h2><table>" + rows.repeat(3) + "</table>";
+        assertThat(pages(foot.formatted("a", "b", "c"))).containsExactly("p p p", "head a b c");
+        // The heading and room for four rows of five.
+        String head = style + "<h2>head</h2><table>" + rows.repeat(5) + "</table>";
+        assertThat(pages(head.formatted("a", "b", "c", "d", "e"))).containsExactly("head a b c", "d e");
+        // Two rows on each page need nothing.
+        String enough = style + "<p>p</p><p>p</p><h2>head</h2><table>" + rows.repeat(4) + "</table>";
+        assertThat(pages(enough.formatted("a", "b", "c", "d"))).containsExactly("p p head a b", "c d");
+        // Rows that fill a page each stand alone whatever is done.
+        String tall = style + "<table>" + "<tr><td style='height: 80mm'>x</td></tr>".repeat(3) + "</table>";
+        assertThat(pages(tall)).containsExactly("x", "x", "x");
+    }
+
+    private List<String> pages(String body) throws IOException {
+        List<String> pages = new ArrayList<>();
+        try (PrintedPdf printed = print(body)) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            for (int page = 1; page <= printed.pages(); page++) {
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                pages.add(stripper.getText(printed.document()).strip().replaceAll("\\s+", " "));
+            }
+        }
+        return pages;
+    }
+
+    /** Wherever a line of 40 mm comes to its end. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "1,6 kW",
+                "230 V",
+                "7 Nm",
+                "80 %",
+                "25 mm²",
+                "2 × 70 mm²",
+                "01632 960131",
+                "555-0170",
+                "+44 1632 960131",
+                "10–20 A",
+                "37CQ-41SK-A0EF",
+                "9 décembre 2026",
+                "9. Dezember 2026",
+                "9 de junio de 2026",
+                "October 2, 2026",
+                "mars 2023",
+                "l’onduleur"
+            })
+    void endsNoLineInsideWhatIsReadAsOne(String whole) throws IOException {
+        StringBuilder body = new StringBuilder();
+        IntStream.rangeClosed(1, 24)
+                .mapToObj(before -> "<p style='width: 40mm'>" + "n".repeat(before) + " " + whole + " nn</p>")
+                .forEach(body::append);
+        try (PrintedPdf printed = print(body.toString())) {
+            assertThat(printed.text().split(Pattern.quote(whole), -1)).hasSize(25);
+        }
     }
 
     @Test

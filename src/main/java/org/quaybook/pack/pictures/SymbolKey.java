@@ -68,7 +68,7 @@ final class SymbolKey {
     }
 
     private Note meaning(String symbol) {
-        return Note.within(COLUMN - TEXT - 2)
+        return Note.within(COLUMN - TEXT - 5)
                 .add(Lettering.SMALL, subject.say("symbol." + symbol))
                 .note();
     }

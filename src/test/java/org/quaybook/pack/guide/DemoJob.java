@@ -41,6 +41,13 @@ public record DemoJob(Assessment assessment, Branding branding) {
         return of(folder, find.isEmpty() ? text : text.replace(find, replacement));
     }
 
+    /** What no document of it cuts by the end of a line: the installer's telephone number and the date of handing over. */
+    public List<String> neverCut(Words words) {
+        return List.of(
+                assessment.installer().phone(),
+                words.date(assessment.job().job().date()));
+    }
+
     /** A demo without one of its top-level sections. */
     public static DemoJob without(String name, String section) {
         Path folder = Path.of("demo-jobs", name);

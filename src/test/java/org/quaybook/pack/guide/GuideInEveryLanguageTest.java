@@ -77,6 +77,9 @@ class GuideInEveryLanguageTest {
                         .as("share of page %s that is filled", page)
                         .isGreaterThan(LEAST_FILLED);
             }
+            PageRules.assertNoRowStandsAlone(guide);
+            PageRules.assertNothingIsCutByLineEnds(guide, job.neverCut(words));
+            PageRules.assertTimesStandApart(guide, pageOf(guide, words.say("guide.chapter.card")), 2);
             assertThat(pageOf(guide, words.say("guide.chapter.safety"))
                             - pageOf(guide, words.say("guide.chapter.card")))
                     .as("pages of the quick card")

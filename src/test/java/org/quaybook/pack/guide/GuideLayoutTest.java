@@ -7,17 +7,13 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkedContentReference;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
-import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
 import org.apache.pdfbox.pdmodel.interactive.action.PDActionGoTo;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
@@ -207,11 +203,24 @@ class GuideLayoutTest {
     @ParameterizedTest
     @MethodSource("guides")
     void noRowIsSplitOverTwoPages(String demo, PageFormat format) {
-        List<PDStructureElement> rows = elements(printed(demo, format), "TR");
+        List<PDStructureElement> rows = PageRules.elements(printed(demo, format), "TR");
         assertThat(rows).hasSizeGreaterThan(20);
         for (PDStructureElement row : rows) {
-            assertThat(pages(row)).as("pages of a row").hasSizeLessThan(2);
+            assertThat(PageRules.pages(row)).as("pages of a row").hasSizeLessThan(2);
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("guides")
+    void noRowStandsAlone(String demo, PageFormat format) {
+        PageRules.assertNoRowStandsAlone(printed(demo, format));
+    }
+
+    @ParameterizedTest
+    @MethodSource("guides")
+    void nothingIsCutByLineEnds(String demo, PageFormat format) {
+        PageRules.assertNothingIsCutByLineEnds(
+                printed(demo, format), DemoJob.of(demo).neverCut(DemoJob.WORDS));
     }
 
     @ParameterizedTest
@@ -220,10 +229,10 @@ class GuideLayoutTest {
         PrintedGuide guide = printed(demo, format);
         List<String> bookmarks = new ArrayList<>();
         gather(guide, guide.document().getDocumentCatalog().getDocumentOutline(), bookmarks);
-        List<Integer> headings = elements(guide, "H[1-6]").stream()
+        List<Integer> headings = PageRules.elements(guide, "H[1-6]").stream()
                 .map(heading -> guide.document()
                         .getPages()
-                        .indexOf(pages(heading).iterator().next()))
+                        .indexOf(PageRules.pages(heading).iterator().next()))
                 .toList();
         assertThat(bookmarks).hasSameSizeAs(headings).hasSizeGreaterThan(40);
         for (int i = 0; i < bookmarks.size(); i++) {
@@ -260,34 +269,5 @@ class GuideLayoutTest {
 
     private static String plain(String text) {
         return text.replaceAll("[\\s\u00a0]", "");
-    }
-
-    private static List<PDStructureElement> elements(PrintedGuide guide, String type) {
-        List<PDStructureElement> found = new ArrayList<>();
-        search(guide.document().getDocumentCatalog().getStructureTreeRoot(), type, found);
-        return found;
-    }
-
-    private static void search(PDStructureNode node, String type, List<PDStructureElement> found) {
-        for (Object kid : node.getKids()) {
-            if (kid instanceof PDStructureElement element) {
-                if (element.getStructureType().matches(type)) {
-                    found.add(element);
-                }
-                search(element, type, found);
-            }
-        }
-    }
-
-    private static Set<PDPage> pages(PDStructureNode node) {
-        Set<PDPage> pages = new HashSet<>();
-        for (Object kid : node.getKids()) {
-            if (kid instanceof PDMarkedContentReference mark) {
-                pages.add(mark.getPage());
-            } else if (kid instanceof PDStructureElement element) {
-                pages.addAll(pages(element));
-            }
-        }
-        return pages;
     }
 }

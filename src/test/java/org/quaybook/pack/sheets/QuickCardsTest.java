@@ -24,6 +24,7 @@ import org.junit.jupiter.params.provider.FieldSource;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.job.Job;
 import org.quaybook.pack.guide.DemoJob;
+import org.quaybook.pack.guide.PageRules;
 import org.quaybook.pack.guide.PrintedGuide;
 import org.quaybook.pack.guide.PrintedGuide.Letter;
 import org.quaybook.record.Edition;
@@ -72,6 +73,12 @@ class QuickCardsTest {
         boolean american = demo.equals("marmalade-meridian");
         assertThat(page.getWidth() / 72 * 25.4).isCloseTo(american ? 139.7 : 148, within(0.1));
         assertThat(page.getHeight() / 72 * 25.4).isCloseTo(american ? 215.9 : 210, within(0.1));
+    }
+
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void timesStandApart(String demo) {
+        PageRules.assertTimesStandApart(printed(demo), 1, 2);
     }
 
     @ParameterizedTest
