@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.BankFigures;
 import org.quaybook.figures.ChargeFigures;
+import org.quaybook.figures.ChargingAtOnce;
 import org.quaybook.figures.DayFigures;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
@@ -250,18 +251,9 @@ final class ChargeChecks {
                         end.running().isEmpty() ? "—" : end.running()));
     }
 
-    /** Panels without a stated current give their peak power at the bank's nominal voltage: the most that reaches it. */
-    private Optional<Current> current(Charging charging) {
-        return Given.maybe(charging.current())
-                .or(() -> Given.maybe(charging.peak())
-                        .map(peak -> peak.at(figures.bank().nominal().value())));
-    }
-
-    /** At the berth the engine rests, under way the shore lead is off: the larger of both sums counts. */
     private void sum() {
-        Current atBerth = sum(ChargeKind.ALTERNATOR);
-        Current underWay = sum(ChargeKind.SHORE_CHARGER);
-        Current sum = atBerth.compareTo(underWay) > 0 ? atBerth : underWay;
+        Current sum =
+                new ChargingAtOnce(job.charging(), figures.bank().nominal().value()).most();
         Figure<Current> limit = figures.bankCharging().limit();
         Figure<Current> cold = figures.bankCharging().coldLimit();
         Bank bank = job.bank();
@@ -280,12 +272,5 @@ final class ChargeChecks {
                     cold.stated(),
                     bank.temperature().known().map(Stated::down).orElseThrow());
         }
-    }
-
-    private Current sum(ChargeKind without) {
-        return job.charging().stream()
-                .filter(charging -> charging.kind() != without)
-                .flatMap(charging -> current(charging).stream())
-                .reduce(new Current(0), Current::plus);
     }
 }

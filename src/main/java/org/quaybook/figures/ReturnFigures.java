@@ -69,6 +69,13 @@ public record ReturnFigures(
         return held(total, leftOn.value().plus(heating.value()));
     }
 
+    /** Whether the input limit and nothing else keeps what goes on by itself so low. */
+    public boolean heldByItself() {
+        return limited()
+                && limit.filter(it -> byItself.value().compareTo(it.value()) > 0)
+                        .isPresent();
+    }
+
     private Stated held(Figure<Current> sum, Current loads) {
         return limit.filter(it -> limited() && sum.value().compareTo(it.value()) > 0)
                 .map(it -> loads.compareTo(it.value()) > 0 ? Stated.up(loads) : it.stated())

@@ -82,6 +82,24 @@ final class Equipment {
         return job.charging().stream().anyMatch(charging -> charging.kind() == kind);
     }
 
+    /** Whether it has an engine that burns fuel: one that charges, or the one that drives a motorhome. */
+    boolean engine() {
+        return chargedBy(ChargeKind.ALTERNATOR) || job.craft().kind() == CraftKind.MOTORHOME;
+    }
+
+    /** Whether the generator reaches sockets that the inverter also feeds. */
+    boolean generatorFeedsSockets() {
+        return generator()
+                && (job.sockets().stream()
+                                .anyMatch(socket -> Given.maybe(socket.generatorOn())
+                                        .filter(Source.GENERATOR::equals)
+                                        .isPresent())
+                        || job.acCircuits().stream()
+                                .anyMatch(circuit -> Given.maybe(circuit.source())
+                                        .filter(Source.GENERATOR::equals)
+                                        .isPresent()));
+    }
+
     boolean rcds() {
         return !job.rcds().isEmpty();
     }

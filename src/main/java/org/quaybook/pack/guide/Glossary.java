@@ -33,7 +33,9 @@ final class Glossary {
         add("alarm", brief.say(inverter.alarm()));
         addIf(has.lithium(), "protection");
         add("breaker");
-        addIf(has.changeover(), "changeover");
+        if (has.changeover()) {
+            terms.add(row("changeover", brief.words().say("guide.term.changeover.means" + changeover(has))));
+        }
         add("charge");
         add("cut-out", brief.say(inverter.cutOut()));
         add("fuse");
@@ -67,9 +69,21 @@ final class Glossary {
     }
 
     private void add(String term, Object... arguments) {
-        terms.add(new Rows()
+        terms.add(row(term, brief.words().say("guide.term." + term + ".means", arguments)));
+    }
+
+    private Map<String, Object> row(String term, String means) {
+        return new Rows()
                 .put("term", brief.words().say("guide.term." + term))
-                .put("means", brief.words().say("guide.term." + term + ".means", arguments))
-                .map());
+                .put("means", means)
+                .map();
+    }
+
+    /** Between which sources it chooses, as the end of a key. */
+    private static String changeover(Equipment has) {
+        if (!has.shore()) {
+            return has.generator() ? ".generator" : ".any";
+        }
+        return has.generatorFeedsSockets() ? ".any" : "";
     }
 }

@@ -108,6 +108,16 @@ final class PartNames {
                 .toList();
     }
 
+    /** What turns a charging source off: the switches of a source of its own, else the charger itself. */
+    List<String> offBy(Charging charging) {
+        List<String> switches = switch (charging.kind()) {
+            case SOLAR -> switchesOnlyOf(EnergySource.SOLAR);
+            case WIND -> switchesOnlyOf(EnergySource.WIND);
+            case SHORE_CHARGER, GENERATOR, ALTERNATOR -> List.of();
+        };
+        return switches.isEmpty() ? List.of(nameOf(charging)) : switches;
+    }
+
     /** The name that the job gives a charger, or what it is. */
     String nameOf(Charging charging) {
         return charging.name() == null ? words.term(charging.kind()) : charging.name();

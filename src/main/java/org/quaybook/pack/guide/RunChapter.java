@@ -142,9 +142,10 @@ final class RunChapter {
     }
 
     private void season(Lines lines, String season, Figure<Energy> yield, Optional<Figure<TimeSpan>> days) {
+        String away = season.equals("summer") && brief.has().shore() ? ".no-mains" : "";
         days.ifPresentOrElse(
-                left -> lines.say(season + ".falls-short", brief.say(yield), brief.say(left)),
-                () -> lines.say(season + ".covers", brief.say(yield)));
+                left -> lines.say(season + ".falls-short" + away, brief.say(yield), brief.say(left)),
+                () -> lines.say(season + ".covers" + away, brief.say(yield)));
     }
 
     /** Charge over a usual day: the hours, and a row for each season. */

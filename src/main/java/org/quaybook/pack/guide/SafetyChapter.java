@@ -20,6 +20,7 @@ final class SafetyChapter {
         return new Rows()
                 .put("mains", mains())
                 .put("never", never())
+                .put("exhaust", exhaust())
                 .put("shock", shock())
                 .put("acid", brief.has().leadAcid() ? acid() : List.of())
                 .put("fire", fire())
@@ -40,7 +41,7 @@ final class SafetyChapter {
                 .say("change")
                 .say("ratings")
                 .say("overload")
-                .say(has.boat() ? "unattended" : "unattended.land")
+                .say(has.boat() ? "unattended" : "unattended.land", runAlone())
                 .sayIf(has.shore(), "leads")
                 .sayIf(has.boat() && has.shore(), "swim")
                 .say("battery", brief.say(brief.figures().bank().shortCircuit()))
@@ -49,9 +50,29 @@ final class SafetyChapter {
                 .sayIf(has.chargedBy(ChargeKind.ALTERNATOR), "engine")
                 .say("mix");
         has.chargeAbove().ifPresent(least -> lines.sayIf(has.lithium(), "cold", least));
-        return lines.sayIf(has.generator() || has.chargedBy(ChargeKind.ALTERNATOR), "exhaust")
-                .say("mute")
+        String exhaust = exhaust();
+        return (exhaust.isEmpty() ? lines : lines.add(exhaust)).say("mute").list();
+    }
+
+    /** What may stay on with nobody there, so that the warning means all the rest. */
+    private List<String> runAlone() {
+        Equipment has = brief.has();
+        return brief.lines("safety.alone")
+                .sayIf(has.boat(), "pumps")
+                .say("alarms")
+                .sayIf(!brief.job().charging().isEmpty(), "charging")
+                .addAll(brief.figures().absence().leftOn())
                 .list();
+    }
+
+    /** About the exhaust of what there is; empty where nothing burns fuel. */
+    String exhaust() {
+        Equipment has = brief.has();
+        if (!has.generator() && !has.engine()) {
+            return "";
+        }
+        return brief.words()
+                .say("guide.safety.never.exhaust" + (has.generator() ? has.engine() ? "" : ".generator" : ".engine"));
     }
 
     private List<String> shock() {

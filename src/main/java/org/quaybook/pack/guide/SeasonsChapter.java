@@ -3,10 +3,13 @@ package org.quaybook.pack.guide;
 import java.util.List;
 import java.util.Map;
 import org.quaybook.figures.BankCharging;
+import org.quaybook.figures.ChargingAtOnce;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.InverterFigures;
 import org.quaybook.job.ChargeKind;
+import org.quaybook.job.Charging;
 import org.quaybook.job.Given;
+import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Energy;
 import org.quaybook.record.Rows;
 
@@ -44,19 +47,34 @@ final class SeasonsChapter {
     private void lithium(Lines lines) {
         has.chargeAbove()
                 .ifPresentOrElse(least -> lines.say("lithium.charge", least), () -> lines.say("lithium.charge.any"));
-        BankCharging charging = brief.figures().bankCharging();
-        boolean slowly = charging.coldLimit().value().amperes() > 0
-                && charging.coldLimit().value().compareTo(charging.limit().value()) < 0;
-        lines.sayIf(
-                slowly,
-                "lithium.slowly",
-                Given.maybe(brief.job().bank().temperature())
-                        .map(brief.words()::word)
-                        .orElse(""),
-                brief.say(charging.coldLimit()));
+        slowly(lines);
         List<String> stop = brief.names().chargers(true);
         List<String> noStop = brief.names().chargers(false);
         lines.sayIf(!stop.isEmpty(), "lithium.stop", stop).sayIf(!noStop.isEmpty(), "lithium.no-stop", noStop);
+    }
+
+    /** An owner cannot set a current, but can leave off what makes it too much. */
+    private void slowly(Lines lines) {
+        BankCharging charging = brief.figures().bankCharging();
+        Current cold = charging.coldLimit().value();
+        if (cold.amperes() <= 0 || cold.compareTo(charging.limit().value()) >= 0) {
+            return;
+        }
+        List<Charging> off = new ChargingAtOnce(
+                        brief.job().charging(), brief.figures().bank().nominal().value())
+                .tooMuchFor(cold);
+        List<String> parts = off.stream()
+                .filter(source -> source.kind() != ChargeKind.ALTERNATOR)
+                .flatMap(source -> brief.names().offBy(source).stream())
+                .distinct()
+                .toList();
+        String temperature = Given.maybe(brief.job().bank().temperature())
+                .map(brief.words()::word)
+                .orElse("");
+        lines.sayIf(!parts.isEmpty(), "lithium.slowly", temperature, parts)
+                .sayIf(
+                        off.stream().anyMatch(source -> source.kind() == ChargeKind.ALTERNATOR),
+                        "lithium.slowly-engine");
     }
 
     private List<String> summer() {
@@ -79,7 +97,10 @@ final class SeasonsChapter {
     /** And what comes in without the mains on a day of the season, where anything does. */
     private List<String> brings(Lines lines, String season, Figure<Energy> yield) {
         return yield.value().wattHours() > 0
-                ? lines.add(brief.words().say("guide.seasons." + season + ".brings", brief.say(yield)))
+                ? lines.add(brief.words()
+                                .say(
+                                        "guide.seasons." + season + ".brings" + (has.shore() ? ".no-mains" : ""),
+                                        brief.say(yield)))
                         .list()
                 : lines.list();
     }

@@ -8,6 +8,7 @@ import org.quaybook.job.Changeover;
 import org.quaybook.job.Given;
 import org.quaybook.job.Shore;
 import org.quaybook.job.TestKind;
+import org.quaybook.record.EnergySource;
 import org.quaybook.record.Rows;
 
 /** Shore power, the changeover and the generator. */
@@ -126,6 +127,7 @@ final class ShoreChapter {
     private List<String> generator() {
         String where =
                 brief.job().generator() == null ? null : brief.job().generator().where();
+        List<String> switches = brief.names().switchesOnlyOf(EnergySource.GENERATOR);
         Lines steps = brief.lines("shore.generator");
         if (where != null) {
             steps.say("where", where);
@@ -133,7 +135,9 @@ final class ShoreChapter {
         steps.say(brief.has().boat() ? "air.boat" : "air")
                 .say("loads")
                 .sayIf(brief.has().shore(), "shore-off", brief.names().post())
+                .sayIf(!switches.isEmpty(), "off", switches)
                 .say("start")
+                .sayIf(!switches.isEmpty(), "on", switches)
                 .sayIf(brief.has().shore(), "choose")
                 .say("one");
         brief.figures().generator().stream()

@@ -35,6 +35,7 @@ final class SocketsChapter {
 
     Map<String, Object> facts() {
         return new Rows()
+                .put("live", live())
                 .put("heads", heads())
                 .put("sockets", brief.job().sockets().stream().map(this::socket).toList())
                 .put(
@@ -43,6 +44,12 @@ final class SocketsChapter {
                 .put("change", change())
                 .put("off", off())
                 .map();
+    }
+
+    /** That the sockets stay live when the source that people see is gone. */
+    private String live() {
+        return brief.words()
+                .say("guide.shore.sockets.live" + (has.shore() ? "" : onGenerator() ? ".generator" : ".inverter"));
     }
 
     private List<String> heads() {

@@ -40,9 +40,13 @@ final class TroubleChapter {
         // The call depends on no cure, so it is part of what to do.
         String call = " " + say("fire-service");
         danger("smoke", withShore("smoke.do", post) + call, USUAL);
-        String checked = call + " " + say("co.then");
+        String checked = call + " " + say("co.then", burnsFuel());
         if (has.lithium()) {
-            danger("co", say("co.cause.lithium"), say("co.do.lithium") + checked, USUAL);
+            danger(
+                    "co",
+                    say("co.cause.lithium"),
+                    say(has.boat() ? "co.do.lithium" : "co.do.lithium.land") + checked,
+                    USUAL);
         } else {
             danger("co", say("co.cause"), withShore("co.do", post) + checked, USUAL);
             danger("egg", withShore("egg.do", post), USUAL);
@@ -54,6 +58,16 @@ final class TroubleChapter {
         if (has.boat()) {
             danger("wet", say("wet.do"), "else.electrician");
         }
+    }
+
+    /** What a carbon monoxide alarm gives reason to have checked. */
+    private List<String> burnsFuel() {
+        return brief.lines("trouble.co.of")
+                .sayIf(has.engine(), "engine")
+                .sayIf(has.generator(), "generator")
+                .say("heaters")
+                .say("battery")
+                .list();
     }
 
     private String withShore(String key, String post) {
@@ -86,7 +100,11 @@ final class TroubleChapter {
             row("start");
         }
         if (has.microwave()) {
-            row("microwave");
+            row(
+                    "microwave",
+                    say("microwave.cause"),
+                    say(has.shore() ? "microwave.do" : "microwave.do.no-shore"),
+                    USUAL);
         }
         if (has.searchMode()) {
             row("search");
@@ -113,7 +131,7 @@ final class TroubleChapter {
         if (has.polarityLamp()) {
             row("lamp", say("lamp.cause"), say("lamp.do"), "else.electrician");
         }
-        if (brief.job().inverter().bypass() != null) {
+        if (brief.job().inverter().bypass() != null && has.shore()) {
             row(
                     "bypass",
                     say("bypass.cause"),
@@ -131,7 +149,11 @@ final class TroubleChapter {
                     "else.electrician");
         }
         if (has.generatorCharges()) {
-            row("generator");
+            row(
+                    "generator",
+                    say("generator.cause"),
+                    say(has.changeoverByItself() ? "generator.do.by-itself" : "generator.do"),
+                    USUAL);
         }
         if (has.boat() && has.shore()) {
             row("anodes");

@@ -132,7 +132,15 @@ final class HarbourSheet {
         returning()
                 .ifPresentOrElse(
                         it -> {
-                            rows.row("by-itself", notes.figure(it.mostByItself()));
+                            if (it.heldByItself()) {
+                                rows.named(
+                                        notes.say(
+                                                "harbour.by-itself.held",
+                                                it.byItself().stated()),
+                                        notes.figure(it.mostByItself()));
+                            } else {
+                                rows.row("by-itself", notes.figure(it.mostByItself()));
+                            }
                             it.heater()
                                     .ifPresent(heater -> rows.named(
                                             notes.say("harbour.with-heater", heater),

@@ -64,6 +64,7 @@ final class SurveyorSheet {
                 .put("limits", limits())
                 .put("accepted", accepted())
                 .put("open", open())
+                .put("notes", settled())
                 .put("scope", notes.job().scope())
                 .put("policy", notes.job().policyConditions())
                 .map();
@@ -287,6 +288,21 @@ final class SurveyorSheet {
                         .map(deviation -> notes.say(
                                 "surveyor.accepted.point", finding.message(), deviation.why(), deviation.on())))
                 .toList();
+    }
+
+    /** What an empty list of open points would hide: that points were accepted, and how many are only worth knowing. */
+    private List<String> settled() {
+        List<String> settled = new ArrayList<>();
+        if (!accepted().isEmpty()) {
+            settled.add(notes.say("surveyor.open.accepted"));
+        }
+        long noted = notes.it().findings().stream()
+                .filter(finding -> finding.severity() == Severity.NOTE)
+                .count();
+        if (noted > 0) {
+            settled.add(notes.say("surveyor.open.noted", noted));
+        }
+        return settled;
     }
 
     private List<String> open() {

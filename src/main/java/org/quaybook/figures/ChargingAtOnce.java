@@ -1,0 +1,67 @@
+package org.quaybook.figures;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.quaybook.job.ChargeKind;
+import org.quaybook.job.Charging;
+import org.quaybook.job.Given;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Voltage;
+
+/** The sources that can charge a bank at once. At the berth the engine rests, under way the shore lead is off. */
+public final class ChargingAtOnce {
+
+    private final List<Charging> sources;
+    private final Voltage nominal;
+
+    /**
+     * @param sources all that charge
+     * @param nominal of the bank
+     */
+    public ChargingAtOnce(List<Charging> sources, Voltage nominal) {
+        this.sources = List.copyOf(sources);
+        this.nominal = nominal;
+    }
+
+    /** The most that they give together: the larger of both sums. */
+    public Current most() {
+        Current atBerth = sum(sources, ChargeKind.ALTERNATOR);
+        Current underWay = sum(sources, ChargeKind.SHORE_CHARGER);
+        return atBerth.compareTo(underWay) > 0 ? atBerth : underWay;
+    }
+
+    /**
+     * What to leave off so that the rest gives no more than a limit: the largest first, an alternator last because its
+     * engine is needed for other things.
+     */
+    public List<Charging> tooMuchFor(Current limit) {
+        List<Charging> left = new ArrayList<>(sources);
+        List<Charging> off = new ArrayList<>();
+        Comparator<Charging> engineLast = Comparator.comparing(source -> source.kind() == ChargeKind.ALTERNATOR);
+        for (Charging source : sources.stream()
+                .sorted(engineLast.thenComparing(this::given, Comparator.reverseOrder()))
+                .toList()) {
+            if (new ChargingAtOnce(left, nominal).most().compareTo(limit) > 0
+                    && given(source).amperes() > 0) {
+                left.remove(source);
+                off.add(source);
+            }
+        }
+        return List.copyOf(off);
+    }
+
+    private Current sum(List<Charging> of, ChargeKind without) {
+        return of.stream()
+                .filter(source -> source.kind() != without)
+                .map(this::given)
+                .reduce(new Current(0), Current::plus);
+    }
+
+    /** Panels without a stated current give their peak power at the bank's nominal voltage: the most that reaches it. */
+    private Current given(Charging source) {
+        return Given.maybe(source.current())
+                .or(() -> Given.maybe(source.peak()).map(peak -> peak.at(nominal)))
+                .orElse(new Current(0));
+    }
+}
