@@ -107,8 +107,7 @@ final class BankChecks {
                     Severity.NOTE,
                     Check.PROTECTION_CASCADE,
                     place,
-                    Stated.up(worst.dividedBy(strings - 1)),
-                    Stated.asGiven(limit));
+                    OtherBlocks.of(strings, Stated.up(worst.dividedBy(strings - 1)), Stated.asGiven(limit)));
         }
     }
 

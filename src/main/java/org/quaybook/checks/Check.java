@@ -45,7 +45,7 @@ public enum Check implements MessageKey {
     WISHED_TIME("wished-time", "the running time with the battery old and cold", Standing.COMPUTED),
     INVERTER_DERATED(
             "inverter-derated",
-            "derating of inverters in heat: the maker's, or 2 % for each kelvin",
+            "derating of inverters in heat: the maker’s, or 2 % for each kelvin",
             Standing.FROM_MEMORY),
     TAKE_OFF_UNEVEN("take-off-uneven", "Kirchhoff's laws; 110 % is common practice", Standing.COMMON_PRACTICE),
     STRINGS_MANY(
@@ -70,7 +70,7 @@ public enum Check implements MessageKey {
             "charge-cable",
             "rulebook: ampacity table, insulation of 70 °C or, by the American rules, 75 °C",
             Standing.FROM_MEMORY),
-    CHARGE_CURRENT("charge-current", "usual charge limit of the chemistry, or the maker's", Standing.FROM_MEMORY),
+    CHARGE_CURRENT("charge-current", "usual charge limit of the chemistry, or the maker’s", Standing.FROM_MEMORY),
     BLOCKS_MIXED(
             "blocks-mixed",
             "common practice: one make, type and age in a bank; AS/NZS 3001.2 asks the same",
@@ -97,6 +97,11 @@ public enum Check implements MessageKey {
     VENTILATION_UNKNOWN("ventilation-unknown", "IEC 62485-2", Standing.SEEN),
     RCD_MISSING("rcd-missing", "IEC 60364-4-41 415.1", Standing.SEEN),
     RCD_MISSING_SHORE("rcd-missing-shore", "IEC 60364-4-41 415.1; IEC 60364-7-709", Standing.SEEN),
+    RCD_MISSING_GENERATOR("rcd-missing-generator", "IEC 60364-4-41 415.1", Standing.SEEN),
+    RCD_ON_GENERATOR(
+            "rcd-on-generator",
+            "IEC 60364-4-41 415.1; an RCD in the shore feed sees nothing of what the generator feeds past it",
+            Standing.COMPUTED),
     RCD_UPSTREAM(
             "rcd-upstream",
             "IEC 60364-4-41; an RCD before the inverter sees nothing of what flows behind it",

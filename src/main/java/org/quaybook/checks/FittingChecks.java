@@ -116,7 +116,7 @@ final class FittingChecks {
     private static boolean negative(Cable cable) {
         return Given.maybe(cable.pole())
                 .map(Pole.NEGATIVE::equals)
-                .orElseGet(() -> cable.from().endsWith("-") || cable.to().endsWith("-"));
+                .orElseGet(() -> cable.from().endsWith("−") || cable.to().endsWith("−"));
     }
 
     private void distance() {

@@ -8,6 +8,7 @@ import org.quaybook.diag.Severity;
 import org.quaybook.figures.BondLogic;
 import org.quaybook.figures.BondLogic.Verdict;
 import org.quaybook.figures.Figures;
+import org.quaybook.figures.OnGenerator;
 import org.quaybook.figures.SupplyMode;
 import org.quaybook.figures.Tables;
 import org.quaybook.job.AcCircuit;
@@ -21,6 +22,7 @@ import org.quaybook.job.Rcd;
 import org.quaybook.job.RcdType;
 import org.quaybook.job.Shore;
 import org.quaybook.job.Source;
+import org.quaybook.job.TestKind;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Length;
 import org.quaybook.quantity.Stated;
@@ -33,12 +35,14 @@ final class MainsChecks {
     private final Tables tables;
     private final BondLogic bonds;
     private final Findings findings;
+    private final OnGenerator onGenerator;
 
     private MainsChecks(Job job, Figures figures, Tables tables, Findings findings) {
         this.job = job;
         this.bonds = figures.ac().bonds();
         this.tables = tables;
         this.findings = findings;
+        this.onGenerator = new OnGenerator(job);
     }
 
     static void run(Job job, Figures figures, Tables tables, Findings findings) {
@@ -59,6 +63,7 @@ final class MainsChecks {
         if (fromShore && circuit.rcd() == null && !inletGuarded) {
             findings.add(Severity.FORBIDS, Check.RCD_MISSING_SHORE, circuit.place(), circuit.id(), circuit.name());
         }
+        onGenerator(circuit);
         if (circuit.source().value() == Source.INVERTER && isUpstream(circuit.rcd())) {
             findings.add(
                     Severity.FORBIDS,
@@ -67,6 +72,37 @@ final class MainsChecks {
                     circuit.id(),
                     Objects.requireNonNull(circuit.rcd()));
         }
+    }
+
+    /**
+     * An RCD behind the inverter sees all that its circuits take. One in the shore feed is passed by the generator, unless
+     * it was seen to trip on it or all that the generator feeds passes an RCD of its own.
+     */
+    private void onGenerator(AcCircuit circuit) {
+        Generator generator = job.generator();
+        if (generator == null
+                || generator.rcd() != null
+                || circuit.source().value() == Source.INVERTER
+                || !onGenerator.feeds(circuit).equals(Optional.of(Source.GENERATOR))) {
+            return;
+        }
+        String rcd = circuit.rcd();
+        if (rcd == null) {
+            findings.add(Severity.FORBIDS, Check.RCD_MISSING_GENERATOR, circuit.place(), circuit.id(), circuit.name());
+        } else if (isUpstream(rcd) && !trippedOnGenerator(rcd)) {
+            findings.add(Severity.DECIDE, Check.RCD_ON_GENERATOR, circuit.place(), circuit.id(), circuit.name(), rcd);
+        }
+    }
+
+    private boolean trippedOnGenerator(String rcd) {
+        return job.tests().stream()
+                .anyMatch(test -> test.test() == TestKind.RCD_TRIP
+                        && test.of().contains(rcd)
+                        && test.result() != null
+                        && test.result().value() != null
+                        && Given.maybe(test.source())
+                                .filter(Source.GENERATOR::equals)
+                                .isPresent());
     }
 
     private boolean isUpstream(@Nullable String id) {

@@ -145,8 +145,9 @@ final class TestChecks {
 
     private void rcdTested(Rcd rcd) {
         boolean inverterFed = rcd.source().value() == Source.INVERTER;
+        boolean generatorOnly = rcd.source().value() == Source.GENERATOR;
         List<Source> sources = !inverterFed
-                ? List.of(Source.SHORE)
+                ? List.of(generatorOnly ? Source.GENERATOR : Source.SHORE)
                 : job.shore() == null || job.inverter().changeover() == null
                         ? List.of(Source.INVERTER)
                         : List.of(Source.INVERTER, Source.SHORE);

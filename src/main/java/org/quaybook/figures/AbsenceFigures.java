@@ -30,7 +30,8 @@ import org.quaybook.quantity.TimeSpan;
  * @param toReserveWorn the same with the worn bank
  * @param toEmpty from full until the inverter switches off or nothing is left
  * @param idleToReserve from full to the reserve with the inverter on and nothing running
- * @param idleToEmpty the same until the inverter switches off or nothing is left
+ * @param idleToReserveWorn the same with the worn bank: what to plan on
+ * @param idleToEmpty from full with the inverter on and nothing running until the inverter switches off or nothing is left
  * @param standing what draws on the bank however everything is switched; empty if nobody wrote it
  * @param offToReserve from full to the reserve with the inverter off; the bank's own discharge alone where nobody wrote what
  *     always draws, so that it is then a time at most
@@ -46,6 +47,7 @@ public record AbsenceFigures(
         Figure<TimeSpan> toReserveWorn,
         Figure<TimeSpan> toEmpty,
         Figure<TimeSpan> idleToReserve,
+        Figure<TimeSpan> idleToReserveWorn,
         Figure<TimeSpan> idleToEmpty,
         Optional<Figure<Current>> standing,
         Figure<TimeSpan> offToReserve,
@@ -138,6 +140,14 @@ public record AbsenceFigures(
                 Input.of("R", supply.resistance()),
                 Input.of("U", inverter.cutOut())));
         idleOnly.addAll(standingInput);
+        List<Input> idleWorn = new ArrayList<>(List.of(
+                Input.of("P₀", inverter.idle()),
+                Input.of("s", bank.reserve()),
+                Input.of("C", bank.capacityWorn()),
+                Input.of("R", bank.resistanceWorn()),
+                Input.of("R", supply.resistance()),
+                Input.of("U", inverter.cutOut())));
+        idleWorn.addAll(standingInput);
         List<Input> wornInputs = List.of(
                 Input.of("P₁", load),
                 Input.of("s", bank.reserve()),
@@ -173,6 +183,13 @@ public record AbsenceFigures(
                         Formula.RUN_TIME,
                         inputs),
                 idleToReserve,
+                book.enter(
+                        "absence.idle-to-reserve-worn",
+                        worn.run(idle, Ratio.WHOLE, limits, Pauses.DO_NOT_RECOVER)
+                                .time(),
+                        Rounding.DOWN,
+                        Formula.RUN_TIME,
+                        idleWorn),
                 book.enter(
                         "absence.idle-to-empty",
                         now.run(idle, Ratio.WHOLE, empty, Pauses.RECOVER).time(),

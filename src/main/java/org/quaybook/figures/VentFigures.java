@@ -5,6 +5,7 @@ import org.quaybook.calc.GasVentilation;
 import org.quaybook.quantity.AirFlow;
 import org.quaybook.quantity.Area;
 import org.quaybook.quantity.Current;
+import org.quaybook.quantity.CurrentPerCharge;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.reference.Ventilation;
 
@@ -47,7 +48,10 @@ public record VentFigures(
                 Rounding.UP,
                 Formula.VENTILATION,
                 Input.usual("n", bank.asItIs().rest().cells(), bank.battery().citation()),
-                Input.usual("I_gas", gassing, bank.battery().citation()),
+                Input.usual(
+                        "I_gas",
+                        new CurrentPerCharge(gassing.amperes()),
+                        bank.battery().citation()),
                 Input.of("C", bank.capacity()));
     }
 

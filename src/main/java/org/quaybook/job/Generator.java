@@ -16,5 +16,12 @@ public record Generator(
 
         @Means("whether voltage and frequency stay within what the charger accepts") @Nullable Given<Boolean> steady,
 
+        @Means("id of the RCD that all it feeds passes") @RefersTo(Thing.RCD) @Nullable String rcd,
+
+        @Means(
+                value = "how it is chosen as source, said to the owner",
+                example = "turn the selector on the board to generator")
+        @Nullable String chosenBy,
+
         @Means("its place") @Nullable String where,
         Place place) {}

@@ -22,6 +22,7 @@ import org.quaybook.quantity.Quantity;
 final class Scalars {
 
     private static final Pattern WHOLE = Pattern.compile("[+-]?\\d{1,9}");
+    private static final Pattern HYPHEN_FOR_MINUS = Pattern.compile("(?<= )-(?=$| = )");
     private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
     private static final Pattern TIME_OF_DAY = Pattern.compile("(?:[01]\\d|2[0-3]):[0-5]\\d");
     private static final Pattern MONTH = Pattern.compile("\\d{4}-\\d{2}");
@@ -32,7 +33,7 @@ final class Scalars {
     private static final Area MOST_CONDUCTOR = new Area(1000);
 
     private static final Map<Class<?>, Reader> READERS = Map.ofEntries(
-            reader(String.class, text -> text),
+            reader(String.class, Scalars::text),
             reader(Boolean.class, Scalars::yesNo),
             reader(Integer.class, Scalars::whole),
             reader(Double.class, Quantities::number),
@@ -68,6 +69,11 @@ final class Scalars {
             return reader.read(text);
         }
         return type.isEnum() ? constant(type, text) : Quantities.of(type, text);
+    }
+
+    /** A pole is typed with the hyphen that a keyboard has, and printed with a minus. */
+    private static Object text(String text) {
+        return HYPHEN_FOR_MINUS.matcher(text).replaceAll("−");
     }
 
     private static Object yesNo(String text) throws Refusal {

@@ -10,6 +10,7 @@ public sealed interface Quantity
                 Charge,
                 Count,
                 Current,
+                CurrentPerCharge,
                 Energy,
                 Frequency,
                 Length,

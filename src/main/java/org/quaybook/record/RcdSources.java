@@ -10,7 +10,10 @@ import org.quaybook.job.Source;
 import org.quaybook.job.TestKind;
 import org.quaybook.text.Words;
 
-/** The sources on which an RCD protects: the one that the job names and those on which it was seen to trip. */
+/**
+ * The sources on which an RCD protects: the one that the job names, the generator whose output passes it, and those on
+ * which it was seen to trip.
+ */
 public final class RcdSources {
 
     private final Job job;
@@ -33,6 +36,9 @@ public final class RcdSources {
                                         && test.result().value() != null)
                                 .flatMap(test -> Given.maybe(test.source()).stream()))
                 .forEach(sources::add);
+        if (job.generator() != null && rcd.id().equals(job.generator().rcd())) {
+            sources.add(Source.GENERATOR);
+        }
         return words.list(sources.stream().map(words::term).toList());
     }
 }

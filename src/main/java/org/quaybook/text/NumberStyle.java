@@ -8,5 +8,6 @@ package org.quaybook.text;
  * @param group sign between groups of three digits, from five digits on
  * @param minus sign of negative numbers
  * @param days the word behind a number of days, always more than one
+ * @param customary whether lengths, openings, air, temperatures and torques are said in U.S. units, metric in brackets
  */
-record NumberStyle(String decimal, String group, String minus, String days) {}
+record NumberStyle(String decimal, String group, String minus, String days, boolean customary) {}

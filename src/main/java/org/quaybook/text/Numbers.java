@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.Optional;
 import org.quaybook.quantity.AirFlow;
 import org.quaybook.quantity.Area;
 import org.quaybook.quantity.Charge;
@@ -11,6 +12,7 @@ import org.quaybook.quantity.ClockTime;
 import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.Count;
 import org.quaybook.quantity.Current;
+import org.quaybook.quantity.CurrentPerCharge;
 import org.quaybook.quantity.Energy;
 import org.quaybook.quantity.Frequency;
 import org.quaybook.quantity.Length;
@@ -34,6 +36,12 @@ public final class Numbers {
     /** Ten significant digits: less than any table here claims, and enough to drop what binary fractions leave over. */
     private static final MathContext NOISE = new MathContext(10, RoundingMode.HALF_EVEN);
 
+    /** From here on an area is an opening and no conductor, in mm². */
+    private static final double SMALLEST_OPENING = 300;
+
+    /** In metres. */
+    private static final double FOOT = 0.3048;
+
     private static final String SPACE = "\u00A0";
 
     private final NumberStyle style;
@@ -50,10 +58,18 @@ public final class Numbers {
         if (quantity instanceof Count count) {
             return number(count.number(), 0, 0, rounding);
         }
-        Shape shape = Shape.of(quantity);
+        String said = say(Shape.of(quantity), quantity, rounding);
+        return (style.customary() ? Shape.customary(quantity) : Optional.<Shape>empty())
+                .map(shape -> say(shape, quantity, rounding) + SPACE + "(" + said + ")")
+                .orElse(said);
+    }
+
+    private String say(Shape shape, Quantity quantity, Rounding rounding) {
         // What somebody else stated is not blurred: 12.5 A on a fuse is not 13 A.
         int most = rounding == Rounding.NEAREST ? shape.most + 1 : shape.most;
-        return number(quantity.canonical() / shape.divisor, shape.fewest, most, rounding) + SPACE + shape.unit;
+        return number((quantity.canonical() - shape.zero) / shape.divisor, shape.fewest, most, rounding)
+                + SPACE
+                + shape.unit;
     }
 
     /** A quantity in a stated unit with a fixed number of decimals, for columns of a table. */
@@ -70,8 +86,36 @@ public final class Numbers {
         return number(value, 0, 3, Rounding.NEAREST);
     }
 
-    /** How a kind and size of value is written: unit, its size in canonical units, fewest and most decimals. */
-    private record Shape(String unit, double divisor, int fewest, int most) {
+    /** How a kind and size of value is written: unit, its size and zero in canonical units, fewest and most decimals. */
+    private record Shape(String unit, double divisor, double zero, int fewest, int most) {
+
+        Shape(String unit, double divisor, int fewest, int most) {
+            this(unit, divisor, 0, fewest, most);
+        }
+
+        /**
+         * The U.S. customary unit of what Americans do not measure in metric units. NIST SP 811 Appendix B: 1 ft is
+         * 0.3048 m, 1 lbf·in 0.112 984 8 N·m, 1 lb 0.453 592 37 kg, all from memory; 1 cfm is 1 ft³ in a minute.
+         */
+        static Optional<Shape> customary(Quantity quantity) {
+            double size = Math.abs(quantity.canonical());
+            if (quantity instanceof Length) {
+                return Optional.of(size < 0.3 ? new Shape("in", 0.0254, 0, 1) : new Shape("ft", FOOT, 0, 1));
+            }
+            if (quantity instanceof Area && size >= SMALLEST_OPENING) {
+                return Optional.of(new Shape("sq\u00A0in", 25.4 * 25.4, 0, 0));
+            }
+            if (quantity instanceof AirFlow) {
+                return Optional.of(new Shape("cfm", FOOT * FOOT * FOOT * 60, 0, 1));
+            }
+            if (quantity instanceof Temperature) {
+                return Optional.of(new Shape("°F", 5.0 / 9, -160.0 / 9, 0, 0));
+            }
+            if (quantity instanceof Torque) {
+                return Optional.of(new Shape("lbf·in", 0.1129848, 0, 0));
+            }
+            return quantity instanceof Mass ? Optional.of(new Shape("lb", 0.45359237, 0, 0)) : Optional.empty();
+        }
 
         static Shape of(Quantity quantity) {
             double size = Math.abs(quantity.canonical());
@@ -97,7 +141,7 @@ public final class Numbers {
                 return size < 0.3 ? new Shape("mm", 1e-3, 0, 0) : new Shape("m", 1, 1, 2);
             }
             if (quantity instanceof Area) {
-                return size >= 300 ? new Shape("cm²", 100, 0, size < 1000 ? 1 : 0) : new Shape("mm²", 1, 0, 2);
+                return size >= SMALLEST_OPENING ? new Shape("cm²", 100, 0, size < 1000 ? 1 : 0) : new Shape("mm²", 1, 0, 2);
             }
             return ofTheRest(quantity, size);
         }
@@ -116,6 +160,9 @@ public final class Numbers {
             if (quantity instanceof Charge) {
                 return new Shape("Ah", 1, 0, size < 10 ? 1 : 0);
             }
+            if (quantity instanceof CurrentPerCharge) {
+                return new Shape("mA/Ah", 1e-3, 0, 1);
+            }
             if (quantity instanceof Ratio) {
                 return new Shape("%", 0.01, 0, size < 0.1 ? 1 : 0);
             }
@@ -129,7 +176,7 @@ public final class Numbers {
                 return new Shape("m³/h", 1, 1, 1);
             }
             if (quantity instanceof Torque) {
-                return new Shape("Nm", 1, 0, 1);
+                return new Shape("N·m", 1, 0, 1);
             }
             if (quantity instanceof Mass) {
                 return new Shape("kg", 1, 0, 1);

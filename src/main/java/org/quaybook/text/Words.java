@@ -76,7 +76,8 @@ public final class Words {
                 sentence("language.decimal"),
                 sentence("language.group"),
                 sentence("language.minus"),
-                sentence("language.days")));
+                sentence("language.days"),
+                sentence("language.units").equals("customary")));
     }
 
     /** The languages that documents can be made in, by their IETF tag. */

@@ -463,6 +463,23 @@ class FindingsTest {
                         "source: shore }",
                         "  rcd: R1\n",
                         ""),
+                change(Check.RCD_MISSING_GENERATOR, FORBIDS, AMERICAN, "source: shore, rcd: R1 }", "source: shore }"),
+                change(
+                        Check.RCD_ON_GENERATOR,
+                        DECIDE,
+                        AMERICAN,
+                        "of: [R1], source: generator",
+                        "of: [R2], source: generator"),
+                new Case(
+                        Check.RCD_ON_GENERATOR,
+                        DECIDE,
+                        ChangedDemo.of(AMERICAN, "of: [R1], source: generator", "of: [R2], source: generator"),
+                        ChangedDemo.of(
+                                AMERICAN,
+                                "of: [R1], source: generator",
+                                "of: [R2], source: generator",
+                                "  steady: yes",
+                                "  steady: yes\n  rcd: R1")),
                 change(Check.RCD_UPSTREAM, FORBIDS, LITHIUM, "source: inverter, rcd: R2", "source: inverter, rcd: R1"),
                 new Case(
                         Check.BREAKER_UNJUDGED,

@@ -173,7 +173,7 @@ class LanguagesTest {
             delimiter = '|',
             value = {
                 "en-GB|12.85\u00A0V|17.7\u00A0kWh|20\u00A0%|−5\u00A0°C|14 May 2026",
-                "en-US|12.85\u00A0V|17.7\u00A0kWh|20\u00A0%|−5\u00A0°C|May 14, 2026",
+                "en-US|12.85\u00A0V|17.7\u00A0kWh|20\u00A0%|23\u00A0°F\u00A0(−5\u00A0°C)|May 14, 2026",
                 "de|12,85\u00A0V|17,7\u00A0kWh|20\u00A0%|−5\u00A0°C|14.\u00A0Mai 2026",
                 "fr|12,85\u00A0V|17,7\u00A0kWh|20\u00A0%|−5\u00A0°C|14 mai 2026",
                 "nl|12,85\u00A0V|17,7\u00A0kWh|20\u00A0%|−5\u00A0°C|14 mei 2026",

@@ -75,7 +75,7 @@ class NumbersTest {
         "70 mm², NEAREST, 70 mm²",
         "14112 mm², UP, 142 cm²",
         "5.04 m³/h, UP, 5.1 m³/h",
-        "12 Nm, NEAREST, 12 Nm",
+        "12 Nm, NEAREST, 12 N·m",
         "50 Hz, NEAREST, 50 Hz",
         "2.5 kg, NEAREST, 2.5 kg"
     })
@@ -104,6 +104,23 @@ class NumbersTest {
     })
     void timesAreReadInTheUnitsOfDailyLife(String exact, Rounding rounding, String read) {
         assertThat(numbers.say(quantity(exact), rounding)).isEqualTo(read.replace(" ", SPACE));
+    }
+
+    /** Factors of NIST SP 811 Appendix B, from memory; read against its rounded tables: 1 m is 3.28 ft, 1 N·m 8.85 lbf·in. */
+    @ParameterizedTest
+    @CsvSource({
+        "1.6 m, NEAREST, 5.25 ft (1.6 m)",
+        "0.15 m, NEAREST, 5.91 in (150 mm)",
+        "26900 mm², UP, 42 sq in (269 cm²)",
+        "70 mm², NEAREST, 70 mm²",
+        "5.04 m³/h, UP, 3 cfm (5.1 m³/h)",
+        "5 °C, NEAREST, 41 °F (5 °C)",
+        "-40 °C, NEAREST, −40 °F (−40 °C)",
+        "12 Nm, NEAREST, 106.2 lbf·in (12 N·m)",
+        "48 A, NEAREST, 48 A"
+    })
+    void americansReadTheirUnitsFirst(String exact, Rounding rounding, String read) {
+        assertThat(Words.of("en-US").numbers().say(quantity(exact), rounding)).isEqualTo(read.replace(" ", SPACE));
     }
 
     /** Binary fractions leave dust behind; 0.1 + 0.2 is 0.3 and an exact limit is not rounded past itself. */

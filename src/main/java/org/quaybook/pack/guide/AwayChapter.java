@@ -50,7 +50,7 @@ final class AwayChapter {
         Rows idle = new Rows()
                 .put("what", brief.words().say("guide.away.long.idle"))
                 .put("now", brief.say(absence.idleToReserve()))
-                .put("plan", brief.has().leftOn() ? "" : brief.say(absence.toReserveWorn()));
+                .put("plan", brief.say(absence.idleToReserveWorn()));
         // Without a reading of what else draws, self-discharge alone would promise years.
         List<Map<String, Object>> off = absence.standing().isEmpty()
                 ? List.of()

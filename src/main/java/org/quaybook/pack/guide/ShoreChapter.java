@@ -3,8 +3,10 @@ package org.quaybook.pack.guide;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.quaybook.figures.ReturnFigures;
 import org.quaybook.job.Changeover;
+import org.quaybook.job.Generator;
 import org.quaybook.job.Given;
 import org.quaybook.job.Shore;
 import org.quaybook.job.TestKind;
@@ -127,6 +129,9 @@ final class ShoreChapter {
     private List<String> generator() {
         String where =
                 brief.job().generator() == null ? null : brief.job().generator().where();
+        String chosenBy = Optional.ofNullable(brief.job().generator())
+                .map(Generator::chosenBy)
+                .orElse("");
         List<String> switches = brief.names().switchesOnlyOf(EnergySource.GENERATOR);
         Lines steps = brief.lines("shore.generator");
         if (where != null) {
@@ -138,7 +143,8 @@ final class ShoreChapter {
                 .sayIf(!switches.isEmpty(), "off", switches)
                 .say("start")
                 .sayIf(!switches.isEmpty(), "on", switches)
-                .sayIf(brief.has().shore(), "choose")
+                .sayIf(chosenBy.isEmpty() && brief.has().shore(), "choose")
+                .sayIf(!chosenBy.isEmpty(), "choose-by", chosenBy)
                 .say("one");
         brief.figures().generator().stream()
                 .flatMap(it -> it.beyond().stream())

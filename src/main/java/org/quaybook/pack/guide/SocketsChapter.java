@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.quaybook.figures.OnGenerator;
 import org.quaybook.job.AcCircuit;
 import org.quaybook.job.Changeover;
 import org.quaybook.job.Given;
@@ -103,7 +102,7 @@ final class SocketsChapter {
         }
         feeds.add(feed(source.map(it -> it == Source.INVERTER ? it : Source.NOTHING)));
         if (onGenerator()) {
-            feeds.add(feed(onGenerator(circuit)));
+            feeds.add(feed(new OnGenerator(brief.job()).feeds(circuit)));
         }
         feeds.add(feed(Optional.of(Source.NOTHING)));
         return new Rows()
@@ -111,30 +110,6 @@ final class SocketsChapter {
                 .put("name", circuit.name())
                 .put("feeds", feeds)
                 .map();
-    }
-
-    /**
-     * What feeds a circuit while the generator runs: the generator where the circuit or the outlet of its name says so;
-     * else what all outlets have that hang on the same source as the circuit. Empty if they differ.
-     */
-    private Optional<Source> onGenerator(AcCircuit circuit) {
-        Optional<Source> source = source(circuit.source());
-        if (source.equals(Optional.of(Source.GENERATOR))) {
-            return source;
-        }
-        List<Socket> named = brief.job().sockets().stream()
-                .filter(socket -> socket.name().equalsIgnoreCase(circuit.name()))
-                .toList();
-        boolean inverter = source.equals(Optional.of(Source.INVERTER));
-        List<Socket> alike = named.isEmpty()
-                ? brief.job().sockets().stream()
-                        .filter(socket -> source.isPresent()
-                                && source(socket.shoreOff()).equals(Optional.of(Source.INVERTER)) == inverter)
-                        .toList()
-                : named;
-        Set<Optional<Source>> feeds =
-                alike.stream().map(socket -> source(socket.generatorOn())).collect(Collectors.toSet());
-        return feeds.size() == 1 ? feeds.iterator().next() : Optional.empty();
     }
 
     private static Optional<Source> source(@Nullable Given<Source> given) {

@@ -1,9 +1,11 @@
 package org.quaybook.pack.guide;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.quaybook.checks.Check;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.pack.workings.Workings;
 import org.quaybook.pack.workings.Workings.Worked;
@@ -50,7 +52,7 @@ final class WorkingsChapter {
         List<Map<String, Object>> groups = new ArrayList<>();
         groups.add(group(words.say("workings.group.bank"), BANK));
         groups.add(group(words.say("workings.group.supply"), SUPPLY));
-        groups.add(group(words.say("workings.group.fuses"), fuses()));
+        groups.add(withNotes(group(words.say("workings.group.fuses"), fuses()), fuseNotes()));
         example()
                 .ifPresent(appliance -> groups.add(group(
                         words.say(
@@ -65,6 +67,24 @@ final class WorkingsChapter {
         return brief.figures().fuses().stream()
                 .flatMap(fuse -> FUSE.stream().map(part -> "fuse." + fuse.id() + part))
                 .toList();
+    }
+
+    /** Where load and cable leave a fuse no rating: the two figures alone would look like a mistake. */
+    private List<String> fuseNotes() {
+        boolean accepted = brief.it().findings().stream()
+                .anyMatch(finding -> finding.check() == Check.FUSE_UNDER_LOAD
+                        && finding.accepted().isPresent());
+        return brief.figures().fuses().stream()
+                .filter(fuse -> fuse.least().value().compareTo(fuse.most().value()) > 0)
+                .map(fuse -> words.say("workings.fuse-conflict", fuse.id())
+                        + (accepted ? " " + words.say("workings.fuse-conflict.accepted") : ""))
+                .toList();
+    }
+
+    private static Map<String, Object> withNotes(Map<String, Object> group, List<String> notes) {
+        Map<String, Object> noted = new LinkedHashMap<>(group);
+        noted.put("notes", notes);
+        return noted;
     }
 
     /** The appliance whose working is shown: the one that takes most, because it shows all effects best. */

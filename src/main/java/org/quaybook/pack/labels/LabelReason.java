@@ -31,7 +31,7 @@ public enum LabelReason implements MessageKey {
     ISOLATOR("isolator", "Boat Safety Scheme, requirement 10", Standing.SEEN),
     ENGINE("engine", "common practice", Standing.COMMON_PRACTICE),
     BATTERY_LEAD("battery-lead", "IEC 62485-2, warning notices of battery rooms", Standing.FROM_MEMORY),
-    BATTERY_LITHIUM("battery-lithium", "makers' limits; short-circuit current by Ohm's law", Standing.COMMON_PRACTICE),
+    BATTERY_LITHIUM("battery-lithium", "makers’ limits; short-circuit current by Ohm’s law", Standing.COMMON_PRACTICE),
     FUSE("fuse", "ISO 13297 (identification); the family must break the short circuit: ABYC E-11", Standing.SEEN),
     DC_CIRCUITS("dc-circuits", "46 CFR 111.30-15; ISO 13297 asks the same", Standing.SEEN),
     SWAP("swap", "AS/NZS 3001.2:2022", Standing.SEEN),

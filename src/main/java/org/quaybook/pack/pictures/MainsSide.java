@@ -328,7 +328,9 @@ final class MainsSide {
                 choice - Symbols.REACH);
         symbols.choice(RAIL, choice, RAIL - 9, "shore generator");
         Note.within(SIDE_WIDTH + 30)
-                .add(Lettering.SMALL, subject.say("mains-side.choice"))
+                .add(
+                        Lettering.SMALL,
+                        subject.say(parts.generatorChoiceKnown() ? "mains-side.choice-known" : "mains-side.choice"))
                 .note()
                 .write(drawing, Anchor.END, RAIL - 2 * BESIDE, choice - 8);
         rail.skipTo(choice + Symbols.REACH);

@@ -142,6 +142,11 @@ final class Parts {
                                 .isPresent());
     }
 
+    /** Whether the job says how the generator is chosen as source. */
+    boolean generatorChoiceKnown() {
+        return job.generator() != null && job.generator().chosenBy() != null;
+    }
+
     /** Whether the outlets that the inverter never feeds hang on the generator too. */
     boolean generatorFeedsTheRest() {
         return generatorFeeds()
@@ -184,6 +189,13 @@ final class Parts {
     boolean changesOver() {
         return (shore() || generatorFeeds())
                 && changeover().filter(kind -> kind != ChangeoverKind.NONE).isPresent();
+    }
+
+    /** Whether the changeover is a switch of its own: turned by hand, and nothing passes through the inverter. */
+    boolean changesOverOutside() {
+        return changesOver()
+                && changeover().filter(ChangeoverKind.MANUAL::equals).isPresent()
+                && job.inverter().passThrough() == null;
     }
 
     /** The RCD that stands right after the shore inlet, before the changeover. */

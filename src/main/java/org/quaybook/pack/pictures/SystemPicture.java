@@ -115,9 +115,18 @@ final class SystemPicture {
         double third = second + batteryHeight + GAP;
         inverter.draw(drawing, third, inverter.height());
         arrow(drawing, false, inverter.middle(), second + batteryHeight + 1, inverter.middle(), third);
-        double fourth = third + inverter.height() + GAP;
-        double foot = outlets(drawing, third + inverter.height(), fourth, inverter);
-        rail(drawing, mains, sourcesFoot, second, third + inverter.height() / 2, fourth);
+        double into = third;
+        Box fed = inverter;
+        if (parts.changesOverOutside()) {
+            Box changeover = changeoverBox();
+            into = third + inverter.height() + GAP;
+            changeover.draw(drawing, into, changeover.height());
+            arrow(drawing, true, inverter.middle(), third + inverter.height(), inverter.middle(), into);
+            fed = changeover;
+        }
+        double fourth = into + fed.height() + GAP;
+        double foot = outlets(drawing, into + fed.height(), fourth, fed);
+        rail(drawing, mains, sourcesFoot, second, into + fed.height() / 2, fourth);
         double height = legend(drawing, foot + 14);
         return drawing.svg(height, subject.say("system.title"), description(mains, chargers, onMains));
     }
@@ -182,10 +191,7 @@ final class SystemPicture {
     }
 
     private Box inverter() {
-        String changes = parts.changesOver()
-                ? subject.say((parts.shore() ? "system.changeover." : "system.changeover.generator.")
-                        + (parts.changeover().orElseThrow() == ChangeoverKind.MANUAL ? "manual" : "automatic"))
-                : "";
+        String changes = parts.changesOver() && !parts.changesOverOutside() ? changesOver() : "";
         return Box.of(
                 "inverter",
                 RIGHT,
@@ -196,6 +202,16 @@ final class SystemPicture {
                         subject.say(subject.figures().inverter().continuous())),
                 changes,
                 Subject.orEmpty(subject.job().inverter().where()));
+    }
+
+    /** A changeover beside the inverter takes either of two sources. */
+    private Box changeoverBox() {
+        return Box.of("changeover", RIGHT, RIGHT_WIDTH, subject.say("mains-side.changeover"), changesOver());
+    }
+
+    private String changesOver() {
+        return subject.say((parts.shore() ? "system.changeover." : "system.changeover.generator.")
+                + (parts.changeover().orElseThrow() == ChangeoverKind.MANUAL ? "manual" : "automatic"));
     }
 
     private String inverterName() {

@@ -41,7 +41,7 @@ class GuideFitsCraftTest {
                     Map.of(
                             "en", "\\bshore\\b|without the mains|pedestal|supply point",
                             "de", "Landstrom|Stromsäule|Anschlussstelle|ohne Netz\\b|Ausgesteckt",
-                            "fr", "\\bquai\\b|\\bborne d[’e]|courant extérieur",
+                            "fr", "\\bquai\\b|borne de l’emplacement|borne d’alimentation|courant extérieur",
                             "nl", "walstroom|\\bwal\\b|stroompaal|aansluitpunt|zonder net",
                             "es", "corriente exterior|cable exterior|torreta|sin la red|punto de suministro"),
             Thing.GENERATOR,

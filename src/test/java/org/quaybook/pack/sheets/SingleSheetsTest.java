@@ -238,7 +238,7 @@ class SingleSheetsTest {
         assertThat(text("lantern-moth", HARBOUR))
                 .contains(
                         "does not make the sockets dead",
-                        "about " + word(absence.toReserve()) + " to the reserve. Plan on "
+                        "About " + word(absence.toReserve()) + " to the reserve. Plan on "
                                 + word(absence.toReserveWorn()));
         assertThat(text("marmalade-meridian", HARBOUR))
                 .contains("this stops: Refrigerator and ice maker")
