@@ -15,7 +15,7 @@ public enum Check implements MessageKey {
     FUSE_DISTANCE_UNKNOWN("fuse-distance-unknown", "rulebook: longest unfused conductor", Standing.FROM_MEMORY),
     FUSE_INTERRUPTING(
             "fuse-interrupting",
-            "Ohm's law against the breaking capacity of the family; ABYC E-11 asks the same",
+            "Ohm’s law against the breaking capacity of the family; ABYC E-11 asks the same",
             Standing.SEEN),
     FUSE_VOLTAGE("fuse-voltage", "table of fuses: the family is not made for this voltage", Standing.FROM_MEMORY),
     FUSE_OVER_CABLE("fuse-over-cable", "ISO 13297:2020 13.1.5; 33 CFR 183.455(c)", Standing.SEEN),
@@ -47,7 +47,7 @@ public enum Check implements MessageKey {
             "inverter-derated",
             "derating of inverters in heat: the maker’s, or 2 % for each kelvin",
             Standing.FROM_MEMORY),
-    TAKE_OFF_UNEVEN("take-off-uneven", "Kirchhoff's laws; 110 % is common practice", Standing.COMMON_PRACTICE),
+    TAKE_OFF_UNEVEN("take-off-uneven", "Kirchhoff’s laws; 110 % is common practice", Standing.COMMON_PRACTICE),
     STRINGS_MANY(
             "strings-many", "common practice: at most three or four strings of lead-acid", Standing.COMMON_PRACTICE),
     LEFT_ON_TAKE_OVER("left-on-take-over", "common practice", Standing.COMMON_PRACTICE),
@@ -55,13 +55,13 @@ public enum Check implements MessageKey {
             "heating-left-on", "common practice: more than a tenth of the bank an hour", Standing.COMMON_PRACTICE),
     COLD_CHARGE(
             "cold-charge",
-            "lithium iron phosphate makers' limit; 2 K of margin is common practice",
+            "lithium iron phosphate makers’ limit; 2 K of margin is common practice",
             Standing.COMMON_PRACTICE),
     ALTERNATOR_HEAT(
             "alternator-heat",
             "common practice: at most 60 % of its rating without a temperature sensor",
             Standing.COMMON_PRACTICE),
-    CHARGER_BEATEN("charger-beaten", "Kirchhoff's current law", Standing.SEEN),
+    CHARGER_BEATEN("charger-beaten", "Kirchhoff’s current law", Standing.SEEN),
     CHARGE_COLD(
             "charge-cold",
             "table of charging rates by temperature: usual limits of lithium iron phosphate cells",
@@ -75,15 +75,15 @@ public enum Check implements MessageKey {
             "blocks-mixed",
             "common practice: one make, type and age in a bank; AS/NZS 3001.2 asks the same",
             Standing.FROM_MEMORY),
-    LINKS_UNEQUAL("links-unequal", "Kirchhoff's laws; common practice", Standing.COMMON_PRACTICE),
+    LINKS_UNEQUAL("links-unequal", "Kirchhoff’s laws; common practice", Standing.COMMON_PRACTICE),
     PROTECTION_SILENT(
             "protection-silent",
             "common practice: an alternator that loses its battery under load is damaged",
             Standing.COMMON_PRACTICE),
     PROTECTION_CURRENT(
-            "protection-current", "common practice: 80 % of the protection's limit", Standing.COMMON_PRACTICE),
+            "protection-current", "common practice: 80 % of the protection’s limit", Standing.COMMON_PRACTICE),
     PROTECTION_PEAK(
-            "protection-peak", "short-time limit of the protection; Kirchhoff's current law", Standing.COMPUTED),
+            "protection-peak", "short-time limit of the protection; Kirchhoff’s current law", Standing.COMPUTED),
     PROTECTION_CUT_OUT(
             "protection-cut-out", "the inverter must switch off before the battery does", Standing.COMMON_PRACTICE),
     PROTECTION_CASCADE(
@@ -118,7 +118,7 @@ public enum Check implements MessageKey {
             Standing.COMMON_PRACTICE),
     NEUTRAL_BOND_UNKNOWN("neutral-bond-unknown", "ISO 13297:2020 6.8", Standing.SEEN),
     BREAKER_UNJUDGED(
-            "breaker-unjudged", "table of AC cables, or the rulebook's for American sizes", Standing.FROM_MEMORY),
+            "breaker-unjudged", "table of AC cables, or the rulebook’s for American sizes", Standing.FROM_MEMORY),
     BREAKER_CABLE_LAID(
             "breaker-cable-laid",
             "IEC 60364-5-52 Tables B.52.2 and B.52.3: methods A2, B2 and C",
@@ -144,7 +144,7 @@ public enum Check implements MessageKey {
     EARTH_UNJUDGED("earth-unjudged", "IEC 60364-5-54", Standing.SEEN),
     EARTH_CASE_UNKNOWN("earth-case-unknown", "IEC 60364-4-41 411.3.1", Standing.FROM_MEMORY),
     EARTH_BOND_UNKNOWN("earth-bond-unknown", "IEC 60364-4-41 411.3.1.2; IEC 60364-7-721", Standing.FROM_MEMORY),
-    LEAKAGE_BUDGET("leakage-budget", "common practice: at most 30 % of the RCD's rating", Standing.COMMON_PRACTICE),
+    LEAKAGE_BUDGET("leakage-budget", "common practice: at most 30 % of the RCD’s rating", Standing.COMMON_PRACTICE),
     CHANGEOVER_INTERLOCK("changeover-interlock", "IEC 60364-5-55 551.6", Standing.FROM_MEMORY),
     CHANGEOVER_UNKNOWN("changeover-unknown", "IEC 60364-5-55 551.6", Standing.FROM_MEMORY),
     ENGINE_SPACE_INSULATION("engine-space-insulation", "33 CFR 183.435: 75 °C in engine spaces", Standing.FROM_MEMORY),
@@ -176,13 +176,13 @@ public enum Check implements MessageKey {
             "shore-nearly-full", "common practice: at most 80 % of a supply for hours", Standing.COMMON_PRACTICE),
     SHORE_OVERLOAD(
             "shore-overload",
-            "definition of power and power factor; the charger's efficiency, unwritten, is common practice",
+            "definition of power and power factor; the charger’s efficiency, unwritten, is common practice",
             Standing.COMPUTED),
     SHORE_RETURN("shore-return", "definition of power; one heater that was on is common practice", Standing.COMPUTED),
     GENERATOR_SMALL("generator-small", "definition of power and power factor", Standing.COMPUTED),
     GENERATOR_BEYOND("generator-beyond", "short-time power of the set", Standing.COMMON_PRACTICE),
     GENERATOR_START("generator-start", "short-time power of the set", Standing.COMMON_PRACTICE),
-    DAY_CUT_OUT("day-cut-out", "the day's course, own model", Standing.COMPUTED),
+    DAY_CUT_OUT("day-cut-out", "the day’s course, own model", Standing.COMPUTED),
     SHORE_BREAKER_DISTANCE("shore-breaker-distance", "ISO 13297:2020 13.2.2; ABYC E-11 from memory", Standing.SEEN),
     RCD_NOT_TESTED("rcd-not-tested", "IEC 60364-6; on each source, common practice", Standing.COMMON_PRACTICE),
     RCD_SLOW("rcd-slow", "IEC 61008-1", Standing.SEEN),
@@ -229,7 +229,7 @@ public enum Check implements MessageKey {
     SHORE_LOSS_NOT_REHEARSED("shore-loss-not-rehearsed", "common practice", Standing.COMMON_PRACTICE),
     BYPASS_NOT_OPERATED("bypass-not-operated", "common practice", Standing.COMMON_PRACTICE),
     LEAKAGE_MEASURED(
-            "leakage-measured", "IEC 60364-5-53 531.3.2: at most 30 % of the RCD's rating", Standing.FROM_MEMORY),
+            "leakage-measured", "IEC 60364-5-53 531.3.2: at most 30 % of the RCD’s rating", Standing.FROM_MEMORY),
     MEASUREMENT_DUE(
             "measurement-due",
             "common practice: what a figure or a limit hangs on is measured, not told",
@@ -242,7 +242,7 @@ public enum Check implements MessageKey {
     WAVE_MODIFIED("wave-modified", "common practice", Standing.COMMON_PRACTICE),
     MICROWAVE_POWER(
             "microwave-power", "common practice: input is cooking power / 0.6 to 0.7", Standing.COMMON_PRACTICE),
-    MAINS_MISMATCH("mains-mismatch", "the appliance's plate", Standing.COMMON_PRACTICE),
+    MAINS_MISMATCH("mains-mismatch", "the appliance’s plate", Standing.COMMON_PRACTICE),
     DEVIATION_UNKNOWN("deviation-unknown", "the list of checks", Standing.COMMON_PRACTICE),
     DEVIATION_REFUSED("deviation-refused", "a finding that can kill is never accepted away", Standing.COMMON_PRACTICE);
 

@@ -18,7 +18,7 @@ public final class AmpacityTable {
     private static final double TABLE_AIR = 30;
 
     private static final Citation AIR_FACTOR =
-            new Citation("Joule's law: the root of (T - Ta) / (T - 30 °C)", Citation.Standing.COMPUTED);
+            new Citation("Joule’s law: the root of (T - Ta) / (T - 30 °C)", Citation.Standing.COMPUTED);
 
     private final Series series;
     private final Table amperes;

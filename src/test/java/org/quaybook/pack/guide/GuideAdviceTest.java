@@ -218,6 +218,11 @@ class GuideAdviceTest {
     void theGeneratorIsNotStartedOntoTheShoreLead() {
         assertThat(list(new ShoreChapter(brief(DemoJob.of("marmalade-meridian"))).facts(), "generator"))
                 .anyMatch(step -> step.contains("Switch off at the shore post and unplug there"))
+                .anyMatch(step -> step.contains("slide the interlock"));
+        assertThat(list(
+                        new ShoreChapter(brief(DemoJob.changed("marmalade-meridian", "  chosen-by:", "  # ")))
+                                .facts(),
+                        "generator"))
                 .anyMatch(step -> step.contains("ask your installer before first use"));
         assertThat(list(new ShoreChapter(brief(DemoJob.of("hut-seventeen"))).facts(), "generator"))
                 .noneMatch(step -> step.contains("unplug"));
@@ -227,7 +232,27 @@ class GuideAdviceTest {
     void anRcdProtectsOnEverySourceThatItTrippedOn() {
         Job job = brief(DemoJob.of("marmalade-meridian")).job();
         assertThat(job.rcds().stream().map(new RcdSources(job, DemoJob.WORDS)::of))
-                .containsExactly("shore power", "inverter, shore power and generator");
+                .containsExactly("shore power and generator", "inverter, shore power and generator");
+        Job own = brief(DemoJob.changed("hut-seventeen", "  steady: no", "  steady: no\n  rcd: R1"))
+                .job();
+        assertThat(own.rcds().stream().map(new RcdSources(own, DemoJob.WORDS)::of))
+                .containsExactly("inverter and generator");
+    }
+
+    /** Solar and generator charger give 120 A, the cells take 62 A at 2 °C; the generator charger alone gives 50 A. */
+    @Test
+    void whatChargesTooHardInTheColdIsTurnedOff() {
+        assertThat(list(new SeasonsChapter(brief(DemoJob.of("hut-seventeen"))).facts(), "winter"))
+                .anyMatch(line -> line.endsWith("keep this off: S2 Solar switch (shed, under the eaves)."))
+                .noneMatch(line -> line.contains("62"));
+    }
+
+    /** A warning that nothing may run alone would deny what the job leaves on. */
+    @Test
+    void whatIsMeantToRunAloneIsNamed() {
+        assertThat(list(new SafetyChapter(brief(DemoJob.of("lantern-moth"))).facts(), "never"))
+                .anyMatch(line -> line.contains("run alone: bilge pumps, fire and burglar alarms,")
+                        && line.endsWith("and Dehumidifier."));
     }
 
     @Test
