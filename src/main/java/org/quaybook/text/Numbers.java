@@ -141,7 +141,9 @@ public final class Numbers {
                 return size < 0.3 ? new Shape("mm", 1e-3, 0, 0) : new Shape("m", 1, 1, 2);
             }
             if (quantity instanceof Area) {
-                return size >= SMALLEST_OPENING ? new Shape("cm²", 100, 0, size < 1000 ? 1 : 0) : new Shape("mm²", 1, 0, 2);
+                return size >= SMALLEST_OPENING
+                        ? new Shape("cm²", 100, 0, size < 1000 ? 1 : 0)
+                        : new Shape("mm²", 1, 0, 2);
             }
             return ofTheRest(quantity, size);
         }

@@ -293,7 +293,7 @@ final class SurveyorSheet {
     /** What an empty list of open points would hide: that points were accepted, and how many are only worth knowing. */
     private List<String> settled() {
         List<String> settled = new ArrayList<>();
-        if (!accepted().isEmpty()) {
+        if (open().isEmpty() && !accepted().isEmpty()) {
             settled.add(notes.say("surveyor.open.accepted"));
         }
         long noted = notes.it().findings().stream()

@@ -220,8 +220,7 @@ class GuideAdviceTest {
                 .anyMatch(step -> step.contains("Switch off at the shore post and unplug there"))
                 .anyMatch(step -> step.contains("slide the interlock"));
         assertThat(list(
-                        new ShoreChapter(brief(DemoJob.changed("marmalade-meridian", "  chosen-by:", "  # ")))
-                                .facts(),
+                        new ShoreChapter(brief(DemoJob.changed("marmalade-meridian", "  chosen-by:", "  # "))).facts(),
                         "generator"))
                 .anyMatch(step -> step.contains("ask your installer before first use"));
         assertThat(list(new ShoreChapter(brief(DemoJob.of("hut-seventeen"))).facts(), "generator"))

@@ -382,9 +382,9 @@ class GuideTest {
     @Test
     void whatTheGeneratorCannotStartStaysOff() {
         assertThat(chapter(printed("hut-seventeen"), "The generator"))
-                .contains("Leave off “Well pump”: it asks for more than the generator gives.");
+                .contains("Leave this off: Well pump. It asks for more than the generator gives.");
         assertThat(chapter(printed("hut-seventeen"), "Filling up again"))
-                .contains("“Well pump” can ask it for 6.05 kW.")
+                .contains("Well pump: this can ask it for 6.05 kW.")
                 .doesNotContain("too much at once");
     }
 
@@ -599,9 +599,9 @@ class GuideTest {
         DemoJob unsafe = DemoJob.changed("lantern-moth", "neutral-bond: inverter-only", "neutral-bond: none");
         assertThat(unsafe.assessment().forbidsHandover()).isTrue();
         try (PrintedGuide guide = new PrintedGuide(unsafe.guide())) {
-            assertThat(guide.text(1)).contains("DANGER", "Not for hand-over");
+            assertThat(guide.text(1)).contains("DANGER", "Not for handover");
         }
-        assertThat(printed("lantern-moth").text(1)).doesNotContain("Not for hand-over");
+        assertThat(printed("lantern-moth").text(1)).doesNotContain("Not for handover");
     }
 
     /** The guide may lie beside a published record: nothing of the owner, no tester's name, no berth. */

@@ -203,7 +203,7 @@ class QuickCardsTest {
         DemoJob unsafe = DemoJob.changed("lantern-moth", "neutral-bond: inverter-only", "neutral-bond: none");
         try (PrintedGuide card = new PrintedGuide(card(unsafe, DemoJob.WORDS))) {
             assertThat(card.pages()).isEqualTo(1);
-            assertThat(card.text()).contains("Not for hand-over");
+            assertThat(card.text()).contains("Not for handover");
         }
     }
 
