@@ -468,15 +468,15 @@ class FindingsTest {
                         Check.RCD_ON_GENERATOR,
                         DECIDE,
                         AMERICAN,
-                        "of: [R1], source: generator",
+                        "of: [R1, R2], source: generator",
                         "of: [R2], source: generator"),
                 new Case(
                         Check.RCD_ON_GENERATOR,
                         DECIDE,
-                        ChangedDemo.of(AMERICAN, "of: [R1], source: generator", "of: [R2], source: generator"),
+                        ChangedDemo.of(AMERICAN, "of: [R1, R2], source: generator", "of: [R2], source: generator"),
                         ChangedDemo.of(
                                 AMERICAN,
-                                "of: [R1], source: generator",
+                                "of: [R1, R2], source: generator",
                                 "of: [R2], source: generator",
                                 "  steady: yes",
                                 "  steady: yes\n  rcd: R1")),

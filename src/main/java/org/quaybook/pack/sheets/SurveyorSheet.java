@@ -292,8 +292,11 @@ final class SurveyorSheet {
 
     /** What an empty list of open points would hide: that points were accepted, and how many are only worth knowing. */
     private List<String> settled() {
+        if (!open().isEmpty()) {
+            return List.of();
+        }
         List<String> settled = new ArrayList<>();
-        if (open().isEmpty() && !accepted().isEmpty()) {
+        if (!accepted().isEmpty()) {
             settled.add(notes.say("surveyor.open.accepted"));
         }
         long noted = notes.it().findings().stream()

@@ -222,7 +222,7 @@ class WorksheetTest {
                         "Connect plus last",
                         "Insert the fuses",
                         "Torque list",
-                        "B1 at battery + 12 Nm");
+                        "B1 at battery + 12 N·m");
     }
 
     @Test
