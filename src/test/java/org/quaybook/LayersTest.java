@@ -43,6 +43,8 @@ class LayersTest {
             .definedBy("org.quaybook.pack..")
             .layer("intake")
             .definedBy("org.quaybook.intake..")
+            .layer("serve")
+            .definedBy("org.quaybook.serve..")
             .layer("cli")
             .definedBy("org.quaybook.cli..")
             .whereLayer("quantity")
@@ -70,9 +72,21 @@ class LayersTest {
                     "figures", "checks", "render", "text", "job", "calc", "quantity", "diag", "reference", "proof")
             .whereLayer("intake")
             .mayOnlyAccessLayers("job", "quantity", "diag", "reference")
+            .whereLayer("serve")
+            .mayOnlyAccessLayers("diag")
             .whereLayer("cli")
             .mayOnlyAccessLayers(
-                    "pack", "intake", "job", "figures", "checks", "text", "diag", "quantity", "reference", "proof")
+                    "pack",
+                    "intake",
+                    "serve",
+                    "job",
+                    "figures",
+                    "checks",
+                    "text",
+                    "diag",
+                    "quantity",
+                    "reference",
+                    "proof")
             .as("each stage uses only the stages before it, so that a change of wording never reaches a formula");
 
     @ArchTest
@@ -92,6 +106,10 @@ class LayersTest {
     @ArchTest
     static final ArchRule terminal =
             only("org.quaybook.cli", "picocli..").because("only the way in knows the command line");
+
+    @ArchTest
+    static final ArchRule web =
+            only("org.quaybook.serve", "org.eclipse.jetty..").because("only the server of records knows HTTP");
 
     @ArchTest
     static final ArchRule pureFormulas = noClasses()

@@ -27,6 +27,7 @@ import picocli.CommandLine.ParameterException;
             RevisitCommand.class,
             KeyCommand.class,
             VerifyCommand.class,
+            ServeCommand.class,
             SchemaCommand.class
         },
         synopsisSubcommandLabel = "COMMAND",
