@@ -17,9 +17,17 @@ final class Deadlines extends AbstractLifeCycle implements Connection.Listener {
     private static final Duration PAUSE = Duration.ofMillis(200);
 
     private final Scheduler scheduler;
-    private final long asking;
     private final long answering;
-    private final Map<Connection, Long> until = new ConcurrentHashMap<>();
+    private final Map<Connection, Deadline> deadlines = new ConcurrentHashMap<>();
+    private volatile long asking;
+
+    /**
+     * When a connection is closed.
+     *
+     * @param answering whether an answer is under way on it
+     * @param nanos by {@link System#nanoTime}
+     */
+    private record Deadline(boolean answering, long nanos) {}
 
     Deadlines(Scheduler scheduler, Limits limits) {
         this.scheduler = scheduler;
@@ -35,28 +43,38 @@ final class Deadlines extends AbstractLifeCycle implements Connection.Listener {
 
     @Override
     public void onOpened(Connection connection) {
-        until.put(connection, System.nanoTime() + asking);
+        deadlines.put(connection, untilAsked());
     }
 
     @Override
     public void onClosed(Connection connection) {
-        until.remove(connection);
+        deadlines.remove(connection);
     }
 
     /** A whole request is there. */
     void answering(Connection connection) {
-        until.computeIfPresent(connection, (same, former) -> System.nanoTime() + answering);
+        deadlines.computeIfPresent(connection, (same, former) -> new Deadline(true, System.nanoTime() + answering));
     }
 
     /** The answer is sent; the next request may come. */
     void answered(Connection connection) {
-        until.computeIfPresent(connection, (same, former) -> System.nanoTime() + asking);
+        deadlines.computeIfPresent(connection, (same, former) -> untilAsked());
+    }
+
+    /** From now on only answers under way are waited for. */
+    void finish() {
+        asking = 0;
+        deadlines.replaceAll((connection, former) -> former.answering() ? former : untilAsked());
+    }
+
+    private Deadline untilAsked() {
+        return new Deadline(false, System.nanoTime() + asking);
     }
 
     private void look() {
         long now = System.nanoTime();
-        until.forEach((connection, time) -> {
-            if (now - time > 0) {
+        deadlines.forEach((connection, deadline) -> {
+            if (now - deadline.nanos() > 0) {
                 connection.getEndPoint().close();
             }
         });

@@ -25,11 +25,13 @@ public final class RecordServer {
 
     private final Server server;
     private final ServerConnector connector;
+    private final Deadlines deadlines;
     private final InetAddress address;
 
-    private RecordServer(Server server, ServerConnector connector, InetAddress address) {
+    private RecordServer(Server server, ServerConnector connector, Deadlines deadlines, InetAddress address) {
         this.server = server;
         this.connector = connector;
+        this.deadlines = deadlines;
         this.address = address;
     }
 
@@ -50,6 +52,7 @@ public final class RecordServer {
         connector.setHost(address.getHostAddress());
         connector.setPort(serving.port());
         connector.setIdleTimeout(limits.idle().toMillis());
+        connector.setShutdownIdleTimeout(limits.stopping().toMillis());
         server.addConnector(connector);
         server.addBean(new NetworkConnectionLimit(limits.connections(), connector));
         server.setStopTimeout(limits.stopping().toMillis());
@@ -73,7 +76,7 @@ public final class RecordServer {
         } catch (Exception e) {
             throw refused(serving, e);
         }
-        return new RecordServer(server, connector, address);
+        return new RecordServer(server, connector, deadlines, address);
     }
 
     private static void requireSite(Serving serving) throws NotStarted {
@@ -154,6 +157,7 @@ public final class RecordServer {
      * @return whether all of them finished
      */
     public boolean stop() {
+        deadlines.finish();
         try {
             server.stop();
             return true;

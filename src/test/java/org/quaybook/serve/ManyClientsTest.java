@@ -132,14 +132,18 @@ class ManyClientsTest {
             int port = harbour.server.port();
             int size = 24 * 1024 * 1024;
             Files.write(harbour.site.resolve(Harbour.CODE + "/large.pdf"), new byte[size]);
-            try (Wire wire = harbour.wire()) {
+            try (Wire wire = harbour.wire();
+                    Wire idle = harbour.wire()) {
+                assertThat(idle.ask("GET", "/").status()).isEqualTo(404);
                 wire.write("GET /" + Harbour.CODE + "/large.pdf HTTP/1.1\r\nHost: a\r\n\r\n");
                 Thread.sleep(1000);
-                Thread stopper = new Thread(harbour.server::stop);
+                AtomicBoolean finished = new AtomicBoolean();
+                Thread stopper = new Thread(() -> finished.set(harbour.server.stop()));
                 stopper.start();
                 Thread.sleep(300);
                 assertThat(wire.read(false).bytes()).hasSize(size);
                 stopper.join();
+                assertThat(finished).isTrue();
             }
             assertThatThrownBy(() -> new Wire(port)).isInstanceOf(ConnectException.class);
         }
