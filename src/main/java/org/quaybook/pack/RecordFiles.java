@@ -17,6 +17,7 @@ import org.quaybook.pack.labels.Labels;
 import org.quaybook.pack.pictures.Pictures;
 import org.quaybook.proof.Digest;
 import org.quaybook.record.Branding;
+import org.quaybook.record.DueDates;
 import org.quaybook.record.Edition;
 import org.quaybook.record.Issued;
 import org.quaybook.record.PublicEdition;
@@ -71,7 +72,7 @@ final class RecordFiles {
         Map<String, byte[]> files = new TreeMap<>(shared);
         List<RecordLeaf> leaves = new ArrayList<>();
         for (PublicEdition edition : editions) {
-            leaves.add(leaf(edition, edition == editions.get(0), issued, shared, files));
+            leaves.add(leaf(edition, editions.get(0), issued, shared, files));
         }
         Map<String, byte[]> inPack = new TreeMap<>();
         files.forEach((name, content) -> inPack.put("record/" + link.folder() + "/" + name, content));
@@ -83,13 +84,14 @@ final class RecordFiles {
         return inPack;
     }
 
-    /** Puts the guide of a language beside the shared files, and says what its page offers. */
+    /** Puts the guide and the dates of a language beside the shared files, and says what its page offers. */
     private RecordLeaf leaf(
             PublicEdition edition,
-            boolean first,
+            PublicEdition original,
             IssuedPacks issued,
             Map<String, byte[]> shared,
             Map<String, byte[]> files) {
+        boolean first = edition == original;
         String suffix = first ? "" : "-" + edition.language();
         String page = GuidePage.name(edition.language(), first);
         String print = "guide" + suffix + ".pdf";
@@ -99,6 +101,9 @@ final class RecordFiles {
         byte[] guidePage = GuidePage.html(edition, branding, templates);
         files.put(page, guidePage);
         files.put(print, guide);
+        String calendar = "calendar" + suffix + ".ics";
+        byte[] dates = DueDates.calendar(edition, original);
+        files.put(calendar, dates);
         return new RecordLeaf(
                 edition,
                 first,
@@ -107,6 +112,7 @@ final class RecordFiles {
                 GuidePage.book(edition, branding, templates),
                 List.of(
                         new RecordLeaf.Download(print, "guide", guide.length),
+                        new RecordLeaf.Download(calendar, "calendar", dates.length),
                         download("labels.pdf", "labels", shared),
                         download("figures.json", "figures", shared)),
                 Digest.of(figures),

@@ -103,6 +103,21 @@ class DemoPacksTest {
         }
     }
 
+    @ParameterizedTest
+    @MethodSource("demos")
+    void theRecordOffersItsDatesInEachLanguage(Path demo) {
+        Map<String, byte[]> pack = pack(demo);
+        List<String> pages = pack.keySet().stream()
+                .filter(path -> path.matches("record/[0-9A-Z]{21}/index(-[a-z]{2})?\\.html"))
+                .toList();
+        assertThat(pages).isNotEmpty().allSatisfy(page -> {
+            String calendar = page.replace("/index", "/calendar").replace(".html", ".ics");
+            assertThat(new String(pack.get(page), StandardCharsets.UTF_8))
+                    .contains("href=\"" + calendar.substring(calendar.lastIndexOf('/') + 1) + "\"");
+            assertThat(new String(pack.get(calendar), StandardCharsets.UTF_8)).contains("\r\nBEGIN:VEVENT\r\n");
+        });
+    }
+
     /** The worksheet is the installer's: who tested, and with what, is not for the record. */
     @ParameterizedTest
     @MethodSource("demos")
