@@ -25,6 +25,7 @@ import picocli.CommandLine.ParameterException;
             CheckCommand.class,
             ExplainCommand.class,
             RevisitCommand.class,
+            SoldCommand.class,
             KeyCommand.class,
             VerifyCommand.class,
             ServeCommand.class,

@@ -50,6 +50,11 @@ public enum PackMessage implements MessageKey {
     REVISION_ISSUED("pack.revision-issued"),
     /** {0} revision of the job, {1} last revision issued, {2} its date, {3} the next one. */
     REVISION_NOT_NEXT("pack.revision-not-next"),
+    /** {0} day of the sale, {1} date of the job. */
+    SOLD_BEFORE("pack.sold-before"),
+    SOLD_NOT_PARTED("pack.sold-not-parted"),
+    /** {0} file that should be free for the job file as it was. */
+    SOLD_KEPT_ALREADY("pack.sold-kept-already"),
     /** {0} folder, {1} what the system said. */
     CANNOT_WRITE("pack.cannot-write"),
     /** {0} folder that holds something else than a pack. */

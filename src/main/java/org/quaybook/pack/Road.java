@@ -305,7 +305,7 @@ public final class Road {
         return attachments;
     }
 
-    private static Vocabulary vocabulary() {
+    static Vocabulary vocabulary() {
         return new Vocabulary(Rulebook.names(), Words.languages());
     }
 
@@ -382,7 +382,7 @@ public final class Road {
         }
     }
 
-    private static Templates templates(@Nullable Path own) {
+    static Templates templates(@Nullable Path own) {
         return own == null ? Templates.builtIn() : Templates.overriddenBy(own);
     }
 }

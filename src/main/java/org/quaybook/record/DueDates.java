@@ -28,6 +28,10 @@ public final class DueDates {
     private static final int HALF_YEAR = 6;
     private static final int YEAR = 12;
 
+    /** Whoever reads these stands before the joints. */
+    private static final Set<TestKind> OF_JOINTS =
+            Set.of(TestKind.VOLTAGE_DROP, TestKind.JOINT_DROP, TestKind.JOINT_TEMPERATURE);
+
     /** Hexadecimal digits that tell one text from another. */
     private static final int ID_LENGTH = 12;
 
@@ -78,19 +82,21 @@ public final class DueDates {
         if (!rcds.isEmpty()) {
             dues.add(new Due(
                     "rcd-button",
-                    issued.plusMonths(MONTH),
+                    last(job, Set.of(TestKind.RCD_BUTTON, TestKind.RCD_TRIP))
+                            .orElse(issued)
+                            .plusMonths(MONTH),
                     MONTH,
                     words.say("guide.care.month.rcd" + (rcds.size() == 1 ? "" : "s"), rcds)));
             dues.add(new Due(
                     "rcd-trip",
-                    lastTest(job, TestKind.RCD_TRIP).orElse(issued).plusMonths(YEAR),
+                    last(job, Set.of(TestKind.RCD_TRIP)).orElse(issued).plusMonths(YEAR),
                     YEAR,
                     yearly(words, words.say("guide.care.year.rcd"))));
         }
         dues.add(new Due("alarms", issued.plusMonths(HALF_YEAR), HALF_YEAR, words.say("guide.care.half-year.alarm")));
         dues.add(new Due(
                 "joints",
-                issued.plusMonths(YEAR),
+                last(job, OF_JOINTS).orElse(issued).plusMonths(YEAR),
                 YEAR,
                 yearly(
                         words,
@@ -105,9 +111,10 @@ public final class DueDates {
         return words.say("record.due.row", words.say("guide.care.year"), what);
     }
 
-    private static Optional<LocalDate> lastTest(Job job, TestKind kind) {
+    /** A revision that tests nothing puts nothing off. */
+    private static Optional<LocalDate> last(Job job, Set<TestKind> kinds) {
         return job.tests().stream()
-                .filter(test -> test.test() == kind)
+                .filter(test -> kinds.contains(test.test()))
                 .map(TestResult::on)
                 .flatMap(Stream::ofNullable)
                 .max(LocalDate::compareTo);

@@ -57,15 +57,15 @@ class DueDatesTest {
                 .orElseThrow();
     }
 
-    /** The job is of 2026-05-14, its RCDs were timed the day before. */
+    /** The job is of 2026-05-14; its RCDs were timed and a drop was read the day before. */
     @Test
-    void countedFromTheIssueAndTheLastTripTest() {
+    void countedFromTheLastTestOrTheIssue() {
         Demos demo = Demos.of("lantern-moth");
 
-        assertThat(on(demo, "rcd-button")).isEqualTo(LocalDate.of(2026, 6, 14));
+        assertThat(on(demo, "rcd-button")).isEqualTo(LocalDate.of(2026, 6, 13));
         assertThat(on(demo, "rcd-trip")).isEqualTo(LocalDate.of(2027, 5, 13));
         assertThat(on(demo, "alarms")).isEqualTo(LocalDate.of(2026, 11, 14));
-        assertThat(on(demo, "joints")).isEqualTo(LocalDate.of(2027, 5, 14));
+        assertThat(on(demo, "joints")).isEqualTo(LocalDate.of(2027, 5, 13));
         assertThat(dues(demo, "en-GB"))
                 .anySatisfy(due -> {
                     assertThat(due.what()).isEqualTo("Replace the carbon monoxide alarm");
@@ -73,6 +73,17 @@ class DueDatesTest {
                     assertThat(due.months()).isZero();
                 })
                 .isSortedAccordingTo(Comparator.comparing(Due::first));
+    }
+
+    /** Somebody who only changes a word has tested nothing. */
+    @Test
+    void aLaterRevisionPutsNoTestOff() throws IOException {
+        Demos later = Demos.changed(
+                "lantern-moth", folder, Map.of("revision: 1", "revision: 2", "date: 2026-05-14", "date: 2028-09-01"));
+
+        for (String id : List.of("rcd-button", "rcd-trip", "joints")) {
+            assertThat(on(later, id)).isEqualTo(on(Demos.of("lantern-moth"), id));
+        }
     }
 
     /** Another language or a moved date replaces an event in a calendar that has it; it adds none. */

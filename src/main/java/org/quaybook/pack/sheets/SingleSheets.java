@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.quaybook.checks.Assessment;
+import org.quaybook.job.Account;
 import org.quaybook.job.CraftKind;
+import org.quaybook.job.Mentions;
 import org.quaybook.job.Shore;
 import org.quaybook.pack.guide.Palette;
 import org.quaybook.record.Branding;
@@ -76,6 +78,26 @@ public final class SingleSheets {
                         words.say("sheets.electrician.title"),
                         new ElectricianSheet(sheets.notes).facts()));
         return files;
+    }
+
+    /**
+     * The sheet for whoever buys the installation.
+     *
+     * @param it the job without its former owner
+     * @param accounts those that went with it
+     * @param seller whom the sheet does not name
+     * @throws org.quaybook.render.RenderException as above
+     */
+    public static byte[] buyers(
+            Assessment it,
+            Words words,
+            List<Account> accounts,
+            Mentions seller,
+            Branding branding,
+            Templates templates) {
+        SingleSheets sheets = new SingleSheets(it, words, branding, templates);
+        return sheets.pdf(
+                "buyer", words.say("sheets.buyer.title"), new BuyerSheet(sheets.notes, accounts, seller).facts());
     }
 
     /** Last part of keys that differ by the kind of craft. */
