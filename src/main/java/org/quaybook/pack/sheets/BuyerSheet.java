@@ -3,6 +3,7 @@ package org.quaybook.pack.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.quaybook.job.Account;
 import org.quaybook.job.Bank;
 import org.quaybook.job.Charging;
@@ -67,7 +68,7 @@ final class BuyerSheet {
                                 ? ""
                                 : notes.words().word(bank.block().fitted()))
                 .row("bank-serial", SheetNotes.text(bank.block().serial()))
-                .row("inverter", notes.say("pair", inverter.name(), notes.known(inverter.continuous())))
+                .row("inverter", named(inverter.name(), notes.known(inverter.continuous())))
                 .row("inverter-serial", SheetNotes.text(inverter.serial()));
         List<String> chargers =
                 notes.job().charging().stream().map(Charging::name).toList();
@@ -79,6 +80,10 @@ final class BuyerSheet {
             rows.row("generator", notes.known(generator.power()));
         }
         return rows.list();
+    }
+
+    private String named(@Nullable String name, String value) {
+        return name == null ? value : notes.say("pair", name, value);
     }
 
     private List<String> papers() {
