@@ -21,6 +21,7 @@ import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.zip.GZIPInputStream;
@@ -103,8 +104,8 @@ class RecordServerTest {
         }
     }
 
-    private static TreeMap<String, String> undated(Wire.Reply reply) {
-        TreeMap<String, String> fields = new TreeMap<>(reply.fields());
+    private static Map<String, String> undated(Wire.Reply reply) {
+        Map<String, String> fields = new TreeMap<>(reply.fields());
         assertThat(fields.remove("date")).isNotNull();
         return fields;
     }
