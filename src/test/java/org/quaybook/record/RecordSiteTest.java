@@ -294,7 +294,7 @@ class RecordSiteTest {
         Demos demo = Demos.changed("lantern-moth", folder, Map.of("lug-hole: 8 mm", "lug-hole: not seen"));
 
         assertThat(demo.page().texts("//dl/div[dt='Lug hole']/dd")).containsExactly("not seen");
-        assertThat(demo.page().texts("//dl/div[dt='Torque']/dd")).contains("12\u00A0Nm (measured)");
+        assertThat(demo.page().texts("//dl/div[dt='Torque']/dd")).contains("12\u00A0N·m (measured)");
     }
 
     @Test
