@@ -28,6 +28,7 @@ import org.quaybook.quantity.Voltage;
  * @param parallelLeast thinnest conductor that may share its current with others in parallel
  * @param inletToBreaker longest conductor from shore inlet to the first breaker; empty when the rulebook names none
  * @param rcd what a residual-current device must do
+ * @param noticeInItalics whether NOTICE on a label is in italics, as no other signal word is
  */
 public record Rulebook(
         String name,
@@ -46,7 +47,8 @@ public record Rulebook(
         UnfusedLengths unfused,
         Found<ConductorSize> parallelLeast,
         Optional<Found<Length>> inletToBreaker,
-        RcdLimits rcd) {
+        RcdLimits rcd,
+        boolean noticeInItalics) {
 
     private static final Voltage LOW_BELOW = new Voltage(50);
 

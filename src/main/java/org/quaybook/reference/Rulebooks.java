@@ -75,7 +75,8 @@ final class Rulebooks {
                 new RcdLimits(
                         found(name, "rcd-residual", Current.KIND),
                         found(name, "rcd-time-rated", TimeSpan.KIND),
-                        maybe(name, "rcd-time-five-times", TimeSpan.KIND)));
+                        maybe(name, "rcd-time-five-times", TimeSpan.KIND)),
+                italics(row(name, "notice-letters")));
     }
 
     private TableRow row(String name, String item) {
@@ -103,6 +104,14 @@ final class Rulebooks {
             }
         }
         throw new TableFault(row.table(), row.line(), "no series of conductor sizes: " + row.text("value"));
+    }
+
+    private static boolean italics(TableRow row) {
+        return switch (row.text("value")) {
+            case "italic" -> true;
+            case "upright" -> false;
+            default -> throw new TableFault(row.table(), row.line(), "no kind of letters: " + row.text("value"));
+        };
     }
 
     private static Found<ConductorSize> size(TableRow row) {

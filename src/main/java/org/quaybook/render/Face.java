@@ -4,6 +4,7 @@ package org.quaybook.render;
 public enum Face {
     REGULAR(Typeface.SANS),
     BOLD(Typeface.SANS_BOLD),
+    BOLD_ITALIC(Typeface.SANS_BOLD_ITALIC),
     CONDENSED_BOLD(Typeface.CONDENSED_BOLD);
 
     private final Typeface typeface;

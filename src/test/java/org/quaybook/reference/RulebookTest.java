@@ -198,6 +198,14 @@ class RulebookTest {
         assertThatThrownBy(() -> Rulebook.named("iso-10133")).isInstanceOf(NotInTable.class);
     }
 
+    /** ANSI Z535.4 (from memory): NOTICE in italics. */
+    @Test
+    void onlyTheAmericanNoticeIsInItalics() {
+        assertThat(Rulebook.names())
+                .filteredOn(name -> Rulebook.named(name).noticeInItalics())
+                .containsExactly("abyc-e11");
+    }
+
     @Test
     void aRuleNamesItsClause() {
         assertThat(iso.criticalDrop().row()).isEqualTo("iso-13297 drop-critical");

@@ -10,17 +10,24 @@ import com.google.zxing.ReaderException;
 import com.google.zxing.client.j2se.BufferedImageLuminanceSource;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
+import java.awt.Color;
+import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Labels by themselves: the chunks of a PNG are those of ISO/IEC 15948. */
 class LabelPictureTest {
@@ -164,6 +171,51 @@ class LabelPictureTest {
         assertThat(decoded(image)).isEqualTo(LINK);
         assertThat(image.getRGB(22, 520) & 0xff).isLessThan(128);
         assertThat(image.getRGB(540, 500) & 0xff).isLessThan(128);
+    }
+
+    /** The letter I leans as the font file says (OpenType table post, italicAngle), in dots and in outlines. */
+    @ParameterizedTest
+    @EnumSource(Face.class)
+    void lettersLeanAsTheirFontSays(Face face) throws IOException {
+        double angle;
+        try (TrueTypeFont font = new TTFParser()
+                .parse(new RandomAccessReadBuffer(
+                        new ByteArrayInputStream(face.typeface().bytes())))) {
+            angle = font.getPostScript().getItalicAngle();
+        }
+        Box box = new Box(10, 5, 30, 30);
+        Label label = new Label("I", 50, 40, List.of(TextBlock.of(box, "I", TextStyle.of(face, 20, 20))));
+        Dots dots = Dots.DPI_300;
+        BufferedImage printed = read(LabelPicture.oneBit(label, dots));
+        BufferedImage outlined = new BufferedImage(dots.in(50), dots.in(40), BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = outlined.createGraphics();
+        graphics.setColor(Color.WHITE);
+        graphics.fillRect(0, 0, outlined.getWidth(), outlined.getHeight());
+        graphics.setClip(2, 2, outlined.getWidth() - 4, outlined.getHeight() - 4);
+        SvgDrawing.read(LabelPicture.svg(label), new Faults("I"))
+                .orElseThrow()
+                .draw(graphics, outlined.getWidth(), outlined.getHeight());
+        graphics.dispose();
+        assertThat(lean(printed)).isCloseTo(-angle, within(0.5));
+        assertThat(lean(outlined)).isCloseTo(-angle, within(0.5));
+        assertThat(angle != 0).isEqualTo(face == Face.BOLD_ITALIC);
+    }
+
+    /** Degrees by which the one stroke of a picture leans to the right: its left edge at a quarter and at three quarters. */
+    private static double lean(BufferedImage image) {
+        List<Integer> edge = new ArrayList<>();
+        for (int y = 3; y < image.getHeight() - 3; y++) {
+            int x = 3;
+            while (x < image.getWidth() - 3 && (image.getRGB(x, y) & 0xff) > 128) {
+                x++;
+            }
+            if (x < image.getWidth() - 3) {
+                edge.add(x);
+            }
+        }
+        int quarter = edge.size() / 4;
+        int across = edge.get(quarter) - edge.get(3 * quarter);
+        return Math.toDegrees(Math.atan2(across, 2 * quarter));
     }
 
     @Test

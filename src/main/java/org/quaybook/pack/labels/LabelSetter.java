@@ -9,7 +9,6 @@ import java.util.function.UnaryOperator;
 import org.quaybook.diag.Message;
 import org.quaybook.render.Box;
 import org.quaybook.render.Colour;
-import org.quaybook.render.Face;
 import org.quaybook.render.Label;
 import org.quaybook.render.Mark;
 import org.quaybook.render.Panel;
@@ -20,7 +19,6 @@ import org.quaybook.render.TextBlock;
 import org.quaybook.render.TextStyle;
 import org.quaybook.render.TextStyle.Align;
 import org.quaybook.render.TextStyle.VerticalAlign;
-import org.quaybook.text.Words;
 
 /**
  * Gives a label its size: letters, signs and codes have the size that the reading distance asks for, and the label
@@ -45,15 +43,15 @@ final class LabelSetter {
 
     private final LabelDesign design;
     private final String stamp;
-    private final List<Words> words;
+    private final SignalLetters letters;
     private final double width;
     private final LabelBlocks blocks;
     private final List<Mark> marks = new ArrayList<>();
 
-    private LabelSetter(LabelDesign design, String stamp, List<Words> words, LabelRoom room, double width) {
+    private LabelSetter(LabelDesign design, String stamp, SignalLetters letters, LabelRoom room, double width) {
         this.design = design;
         this.stamp = stamp;
-        this.words = words;
+        this.letters = letters;
         this.width = width;
         this.blocks = new LabelBlocks(design.reading().cap(), room.dots(), marks);
     }
@@ -76,41 +74,42 @@ final class LabelSetter {
      * both together find no room.
      *
      * @param stamp small line at its foot that tells job and label
-     * @param words where the signal word comes from: one for each language of the label
+     * @param letters how the signal word is set
      * @param rooms the ways in which it may lie, the best first; at least one
      * @throws RenderException if there is no room for it at a size that can be read; it names the least that would do
      */
-    static List<Sized> size(LabelDesign design, UnaryOperator<String> stamp, List<Words> words, List<LabelRoom> rooms) {
+    static List<Sized> size(
+            LabelDesign design, UnaryOperator<String> stamp, SignalLetters letters, List<LabelRoom> rooms) {
         Label drawn = design.drawn();
         if (drawn != null) {
             return List.of(drawn(design, drawn, rooms));
         }
         List<LabelDesign> apart = design.apart();
-        Optional<Sized> together = best(design, stamp, words, rooms);
+        Optional<Sized> together = best(design, stamp, letters, rooms);
         if (together.isPresent() || apart.isEmpty()) {
-            return List.of(together.orElseThrow(() -> refusal(design, stamp, words, rooms)));
+            return List.of(together.orElseThrow(() -> refusal(design, stamp, letters, rooms)));
         }
         List<Sized> sized = new ArrayList<>();
         for (int i = 0; i < apart.size(); i++) {
             LabelDesign one = apart.get(i);
-            List<Words> own = List.of(words.get(i));
+            SignalLetters own = letters.only(i);
             sized.add(best(one, stamp, own, rooms).orElseThrow(() -> refusal(one, stamp, own, rooms)));
         }
         return sized;
     }
 
     private static Optional<Sized> best(
-            LabelDesign design, UnaryOperator<String> stamp, List<Words> words, List<LabelRoom> rooms) {
+            LabelDesign design, UnaryOperator<String> stamp, SignalLetters letters, List<LabelRoom> rooms) {
         return rooms.stream()
-                .flatMap(room -> best(design, stamp.apply(design.id()), words, room).stream())
+                .flatMap(room -> best(design, stamp.apply(design.id()), letters, room).stream())
                 .findFirst();
     }
 
-    private static Optional<Sized> best(LabelDesign design, String stamp, List<Words> words, LabelRoom room) {
+    private static Optional<Sized> best(LabelDesign design, String stamp, SignalLetters letters, LabelRoom room) {
         List<Label> possible = new ArrayList<>();
         Optional<Label> last = Optional.empty();
         for (double width : room.widths()) {
-            LabelSetter setter = new LabelSetter(design, stamp, words, room, width);
+            LabelSetter setter = new LabelSetter(design, stamp, letters, room, width);
             double height = setter.draw();
             if (setter.blocks.tooWide().isEmpty() && room.bears(height)) {
                 Label label = new Label(design.id(), width, height, setter.marks);
@@ -132,16 +131,16 @@ final class LabelSetter {
 
     /** Says what is too wide at the greatest width, else the least label that can be read. */
     private static RenderException refusal(
-            LabelDesign design, UnaryOperator<String> stamp, List<Words> words, List<LabelRoom> rooms) {
+            LabelDesign design, UnaryOperator<String> stamp, SignalLetters letters, List<LabelRoom> rooms) {
         LabelRoom room = rooms.get(rooms.size() - 1);
         LabelRoom free = LabelRoom.free(room.dots());
         String foot = stamp.apply(design.id());
-        LabelSetter widest = new LabelSetter(design, foot, words, free, free.widest());
+        LabelSetter widest = new LabelSetter(design, foot, letters, free, free.widest());
         double height = widest.draw();
         if (widest.blocks.tooWide().isPresent()) {
             return LabelBlocks.refusal(design.id(), widest.blocks.tooWide().get(), height);
         }
-        Label least = best(design, foot, words, free).orElseThrow().label();
+        Label least = best(design, foot, letters, free).orElseThrow().label();
         return needsMoreRoom(least, room);
     }
 
@@ -216,7 +215,7 @@ final class LabelSetter {
                     new Box(x, y + inset, across, side), word.alert().get()));
             x += across + GAP;
         }
-        TextStyle style = LabelBlocks.style(LabelPart.Voice.STRONG, cap)
+        TextStyle style = TextStyle.of(word.face(letters.noticeInItalics()), cap, cap)
                 .in(word.letters())
                 .aligned(Align.LEFT, VerticalAlign.MIDDLE);
         double room = blocks.atLeast(width - left() - x);
@@ -228,10 +227,14 @@ final class LabelSetter {
 
     /** The word in each language of the label, side by side if there is room. */
     private List<String> signalLines(SignalWord word, double cap) {
-        List<String> all =
-                words.stream().map(each -> each.sentence(word.key())).distinct().toList();
+        List<String> all = letters.words().stream()
+                .map(each -> each.sentence(word.key()))
+                .distinct()
+                .toList();
         String beside = String.join(" / ", all);
-        return Face.BOLD.widthOf(beside, cap) < room() - 2 * cap - GAP ? List.of(beside) : all;
+        return word.face(letters.noticeInItalics()).widthOf(beside, cap) < room() - 2 * cap - GAP
+                ? List.of(beside)
+                : all;
     }
 
     private double body(double y) {

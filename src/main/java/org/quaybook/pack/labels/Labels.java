@@ -16,7 +16,6 @@ import org.quaybook.render.RenderException;
 import org.quaybook.render.Sheet;
 import org.quaybook.render.SheetLines;
 import org.quaybook.render.Stock;
-import org.quaybook.text.Words;
 
 /**
  * The warning and information labels of an installation: only those that the job calls for, each as large as its reader
@@ -120,8 +119,10 @@ public final class Labels {
      * @param usual dots of the printer where the stock does not say them
      */
     List<LabelSetter.Sized> size(LabelDesign design, Stock stock, Dots usual) {
-        List<Words> words = editions.stream().map(Edition::words).toList();
-        return LabelSetter.size(design, facts::stamp, words, LabelRoom.of(stock, usual));
+        SignalLetters letters = new SignalLetters(
+                editions.stream().map(Edition::words).toList(),
+                facts.it().tables().rules().noticeInItalics());
+        return LabelSetter.size(design, facts::stamp, letters, LabelRoom.of(stock, usual));
     }
 
     /** Wide ones of a spot come first, so that narrow ones share a row. */

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
 import org.quaybook.render.Colour;
+import org.quaybook.render.Face;
 
 /**
  * How grave a hazard is, gravest first, with the panel of its word (ANSI Z535.4, seen; ISO 3864-2, seen second-hand).
@@ -36,6 +37,11 @@ enum SignalWord {
             case CAUTION -> SignColours.YELLOW;
             case NOTICE -> SignColours.BLUE;
         };
+    }
+
+    /** Bold; NOTICE also in italics where the rulebook asks for that. */
+    Face face(boolean noticeInItalics) {
+        return this == NOTICE && noticeInItalics ? Face.BOLD_ITALIC : Face.BOLD;
     }
 
     Colour letters() {

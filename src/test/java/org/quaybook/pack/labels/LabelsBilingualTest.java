@@ -30,6 +30,10 @@ class LabelsBilingualTest {
         return Labels.designs(editions(job, languages), job.branding(), job.link());
     }
 
+    private static SignalLetters letters(DemoJob job) {
+        return new SignalLetters(List.of(job.words()), false);
+    }
+
     private static String text(Label label) {
         return label.marks().stream()
                 .filter(TextBlock.class::isInstance)
@@ -118,14 +122,14 @@ class LabelsBilingualTest {
         DemoJob job = DemoJob.demo("lantern-moth");
         LabelDesign fuse = job.design("fuse-F1");
         LabelRoom small = new LabelRoom("small", List.of(38.0), 21, Dots.DPI_300, false);
-        assertThatThrownBy(() -> LabelSetter.size(fuse, id -> id, List.of(job.words()), List.of(small)))
+        assertThatThrownBy(() -> LabelSetter.size(fuse, id -> id, letters(job), List.of(small)))
                 .isInstanceOfSatisfying(RenderException.class, refused -> {
                     var message = refused.diagnostics().get(0).message();
                     assertThat(message.key().key()).isEqualTo("render.label-needs-more-room");
                     double width = (double) message.arguments().get(1);
                     double height = (double) message.arguments().get(2);
                     LabelRoom least = new LabelRoom("least", List.of(width), height, Dots.DPI_300, false);
-                    assertThat(LabelSetter.size(fuse, id -> id, List.of(job.words()), List.of(least)))
+                    assertThat(LabelSetter.size(fuse, id -> id, letters(job), List.of(least)))
                             .hasSize(1);
                 });
     }

@@ -8,9 +8,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -18,12 +20,14 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.figures.Figure;
 import org.quaybook.job.Appliance;
 import org.quaybook.render.Box;
 import org.quaybook.render.Code;
+import org.quaybook.render.Face;
 import org.quaybook.render.Mark;
 import org.quaybook.render.Picture;
 import org.quaybook.render.Placed;
@@ -121,6 +125,25 @@ class LabelsTest {
                     .orElseThrow();
             assertThat(signal).as(sized.design().id()).isGreaterThanOrEqualTo(1.5 * largest - 1e-9);
         }
+    }
+
+    /** ANSI Z535.4 (from memory): the word NOTICE in italics, no other word; the other rulebooks ask for none. */
+    @ParameterizedTest
+    @CsvSource({"marmalade-meridian, BOLD_ITALIC", "lantern-moth, BOLD"})
+    void noticeIsInItalicsByTheAmericanRulebook(String name, Face notice) {
+        Set<SignalWord> seen = EnumSet.noneOf(SignalWord.class);
+        for (LabelSetter.Sized sized : DemoJob.demo(name).sized()) {
+            SignalWord word = sized.design().word();
+            sized.label().marks().stream()
+                    .filter(TextBlock.class::isInstance)
+                    .map(TextBlock.class::cast)
+                    .filter(text -> word != null && text.paragraphs().equals(List.of(word.name())))
+                    .forEach(text -> {
+                        assertThat(text.style().face()).isEqualTo(word == SignalWord.NOTICE ? notice : Face.BOLD);
+                        seen.add(word);
+                    });
+        }
+        assertThat(seen).contains(SignalWord.NOTICE, SignalWord.WARNING);
     }
 
     /** ISO 3864-2 (seen second-hand) and ANSI Z535.4 (seen): NOTICE has no triangle; signs at least 25 mm high. */
