@@ -60,6 +60,7 @@ public record SupplyFigures(
      * @param allowed what it may carry
      * @param margin that over the worst current
      * @param temperature what it reaches at the worst current
+     * @param diameter outside, that the job states, else the usual one of its size; empty for a size without a usual one
      * @param joints joints counted in this run
      */
     public record RunFigures(
@@ -72,6 +73,7 @@ public record SupplyFigures(
             Figure<Ratio> margin,
             Figure<Temperature> temperature,
             Figure<Voltage> drop,
+            Optional<Figure<Length>> diameter,
             int joints) {
 
         /** Whether it belongs to the positive pole: as stated, else by a + in the names of its ends. */
@@ -240,7 +242,25 @@ public record SupplyFigures(
                     margin,
                     temperature,
                     drop,
+                    diameter(key, cable, conductor),
                     Given.maybe(cable.joints()).orElse(Practice.JOINTS_PER_RUN));
+        }
+
+        private Optional<Figure<Length>> diameter(String key, Cable cable, Conductor conductor) {
+            String name = key + ".diameter";
+            Given<Length> stated = cable.diameter();
+            if (stated != null && stated.value() != null) {
+                return Optional.of(book.stated(name, stated));
+            }
+            return tables.diameters()
+                    .of(conductor.size())
+                    .map(usual -> book.enter(
+                            name,
+                            usual.value(),
+                            Rounding.NEAREST,
+                            Formula.FROM_TABLE,
+                            conductorInput(cable.fitted(), conductor),
+                            Input.of("d", usual)));
         }
 
         /** A run's fair part of the allowed drop: by its length. */

@@ -3,6 +3,7 @@ package org.quaybook.figures;
 import org.quaybook.reference.AcCables;
 import org.quaybook.reference.Batteries;
 import org.quaybook.reference.Breakers;
+import org.quaybook.reference.CableDiameters;
 import org.quaybook.reference.Conductors;
 import org.quaybook.reference.Earths;
 import org.quaybook.reference.Fuses;
@@ -23,7 +24,8 @@ public record Tables(
         Spreads spreads,
         AcCables acCables,
         Breakers breakers,
-        Earths earths) {
+        Earths earths,
+        CableDiameters diameters) {
 
     /** The tables that come with the program, and a rulebook by name. */
     public static Tables standard(String rulebook) {
@@ -46,6 +48,7 @@ public record Tables(
                 Spreads.standard(),
                 AcCables.of(shelf),
                 Breakers.of(shelf),
-                Earths.of(shelf));
+                Earths.of(shelf),
+                CableDiameters.standard());
     }
 }

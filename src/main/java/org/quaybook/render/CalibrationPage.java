@@ -1,11 +1,5 @@
 package org.quaybook.render;
 
-import com.lowagie.text.Document;
-import com.lowagie.text.pdf.PdfBoolean;
-import com.lowagie.text.pdf.PdfName;
-import com.lowagie.text.pdf.PdfWriter;
-import java.io.ByteArrayOutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.quaybook.render.TextStyle.Align;
@@ -38,6 +32,12 @@ public final class CalibrationPage {
     private static final double LEAST_FOR_WORDS = 50;
 
     private static final double WORDS_HIGH = 40;
+
+    /** Between words and the outline around them. */
+    private static final double GROUND = 2;
+
+    /** What a rule takes on either side, with its number. */
+    private static final double RULE_ROOM = 6;
 
     private final Box paper;
     private final List<Box> cells;
@@ -87,30 +87,56 @@ public final class CalibrationPage {
         Faults faults = new Faults(info.title());
         scaleNumbers();
         if (paper.width() >= LEAST_FOR_WORDS) {
-            texts.add(new TextBlock(
-                    new Box(paper.width() * 0.3, paper.height() * 0.25, paper.width() * 0.4, WORDS_HIGH),
-                    words,
-                    TextStyle.of(Face.REGULAR, 2, 1)));
+            words(words);
         }
         PreparedLabel text = PreparedLabel.bare(new Label("calibration", paper.width(), paper.height(), texts), faults);
         faults.throwIfAny();
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (Document document = new Document(LabelSheet.size(paper))) {
-            PdfWriter writer = PdfWriter.getInstance(document, out);
-            writer.setFullCompression();
-            PdfIdentity.describe(writer, info);
-            writer.addViewerPreference(PdfName.PRINTSCALING, PdfName.NONE);
-            writer.addViewerPreference(PdfName.PICKTRAYBYPDFSIZE, PdfBoolean.PDFTRUE);
-            document.open();
-            document.newPage();
-            Canvas canvas = PdfCanvas.ofPage(writer.getDirectContent(), paper.height())
-                    .at(settings.offsetX(), settings.offsetY());
+        String input = List.of(paper, cells, settings, words, info).toString();
+        Tag structure = new Tag("Document", List.of(text.structure()));
+        return SheetPdf.of(List.of(paper), info, structure, input, (page, whole) -> {
+            Canvas canvas = whole.at(settings.offsetX(), settings.offsetY());
             draw(canvas);
             text.draw(canvas);
-            String input = List.of(paper, cells, settings, words, info).toString();
-            PdfIdentity.identify(writer, List.of(input.getBytes(StandardCharsets.UTF_8)));
+        });
+    }
+
+    /** Inside one outline, so that none runs through them; on a white ground that hides what still would. */
+    private void words(List<String> words) {
+        TextStyle style = TextStyle.of(Face.REGULAR, 2, 1);
+        Box wide = new Box(paper.width() * 0.3, paper.height() * 0.25, paper.width() * 0.4, WORDS_HIGH);
+        TextBlock block = cells.stream().anyMatch(cell -> holds(cell, wide))
+                ? new TextBlock(wide, words, style)
+                : cells.stream()
+                        .skip(1)
+                        .limit(Math.max(0, cells.size() - 2))
+                        .filter(this::isClearOfRules)
+                        .map(cell -> new TextBlock(cell.inside(GROUND), words, style))
+                        .filter(text -> TextFitter.fit(text) instanceof Fitting.Fits)
+                        .findFirst()
+                        .orElse(new TextBlock(wide, words, style));
+        if (TextFitter.fit(block) instanceof Fitting.Fits fits) {
+            Box box = block.box();
+            double last = fits.lines().get(fits.lines().size() - 1).baseline();
+            double end = Math.min(box.y() + box.height(), last + fits.capHeight());
+            texts.add(Panel.filled(new Box(box.x(), box.y(), box.width(), end - box.y()), Colour.WHITE));
         }
-        return out.toByteArray();
+        texts.add(block);
+    }
+
+    private static boolean holds(Box cell, Box inner) {
+        return inner.x() >= cell.x()
+                && inner.y() >= cell.y()
+                && inner.x() + inner.width() <= cell.x() + cell.width()
+                && inner.y() + inner.height() <= cell.y() + cell.height();
+    }
+
+    /** Whether neither rule nor its number runs through a label. */
+    private boolean isClearOfRules(Box cell) {
+        double across = ruleLine(true);
+        double down = ruleLine(false);
+        boolean below = cell.y() > across + RULE_ROOM || cell.y() + cell.height() < across - RULE_ROOM;
+        boolean beside = cell.x() > down + 2 * RULE_ROOM || cell.x() + cell.width() < down - RULE_ROOM;
+        return below && beside;
     }
 
     private void draw(Canvas canvas) {

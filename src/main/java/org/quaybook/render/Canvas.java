@@ -35,4 +35,9 @@ interface Canvas {
     void text(Fitting.Line line, Turn turn, Typeface typeface, double size, Colour colour);
 
     void drawing(SvgDrawing drawing, Box box);
+
+    /** Draws something that is told to those who listen to a PDF; whatever is drawn otherwise is decoration to them. */
+    default void told(TagSlot slot, Consumer<Canvas> drawing) {
+        drawing.accept(this);
+    }
 }

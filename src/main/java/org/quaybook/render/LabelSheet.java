@@ -1,14 +1,8 @@
 package org.quaybook.render;
 
-import com.lowagie.text.Document;
-import com.lowagie.text.Rectangle;
-import com.lowagie.text.pdf.PdfBoolean;
-import com.lowagie.text.pdf.PdfName;
-import com.lowagie.text.pdf.PdfWriter;
-import java.io.ByteArrayOutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.quaybook.render.TextStyle.Align;
 import org.quaybook.render.TextStyle.VerticalAlign;
 
@@ -131,34 +125,20 @@ public final class LabelSheet {
 
     private byte[] write(List<PreparedLabel> prepared, DocumentInfo info) {
         List<PreparedLabel> frames = stock.medium() instanceof Sheet sheet ? frames(sheet, info) : List.of();
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (Document document = new Document(size(paper(1)))) {
-            PdfWriter writer = PdfWriter.getInstance(document, out);
-            writer.setFullCompression();
-            PdfIdentity.describe(writer, info);
-            writer.addViewerPreference(PdfName.PRINTSCALING, PdfName.NONE);
-            writer.addViewerPreference(PdfName.PICKTRAYBYPDFSIZE, PdfBoolean.PDFTRUE);
-            document.open();
-            for (int page = 1; page <= pages(); page++) {
-                document.setPageSize(size(paper(page)));
-                document.newPage();
-                Canvas canvas = PdfCanvas.ofPage(
-                                writer.getDirectContent(), paper(page).height())
-                        .at(settings.offsetX(), settings.offsetY());
-                if (stock.medium() instanceof Sheet sheet) {
-                    frames.get(page - 1).draw(canvas);
-                    drawRule(canvas, sheet);
-                }
-                drawLabels(canvas, page, prepared);
+        List<Tag> parts = new ArrayList<>();
+        frames.stream().limit(1).map(PreparedLabel::structure).forEach(parts::add);
+        prepared.stream().map(PreparedLabel::structure).forEach(parts::add);
+        List<Box> papers =
+                IntStream.rangeClosed(1, pages()).mapToObj(this::paper).toList();
+        String input = List.of(labels, stock, settings, lines, info).toString();
+        return SheetPdf.of(papers, info, new Tag("Document", parts), input, (page, whole) -> {
+            Canvas canvas = whole.at(settings.offsetX(), settings.offsetY());
+            if (stock.medium() instanceof Sheet sheet) {
+                frames.get(page - 1).draw(canvas);
+                drawRule(canvas, sheet);
             }
-            String input = List.of(labels, stock, settings, lines, info).toString();
-            PdfIdentity.identify(writer, List.of(input.getBytes(StandardCharsets.UTF_8)));
-        }
-        return out.toByteArray();
-    }
-
-    static Rectangle size(Box paper) {
-        return new Rectangle((float) Millimetres.toPoints(paper.width()), (float) Millimetres.toPoints(paper.height()));
+            drawLabels(canvas, page, prepared);
+        });
     }
 
     private int pages() {
@@ -198,12 +178,16 @@ public final class LabelSheet {
         }
     }
 
-    /** The header and footer of each page, set like labels as large as the page, so that nothing is ever cut off. */
+    /**
+     * The header and footer of each page, set like labels as large as the page, so that nothing is ever cut off. They are
+     * told once.
+     */
     private List<PreparedLabel> frames(Sheet sheet, DocumentInfo info) {
         Faults faults = new Faults(info.title());
         List<PreparedLabel> frames = new ArrayList<>();
         for (int page = 1; page <= pages(); page++) {
-            frames.add(PreparedLabel.bare(frame(sheet, page), faults));
+            Label frame = frame(sheet, page);
+            frames.add(page == 1 ? PreparedLabel.bare(frame, faults) : PreparedLabel.untold(frame, faults));
         }
         faults.throwIfAny();
         return frames;

@@ -1,21 +1,34 @@
 package org.quaybook.render;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /** A label whose texts are fitted and whose drawings are read, ready to draw any number of times. */
 final class PreparedLabel {
 
+    private static final char SOFT_HYPHEN = '\u00ad';
+
     private final List<Consumer<Canvas>> strokes = new ArrayList<>();
+
+    /** What is told of it to those who listen, in the order of its marks. */
+    private final List<Tag> tags = new ArrayList<>();
+
+    /** A text that stands on a tag several times, so that it is seen from any side, is told once. */
+    private final Set<List<String>> saidTexts = new HashSet<>();
+
     private final Label label;
     private final Faults faults;
     private final double bleed;
+    private final boolean told;
 
-    private PreparedLabel(Label label, double bleed, Faults faults) {
+    private PreparedLabel(Label label, double bleed, Faults faults, boolean told) {
         this.label = label;
         this.bleed = bleed;
         this.faults = faults;
+        this.told = told;
     }
 
     /** Prepares a label without its caption; what is wrong with it goes to the faults. */
@@ -24,7 +37,14 @@ final class PreparedLabel {
     }
 
     private static PreparedLabel bare(Label label, double bleed, Faults faults) {
-        PreparedLabel prepared = new PreparedLabel(label, bleed, faults);
+        PreparedLabel prepared = new PreparedLabel(label, bleed, faults, true);
+        prepared.prepare(label.marks());
+        return prepared;
+    }
+
+    /** The same for what was told before: all of it is decoration to those who listen. */
+    static PreparedLabel untold(Label label, Faults faults) {
+        PreparedLabel prepared = new PreparedLabel(label, 0, faults, false);
         prepared.prepare(label.marks());
         return prepared;
     }
@@ -38,11 +58,17 @@ final class PreparedLabel {
         PreparedLabel prepared = bare(label, bleed, faults);
         Label.Caption caption = label.caption();
         if (caption != null) {
-            PreparedLabel below = new PreparedLabel(label, 0, faults);
+            PreparedLabel below = new PreparedLabel(label, 0, faults, true);
             below.prepare(caption.marks());
+            prepared.tags.addAll(below.tags);
             prepared.strokes.add(canvas -> below.draw(canvas.at(0, label.height() + bleed)));
         }
         return prepared;
+    }
+
+    /** Its part of the structure of a PDF; asked for once. */
+    Tag structure() {
+        return new Tag("Sect", tags);
     }
 
     void draw(Canvas canvas) {
@@ -81,9 +107,10 @@ final class PreparedLabel {
             prepare(text);
         } else if (mark instanceof Picture picture) {
             SvgDrawing.read(picture.svg(), faults)
-                    .ifPresent(drawing -> strokes.add(canvas -> canvas.drawing(drawing, picture.box())));
+                    .ifPresent(
+                            drawing -> figure(picture.alternative(), canvas -> canvas.drawing(drawing, picture.box())));
         } else if (mark instanceof Code code) {
-            strokes.add(canvas -> canvas.code(code.code(), code.x(), code.y(), code.module()));
+            figure(code.code().text(), canvas -> canvas.code(code.code(), code.x(), code.y(), code.module()));
         }
     }
 
@@ -109,7 +136,11 @@ final class PreparedLabel {
         }
         Fitting fitting = TextFitter.fit(text);
         if (fitting instanceof Fitting.Fits fits) {
-            strokes.add(canvas -> draw(text, fits, canvas));
+            if (saidTexts.add(text.paragraphs())) {
+                tell("P", "ActualText", words(text), canvas -> draw(text, fits, canvas));
+            } else {
+                strokes.add(canvas -> draw(text, fits, canvas));
+            }
         } else if (fitting instanceof Fitting.DoesNotFit tooBig) {
             faults.add(
                     RenderMessage.LABEL_TEXT_DOES_NOT_FIT,
@@ -120,6 +151,34 @@ final class PreparedLabel {
                     tooBig.leastWidth(),
                     tooBig.leastHeight());
         }
+    }
+
+    private void figure(String alternative, Consumer<Canvas> drawing) {
+        if (alternative.isEmpty()) {
+            strokes.add(drawing);
+        } else {
+            tell("Figure", "Alt", alternative, drawing);
+        }
+    }
+
+    private void tell(String type, String entry, String words, Consumer<Canvas> drawing) {
+        if (told) {
+            TagSlot slot = new TagSlot();
+            tags.add(new Tag(type, List.of(slot)).with(entry, PdfIdentity.text(words)));
+            strokes.add(canvas -> canvas.told(slot, drawing));
+        } else {
+            strokes.add(drawing);
+        }
+    }
+
+    /** The words of a text without its line breaks: those who listen have no lines. */
+    private static String words(TextBlock text) {
+        List<String> said = new ArrayList<>();
+        for (int i = 0; i < text.paragraphs().size(); i++) {
+            String number = text.style().listing() == TextStyle.Listing.NUMBERS ? (i + 1) + ". " : "";
+            said.add(number + text.paragraphs().get(i).replace("\n", " ").replace(String.valueOf(SOFT_HYPHEN), ""));
+        }
+        return String.join(" ", said);
     }
 
     private static void draw(TextBlock text, Fitting.Fits fits, Canvas canvas) {

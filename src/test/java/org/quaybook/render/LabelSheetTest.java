@@ -125,9 +125,10 @@ class LabelSheetTest {
                 Ruler ruler = new Ruler(printed.image(1, 1200), 1200);
                 Placed place = result.placed().get(0);
                 double baseline = place.y() + fitted.lines().get(0).baseline();
-                double stem = ruler.firstDark(place.x() + 1.5, baseline - fitted.capHeight() / 2) + 0.1;
-                double top = ruler.top(stem, baseline - fitted.capHeight() / 2);
-                double bottom = ruler.bottom(stem, baseline - fitted.capHeight() / 2);
+                double high = baseline - fitted.capHeight() + 0.4;
+                double low = baseline - 0.4;
+                double top = ruler.top(ruler.firstDark(place.x() + 1.5, high) + 0.2, high);
+                double bottom = ruler.bottom(ruler.firstDark(place.x() + 1.5, low) + 0.2, low);
                 assertThat(bottom).as(face + " baseline").isCloseTo(baseline, within(0.1));
                 assertThat(bottom - top)
                         .as(face + " cap height")

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.render.Label;
-import org.quaybook.render.Mark;
 
 /**
  * What a label says and where it goes, before it has a size.
@@ -19,8 +18,9 @@ import org.quaybook.render.Mark;
  * @param title what stands on it largest: the hazard, on a label that warns
  * @param parts the rest from top to bottom: on a label that warns, consequence before remedy
  * @param apart of a label in two languages, the same as a label for each; empty for a label in one
- * @param drawn the label itself, where its size follows from what it is put on; null for one that takes its size from
- *     the stock
+ * @param form how it is drawn where its size follows from what it is put on; null for one that takes its size from the
+ *     stock
+ * @param drawn the label itself, drawn so; null for one that takes its size from the stock
  */
 record LabelDesign(
         String id,
@@ -33,6 +33,7 @@ record LabelDesign(
         String title,
         List<LabelPart> parts,
         List<LabelDesign> apart,
+        @Nullable LabelForm form,
         @Nullable Label drawn) {
 
     LabelDesign {
@@ -46,12 +47,14 @@ record LabelDesign(
 
     static LabelDesign of(
             String id, LabelReason reason, LabelSpot spot, String place, LabelReading reading, String title) {
-        return new LabelDesign(id, reason, spot, place, reading, null, List.of(), title, List.of(), List.of(), null);
+        return new LabelDesign(
+                id, reason, spot, place, reading, null, List.of(), title, List.of(), List.of(), null, null);
     }
 
     /** The same with a signal word and signs. */
     LabelDesign warning(SignalWord signal, Sign... shown) {
-        return new LabelDesign(id, reason, spot, place, reading, signal, List.of(shown), title, parts, apart, drawn);
+        return new LabelDesign(
+                id, reason, spot, place, reading, signal, List.of(shown), title, parts, apart, form, drawn);
     }
 
     /** The same with more below. */
@@ -63,7 +66,7 @@ record LabelDesign(
     LabelDesign with(List<LabelPart> more) {
         List<LabelPart> all = new ArrayList<>(parts);
         all.addAll(more);
-        return new LabelDesign(id, reason, spot, place, reading, word, signs, title, all, apart, drawn);
+        return new LabelDesign(id, reason, spot, place, reading, word, signs, title, all, apart, form, drawn);
     }
 
     /**
@@ -72,24 +75,19 @@ record LabelDesign(
      * @param where the place, in the language of the sheets
      */
     LabelDesign of(String language, String where) {
-        return new LabelDesign(
-                id + "-" + language, reason, spot, where, reading, word, signs, title, parts, List.of(), drawn);
+        LabelDesign alone = new LabelDesign(
+                id + "-" + language, reason, spot, where, reading, word, signs, title, parts, List.of(), null, null);
+        return form == null ? alone : alone.drawnBy(form);
     }
 
-    /** The same, drawn already. */
-    LabelDesign drawnAs(double width, double height, List<Mark> marks) {
+    /**
+     * The same, drawn already.
+     *
+     * @throws org.quaybook.render.RenderException if its words find no room
+     */
+    LabelDesign drawnBy(LabelForm drawing) {
         return new LabelDesign(
-                id,
-                reason,
-                spot,
-                place,
-                reading,
-                word,
-                signs,
-                title,
-                parts,
-                apart,
-                new Label(id, width, height, marks));
+                id, reason, spot, place, reading, word, signs, title, parts, apart, drawing, drawing.draw(this));
     }
 
     LabelNote note() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.quaybook.render.Box;
 import org.quaybook.render.Dots;
+import org.quaybook.render.Label;
 import org.quaybook.render.Mark;
 import org.quaybook.render.Panel;
 
@@ -20,34 +21,36 @@ interface LabelDrawing {
     /**
      * Draws what stands on the label.
      *
+     * @param words what it says
      * @param blocks puts texts
      * @param marks where everything else goes
      * @param width of the label, millimetres
      * @return its height
      */
-    double draw(LabelBlocks blocks, List<Mark> marks, double width);
+    double draw(LabelDesign words, LabelBlocks blocks, List<Mark> marks, double width);
 
     /**
-     * The design with this drawing in a frame.
+     * This drawing in a frame.
      *
-     * @param least width that it has at least, millimetres
-     * @throws org.quaybook.render.RenderException if a word is wider than any label
+     * @param least width that the label has at least, millimetres
      */
-    static LabelDesign on(LabelDesign design, double least, LabelDrawing drawing) {
-        double width = least;
-        while (true) {
-            List<Mark> marks = new ArrayList<>();
-            LabelBlocks blocks = new LabelBlocks(design.reading().cap(), Dots.DPI_300, marks);
-            double height = drawing.draw(blocks, marks, width);
-            if (blocks.tooWide().isEmpty()) {
-                marks.add(Panel.outlined(new Box(0, 0, width, height), SignColours.BLACK, FRAME));
-                return design.drawnAs(width, height, marks);
+    default LabelForm from(double least) {
+        return words -> {
+            double width = least;
+            while (true) {
+                List<Mark> marks = new ArrayList<>();
+                LabelBlocks blocks = new LabelBlocks(words.reading().cap(), Dots.DPI_300, marks);
+                double height = draw(words, blocks, marks, width);
+                if (blocks.tooWide().isEmpty()) {
+                    marks.add(Panel.outlined(new Box(0, 0, width, height), SignColours.BLACK, FRAME));
+                    return new Label(words.id(), width, height, marks);
+                }
+                LabelBlocks.TooWide text = blocks.tooWide().get();
+                width += text.least() - text.room() + SLACK;
+                if (width > LabelRoom.WIDTHS.get(LabelRoom.WIDTHS.size() - 1)) {
+                    throw LabelBlocks.refusal(words.id(), text, height);
+                }
             }
-            LabelBlocks.TooWide text = blocks.tooWide().get();
-            width += text.least() - text.room() + SLACK;
-            if (width > LabelRoom.WIDTHS.get(LabelRoom.WIDTHS.size() - 1)) {
-                throw LabelBlocks.refusal(design.id(), text, height);
-            }
-        }
+        };
     }
 }

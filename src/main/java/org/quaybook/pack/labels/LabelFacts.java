@@ -2,6 +2,7 @@ package org.quaybook.pack.labels;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
 import org.quaybook.checks.Check;
@@ -12,6 +13,7 @@ import org.quaybook.job.ChangeoverKind;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
 import org.quaybook.job.Job;
+import org.quaybook.job.Shore;
 import org.quaybook.job.WhenShoreFails;
 import org.quaybook.quantity.Voltage;
 import org.quaybook.text.Words;
@@ -48,6 +50,19 @@ record LabelFacts(Assessment it, Words words) {
     /** The inverter's output voltage; empty if nobody has seen it. */
     String mains() {
         return job().inverter().output().voltage().known().map(this::volts).orElse("");
+    }
+
+    /** What the shore inlet is made for: "230 V · 50 Hz · 16 A at most". */
+    String shoreRating(Shore shore) {
+        List<String> known = Stream.of(
+                        Given.maybe(shore.voltage()).map(this::volts).orElseGet(this::mains),
+                        given(job().inverter().output().frequency()).orElse(""),
+                        given(shore.inlet())
+                                .map(inlet -> say("inlet.most", inlet))
+                                .orElse(""))
+                .filter(value -> !value.isEmpty())
+                .toList();
+        return String.join(" · ", known);
     }
 
     /** A value of the job in words; empty if it is left out or nobody has seen it. */

@@ -3,6 +3,7 @@ package org.quaybook.pack.labels;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
@@ -82,7 +83,7 @@ final class LabelSetter {
             LabelDesign design, UnaryOperator<String> stamp, SignalLetters letters, List<LabelRoom> rooms) {
         Label drawn = design.drawn();
         if (drawn != null) {
-            return List.of(drawn(design, drawn, rooms));
+            return drawn(design, drawn, rooms);
         }
         List<LabelDesign> apart = design.apart();
         Optional<Sized> together = best(design, stamp, letters, rooms);
@@ -144,12 +145,19 @@ final class LabelSetter {
         return needsMoreRoom(least, room);
     }
 
-    private static Sized drawn(LabelDesign design, Label label, List<LabelRoom> rooms) {
-        return rooms.stream()
-                .filter(room -> room.bears(label.height()) && label.width() <= room.widest() + SLACK)
-                .findFirst()
-                .map(room -> new Sized(design, label, room.turned()))
-                .orElseThrow(() -> needsMoreRoom(label, rooms.get(rooms.size() - 1)));
+    private static List<Sized> drawn(LabelDesign design, Label label, List<LabelRoom> rooms) {
+        Optional<LabelRoom> room = rooms.stream()
+                .filter(one -> one.bears(label.height()) && label.width() <= one.widest() + SLACK)
+                .findFirst();
+        if (room.isPresent()) {
+            return List.of(new Sized(design, label, room.get().turned()));
+        }
+        if (design.apart().isEmpty()) {
+            throw needsMoreRoom(label, rooms.get(rooms.size() - 1));
+        }
+        return design.apart().stream()
+                .flatMap(one -> drawn(one, Objects.requireNonNull(one.drawn()), rooms).stream())
+                .toList();
     }
 
     private static RenderException needsMoreRoom(Label least, LabelRoom room) {
@@ -289,7 +297,8 @@ final class LabelSetter {
     private double sign(Sign sign, double x, double y, double room) {
         double across = sign.boxWidth(signHeight());
         double height = sign.boxHeight(signHeight());
-        marks.add(new Picture(new Box(x + (room - across) / 2, y, across, height), sign.svg()));
+        String says = letters.words().get(0).sentence(sign.key());
+        marks.add(new Picture(new Box(x + (room - across) / 2, y, across, height), sign.svg(), says));
         return y + height;
     }
 

@@ -82,6 +82,7 @@ public final class Labels {
         designs.addAll(new LabelsOutside(facts).designs());
         LabelsBoard board = new LabelsBoard(facts);
         designs.addAll(board.designs());
+        designs.addAll(new LabelsMainSwitch(facts, board.place()).designs());
         designs.addAll(new LabelsBreakers(facts, board.place()).designs());
         designs.addAll(new LabelsRecord(facts, branding, link).designs(board.place()));
         designs.addAll(new LabelsUse(facts).designs());

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.job.AcCircuit;
+import org.quaybook.job.CraftKind;
 import org.quaybook.job.Expiry;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
@@ -178,7 +179,7 @@ final class LabelsBoard {
                 "rcd.what",
                 facts.given(rcd.rating()).orElse(""),
                 facts.given(rcd.type()).orElse(""))));
-        parts.add(LabelPart.plain(facts.say("rcd.press"), facts.say("rcd.fails"), facts.say("rcd.proves")));
+        parts.add(LabelPart.plain(facts.say(press()), facts.say("rcd.fails"), facts.say("rcd.proves")));
         List<List<String>> tested = facts.job().tests().stream()
                 .filter(test ->
                         test.test() == TestKind.RCD_TRIP && test.of().contains(rcd.id()) && test.result() != null)
@@ -195,6 +196,11 @@ final class LabelsBoard {
                         LabelReading.HAND,
                         facts.say("rcd.title", rcd.id()))
                 .with(parts);
+    }
+
+    /** A cabin goes to no new berth. */
+    private String press() {
+        return facts.job().craft().kind() == CraftKind.CABIN ? "rcd.press.cabin" : "rcd.press";
     }
 
     private List<String> tested(TestResult test) {

@@ -3,6 +3,7 @@ package org.quaybook.pack.labels;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.quaybook.job.AcBoard;
 import org.quaybook.job.AcCircuit;
 import org.quaybook.job.Given;
@@ -10,6 +11,7 @@ import org.quaybook.job.Rcd;
 import org.quaybook.render.Box;
 import org.quaybook.render.Dots;
 import org.quaybook.render.Fitting;
+import org.quaybook.render.Label;
 import org.quaybook.render.Mark;
 import org.quaybook.render.Panel;
 import org.quaybook.render.RenderException;
@@ -201,6 +203,26 @@ final class LabelsBreakers {
     }
 
     private LabelDesign piece(String id, List<Way> ways, double pitch, double height) {
+        List<List<String>> rows = ways.stream()
+                .map(way -> List.of(way.id(), way.what(), way.rating()))
+                .toList();
+        String first = ways.get(0).id();
+        String last = ways.get(ways.size() - 1).id();
+        return LabelDesign.of(
+                        id,
+                        LabelReason.BREAKERS,
+                        LabelSpot.BREAKERS,
+                        board,
+                        LabelReading.HAND,
+                        facts.say("breakers.title", first, last))
+                .with(new LabelPart.Grid(List.of(), rows, 1, true))
+                .drawnBy(words -> draw(words, ways, pitch, height));
+    }
+
+    /** @param least height that it has at least: that of the other pieces */
+    private static Label draw(LabelDesign words, List<Way> widths, double pitch, double least) {
+        List<Way> ways = said(words, widths);
+        double height = Math.max(least, height(ways, pitch));
         List<Mark> marks = new ArrayList<>();
         double x = 0;
         for (Way way : ways) {
@@ -217,19 +239,18 @@ final class LabelsBreakers {
             }
         }
         marks.add(Panel.outlined(new Box(0, 0, x, height), SignColours.BLACK, HAIR));
-        List<List<String>> rows = ways.stream()
-                .map(way -> List.of(way.id(), way.what(), way.rating()))
+        return new Label(words.id(), x, height, marks);
+    }
+
+    /** The same ways in the words of a design. */
+    private static List<Way> said(LabelDesign words, List<Way> ways) {
+        LabelPart.Grid grid = (LabelPart.Grid) words.parts().get(0);
+        return IntStream.range(0, ways.size())
+                .mapToObj(i -> {
+                    List<String> row = grid.rows().get(i);
+                    return new Way(
+                            row.get(0), row.get(1), row.get(2), ways.get(i).ways());
+                })
                 .toList();
-        String first = ways.get(0).id();
-        String last = ways.get(ways.size() - 1).id();
-        return LabelDesign.of(
-                        id,
-                        LabelReason.BREAKERS,
-                        LabelSpot.BREAKERS,
-                        board,
-                        LabelReading.HAND,
-                        facts.say("breakers.title", first, last))
-                .with(new LabelPart.Grid(List.of(), rows, 1, true))
-                .drawnAs(x, height, marks);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.figures.FuseFigures;
@@ -12,12 +13,10 @@ import org.quaybook.job.Cable;
 import org.quaybook.job.Earth;
 import org.quaybook.job.Given;
 import org.quaybook.job.Pole;
-import org.quaybook.quantity.Length;
-import org.quaybook.quantity.Rounding;
-import org.quaybook.reference.CableDiameters;
 import org.quaybook.render.Box;
 import org.quaybook.render.Colour;
 import org.quaybook.render.Dots;
+import org.quaybook.render.Label;
 import org.quaybook.render.Mark;
 import org.quaybook.render.Panel;
 import org.quaybook.render.RenderException;
@@ -53,6 +52,8 @@ final class LabelsCables {
     private static final Colour EARTH_GREEN = Colour.of("#237f52");
 
     private static final double MILLIMETRES = 1000;
+
+    private static final Pattern POLE_SIGN = Pattern.compile(" ([-+\u2212])(?= |$)");
 
     private final LabelFacts facts;
 
@@ -94,7 +95,7 @@ final class LabelsCables {
         List<LabelPart> parts = new ArrayList<>();
         parts.add(LabelPart.strong(facts.say("cable.name", cable.id(), pole)));
         List<String> lines = new ArrayList<>();
-        lines.add(facts.say("cable.run", cable.from(), cable.to()));
+        lines.add(facts.say("cable.run", together(cable.from()), together(cable.to())));
         int parallel = run.rating().conductor().parallel();
         String size = run.rating().conductor().size().toString();
         String length = facts.given(cable.length()).orElse("");
@@ -105,6 +106,11 @@ final class LabelsCables {
         fuses(cable).forEach(lines::add);
         parts.add(LabelPart.plain(String.join("\n", lines)));
         return parts;
+    }
+
+    /** The sign of a pole never begins a line. */
+    private static String together(String end) {
+        return POLE_SIGN.matcher(end).replaceAll("\u00a0$1");
     }
 
     private List<String> fuses(Cable cable) {
@@ -122,24 +128,14 @@ final class LabelsCables {
 
     /** Outside diameter, millimetres; empty if it is neither known nor usual. */
     private static Optional<Double> diameter(RunFigures run) {
-        return measured(run)
-                .or(() -> CableDiameters.standard()
-                        .of(run.rating().conductor().size())
-                        .map(found -> found.value()))
-                .map(length -> length.metres() * MILLIMETRES);
-    }
-
-    private static Optional<Length> measured(RunFigures run) {
-        return Given.maybe(run.cable().diameter());
+        return run.diameter().map(figure -> figure.value().metres() * MILLIMETRES);
     }
 
     /** Where the tag goes, and for which diameter it is made: a usual one is said to be no more than that. */
     private String place(RunFigures run, String end) {
-        return diameter(run)
-                .map(across -> facts.say(
-                        measured(run).isPresent() ? "cable.place" : "cable.place-usual",
-                        end,
-                        facts.words().numbers().say(new Length(across / MILLIMETRES), Rounding.NEAREST)))
+        boolean measured = Given.maybe(run.cable().diameter()).isPresent();
+        return run.diameter()
+                .map(across -> facts.say(measured ? "cable.place" : "cable.place-usual", end, facts.say(across)))
                 .orElse(end);
     }
 
@@ -156,8 +152,8 @@ final class LabelsCables {
                                 facts.say(run.positive() ? "pole.positive" : "pole.negative")))
                 .with(parts);
         Pole pole = run.positive() ? Pole.POSITIVE : Pole.NEGATIVE;
-        Face face = width -> poleFace(parts, pole, width);
-        return around(design, diameter(run).map(CableTag::new).orElse(null), face);
+        CableTag tag = diameter(run).map(CableTag::new).orElse(null);
+        return design.drawnBy(words -> around(words.id(), tag, width -> poleFace(words.parts(), pole, width)));
     }
 
     /** What stands on a tag, at its top left corner. */
@@ -182,28 +178,27 @@ final class LabelsCables {
     }
 
     /** The form that fits: a wrap where the text can be read from any side of it, else a flag, else a tag to tie on. */
-    private static LabelDesign around(LabelDesign design, @Nullable CableTag tag, Face face) {
+    private static Label around(String id, @Nullable CableTag tag, Face face) {
         List<Double> widths = widths(face);
         if (widths.isEmpty()) {
-            Text widest = face.at(WIDEST);
-            throw refusal(design, widest);
+            throw refusal(id, face.at(WIDEST));
         }
         if (tag != null) {
-            Optional<LabelDesign> wrap = widths.stream()
+            Optional<Label> wrap = widths.stream()
                     .filter(width -> tag.wraps(face.at(width).height()))
                     .findFirst()
-                    .map(width -> wrap(design, tag, face.at(width), width));
-            Optional<LabelDesign> flag = widths.stream()
+                    .map(width -> wrap(id, tag, face.at(width), width));
+            Optional<Label> flag = widths.stream()
                     .filter(width -> tag.flagTotal(face.at(width).height()) <= LONGEST_FLAG)
                     .min(Comparator.comparingDouble(
                             width -> width * tag.flagTotal(face.at(width).height())))
-                    .map(width -> flag(design, tag, face.at(width), width));
-            Optional<LabelDesign> around = wrap.or(() -> flag);
+                    .map(width -> flag(id, tag, face.at(width), width));
+            Optional<Label> around = wrap.or(() -> flag);
             if (around.isPresent()) {
                 return around.get();
             }
         }
-        return tied(design, face, widths.get(0));
+        return tied(id, face, widths.get(0));
     }
 
     /** The widths at which every word has room, the narrowest first. */
@@ -214,15 +209,15 @@ final class LabelsCables {
                 .toList();
     }
 
-    private static RenderException refusal(LabelDesign design, Text widest) {
+    private static RenderException refusal(String id, Text widest) {
         LabelBlocks.TooWide text = widest.tooWide();
         if (text == null) {
-            throw new IllegalStateException("nothing too wide on " + design.id());
+            throw new IllegalStateException("nothing too wide on " + id);
         }
-        return LabelBlocks.refusal(design.id(), text, widest.height());
+        return LabelBlocks.refusal(id, text, widest.height());
     }
 
-    private static LabelDesign wrap(LabelDesign design, CableTag tag, Text text, double width) {
+    private static Label wrap(String id, CableTag tag, Text text, double width) {
         List<Mark> marks = new ArrayList<>();
         int repeats = tag.repeats(text.height());
         double pitch = tag.wrapZone() / repeats;
@@ -232,31 +227,31 @@ final class LabelsCables {
         }
         marks.add(hair(tag.wrapZone(), width));
         marks.add(hair(tag.wrapOpaque(), width));
-        return cut(design, width, tag.wrapTotal(), marks);
+        return cut(id, width, tag.wrapTotal(), marks);
     }
 
     /** Folded around the cable with its text along it: the second half must be upside down to stand upright behind. */
-    private static LabelDesign flag(LabelDesign design, CableTag tag, Text text, double width) {
+    private static Label flag(String id, CableTag tag, Text text, double width) {
         double total = tag.flagTotal(text.height());
         List<Mark> marks = new ArrayList<>(text.marks());
         text.marks().forEach(mark -> marks.add(upsideDown(mark, width, total)));
         tag.folds(text.height()).forEach(fold -> marks.add(hair(fold, width)));
-        return cut(design, width, total, marks);
+        return cut(id, width, total, marks);
     }
 
-    private static LabelDesign tied(LabelDesign design, Face face, double width) {
+    private static Label tied(String id, Face face, double width) {
         Text text = face.at(width);
         List<Mark> marks = new ArrayList<>();
         double top = HOLE_EDGE + HOLE;
         marks.add(new Panel(new Box((width - HOLE) / 2, HOLE_EDGE, HOLE, HOLE), null, Colour.BLACK, 0.3, HOLE / 2));
         text.marks().forEach(mark -> marks.add(moved(mark, top)));
-        return cut(design, width, top + text.height(), marks);
+        return cut(id, width, top + text.height(), marks);
     }
 
     /** With a hairline at its edge: a roll may be wider than the tag. */
-    private static LabelDesign cut(LabelDesign design, double width, double height, List<Mark> marks) {
+    private static Label cut(String id, double width, double height, List<Mark> marks) {
         marks.add(Panel.outlined(new Box(0, 0, width, height), LabelBlocks.GREY, HAIR));
-        return design.drawnAs(width, height, marks);
+        return new Label(id, width, height, marks);
     }
 
     private static Panel hair(double y, double width) {
@@ -286,20 +281,19 @@ final class LabelsCables {
     private LabelDesign earth(Earth earth, String id, String end) {
         String notice = facts.say("earth.notice");
         String size = facts.given(earth.fitted()).orElse("");
-        LabelPart what = LabelPart.plain(
-                facts.say("cable.name", earth.id(), size) + "\n" + facts.say("cable.run", earth.from(), earth.to()));
-        LabelDesign design = LabelDesign.of(
-                        id, LabelReason.EARTH, LabelSpot.EARTH, end, LabelReading.HAND, earth.id() + " " + notice)
-                .with(what);
-        Face face = width -> earthFace(notice, what, width);
-        List<Double> widths = widths(face);
-        if (widths.isEmpty()) {
-            throw refusal(design, face.at(WIDEST));
-        }
-        double width = widths.stream()
+        return LabelDesign.of(id, LabelReason.EARTH, LabelSpot.EARTH, end, LabelReading.HAND, earth.id() + " " + notice)
+                .with(
+                        LabelPart.strong(notice),
+                        LabelPart.plain(facts.say("cable.name", earth.id(), size) + "\n"
+                                + facts.say("cable.run", together(earth.from()), together(earth.to()))))
+                .drawnBy(words -> atEarth(words.id(), width -> earthFace(words.parts(), width)));
+    }
+
+    private static Label atEarth(String id, Face face) {
+        double width = widths(face).stream()
                 .min(Comparator.comparingDouble(one -> one * face.at(one).height()))
-                .orElseThrow();
-        return tied(design, face, width);
+                .orElseThrow(() -> refusal(id, face.at(WIDEST)));
+        return tied(id, face, width);
     }
 
     /** Job and revision at the foot of a face; returns where it ends. */
@@ -309,13 +303,14 @@ final class LabelsCables {
         return blocks.stamp(stamp, x, y + 1, room) + EDGE;
     }
 
-    private Text earthFace(String notice, LabelPart what, double width) {
+    private Text earthFace(List<LabelPart> parts, double width) {
         List<Mark> marks = new ArrayList<>();
         LabelBlocks blocks = new LabelBlocks(LabelReading.HAND.cap(), Dots.DPI_300, marks);
         double x = EDGE + BAND + EDGE;
         double room = blocks.atLeast(width - x - EDGE);
-        double y = blocks.text(List.of(notice), LabelBlocks.style(LabelPart.Voice.STRONG, EARTH_CAP), x, EDGE, room);
-        y = blocks.parts(List.of(what), x, y + EDGE, room);
+        List<String> notice = ((LabelPart.Text) parts.get(0)).paragraphs();
+        double y = blocks.text(notice, LabelBlocks.style(LabelPart.Voice.STRONG, EARTH_CAP), x, EDGE, room);
+        y = blocks.parts(parts.subList(1, parts.size()), x, y + EDGE, room);
         y = stamp(blocks, x, y, room);
         double height = y - 2 * EDGE;
         marks.add(Panel.filled(new Box(EDGE, EDGE, BAND, height), EARTH_GREEN));

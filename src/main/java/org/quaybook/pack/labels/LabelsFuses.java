@@ -91,12 +91,13 @@ final class LabelsFuses {
                         id, LabelReason.FUSE, LabelFacts.place(fuse.where()), facts.say("fuse.title", fuse.id()))
                 .with(parts);
         double cap = design.reading().cap();
-        return LabelDrawing.on(design, TAG_WIDTH, (blocks, marks, width) -> {
+        LabelDrawing drawing = (said, blocks, marks, width) -> {
             double room = width - 2 * EDGE;
             double y = blocks.text(List.of(fuse.id()), LabelBlocks.style(LabelPart.Voice.LARGE, cap), EDGE, EDGE, room);
-            y = blocks.parts(parts, EDGE, y + cap, room);
-            return blocks.stamp(facts.stamp(id), EDGE, y + cap, room) + EDGE;
-        });
+            y = blocks.parts(said.parts(), EDGE, y + cap, room);
+            return blocks.stamp(facts.stamp(said.id()), EDGE, y + cap, room) + EDGE;
+        };
+        return design.drawnBy(drawing.from(TAG_WIDTH));
     }
 
     private LabelDesign circuits(List<FuseFigures> fitted) {

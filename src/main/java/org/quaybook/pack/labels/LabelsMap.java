@@ -62,23 +62,27 @@ final class LabelsMap {
      * @param room on one sheet
      */
     List<Label> pieces(List<LabelNote> notes, List<Label> labels, Box room) {
+        List<List<Row>> sheets = LabelPages.of(
+                rows(stops(notes, labels), room.width()),
+                (rows, first) -> sheet(rows, room.width()).end() <= room.height());
         List<Label> pieces = new ArrayList<>();
+        for (List<Row> rows : sheets) {
+            Piece sheet = sheet(rows, room.width());
+            pieces.add(new Label("map-" + (pieces.size() + 1), room.width(), sheet.end(), sheet.marks()).uncut());
+        }
+        return pieces;
+    }
+
+    /** What stands on one sheet, below its title. */
+    private Piece sheet(List<Row> rows, double width) {
         List<Mark> marks = new ArrayList<>();
-        double begun = title(marks, room.width());
-        double y = begun;
-        for (Row row : rows(stops(notes, labels), room.width())) {
+        double y = title(marks, width);
+        for (Row row : rows) {
             Piece drawn = row(row, y);
-            if (drawn.end() > room.height() && y > begun) {
-                pieces.add(piece(pieces.size(), room.width(), y - GAP, marks));
-                marks = new ArrayList<>();
-                y = title(marks, room.width());
-                drawn = row(row, y);
-            }
             marks.addAll(drawn.marks());
             y = drawn.end() + GAP;
         }
-        pieces.add(piece(pieces.size(), room.width(), y - GAP, marks));
-        return pieces;
+        return new Piece(marks, y - GAP);
     }
 
     private static List<Row> rows(List<Stop> stops, double room) {
@@ -111,10 +115,6 @@ final class LabelsMap {
 
     private static double cellWidth(Numbered it) {
         return Math.max(LEAST_CELL, it.label().width() * SCALE);
-    }
-
-    private static Label piece(int before, double width, double height, List<Mark> marks) {
-        return new Label("map-" + (before + 1), width, height, marks).uncut();
     }
 
     private List<Stop> stops(List<LabelNote> notes, List<Label> labels) {

@@ -108,18 +108,7 @@ final class LabelsOutside {
                         LabelReading.PANEL,
                         facts.say("inlet.title"))
                 .warning(SignalWord.WARNING, Sign.W012)
-                .with(LabelPart.numbered(steps), LabelPart.strong(rating(shore)));
-    }
-
-    private String rating(Shore shore) {
-        return String.join(
-                " · ",
-                List.of(
-                        Given.maybe(shore.voltage()).map(facts::volts).orElseGet(facts::mains),
-                        facts.given(facts.job().inverter().output().frequency()).orElse(""),
-                        facts.given(shore.inlet())
-                                .map(inlet -> facts.say("inlet.most", inlet))
-                                .orElse("")));
+                .with(LabelPart.numbered(steps), LabelPart.strong(facts.shoreRating(shore)));
     }
 
     private boolean staysOn() {

@@ -43,14 +43,16 @@ final class LabelsTerminals {
                         LabelReading.PANEL,
                         facts.say(positive ? "terminal.plus" : "terminal.minus", volts))
                 .with(words);
-        return LabelDrawing.on(design, WIDTH, (blocks, marks, width) -> {
+        LabelDrawing drawing = (said, blocks, marks, width) -> {
             Box square = new Box(EDGE, EDGE, SQUARE, SQUARE);
             marks.add(Panel.filled(square, colour(pole)));
             sign(positive, square, marks);
             double x = EDGE + SQUARE + EDGE;
-            double y = blocks.parts(List.of(words), x, EDGE + 1, width - x - EDGE);
-            return blocks.stamp(facts.stamp(id), EDGE, Math.max(y, EDGE + SQUARE) + EDGE, width - 2 * EDGE) + EDGE;
-        });
+            double y = blocks.parts(said.parts(), x, EDGE + 1, width - x - EDGE);
+            return blocks.stamp(facts.stamp(said.id()), EDGE, Math.max(y, EDGE + SQUARE) + EDGE, width - 2 * EDGE)
+                    + EDGE;
+        };
+        return design.drawnBy(drawing.from(WIDTH));
     }
 
     /** Positive is red in both rulebooks; negative black (ISO 13297 from memory, ABYC E-11 seen second-hand). */

@@ -67,7 +67,7 @@ final class OneColour {
                 black.add(new TextBlock(
                         text.box(), text.paragraphs(), text.style().in(ink), text.turn()));
             } else if (mark instanceof Picture picture) {
-                black.add(new Picture(picture.box(), svg(picture.svg())));
+                black.add(new Picture(picture.box(), svg(picture.svg()), picture.alternative()));
             } else {
                 black.add(mark);
             }

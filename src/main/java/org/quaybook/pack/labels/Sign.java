@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 
 /**
  * Safety signs by their number in ISO 7010, each our own drawing. Used only where a person can be hurt
@@ -49,6 +50,11 @@ enum Sign {
 
     Shape shape() {
         return shape;
+    }
+
+    /** Key of the words for what it says. */
+    String key() {
+        return "labels.sign." + name().toLowerCase(Locale.ROOT);
     }
 
     String svg() {

@@ -10,7 +10,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
+import org.quaybook.figures.Figure;
+import org.quaybook.figures.Formula;
+import org.quaybook.figures.Input;
 import org.quaybook.job.Cable;
+import org.quaybook.quantity.Length;
+import org.quaybook.reference.Citation.Standing;
 import org.quaybook.render.Label;
 import org.quaybook.render.TextBlock;
 import org.quaybook.render.Turn;
@@ -38,6 +43,11 @@ class LabelsCablesTest {
                 .toList();
     }
 
+    /** The sign of a pole stays with its word. */
+    private static String kept(String end) {
+        return end.replace(" +", "\u00a0+").replace(" -", "\u00a0-");
+    }
+
     /** ISO 13297 (from memory): each conductor is identified; both ends of every cable have a tag that tells all of it. */
     @ParameterizedTest
     @FieldSource("org.quaybook.DemoJobs#ALL")
@@ -55,7 +65,7 @@ class LabelsCablesTest {
                     .hasSize(parallel);
             for (LabelDesign tag : tags) {
                 assertThat(LabelsNeedTest.text(tag))
-                        .contains(cable.id(), cable.from() + " → " + cable.to(), "rev 1")
+                        .contains(cable.id(), kept(cable.from()) + " → " + kept(cable.to()), "rev 1")
                         .contains(cable.from().contains("+") ? "POSITIVE" : "NEGATIVE");
             }
         }
@@ -104,9 +114,37 @@ class LabelsCablesTest {
 
     @Test
     void aDiameterThatNobodyMeasuredIsSaidToBeUsual() {
-        assertThat(DemoJob.demo(THIN).design("cable-B1-from").place()).isEqualTo("battery +, Ø 10\u00a0mm");
+        assertThat(DemoJob.demo(THIN).design("cable-B1-from").place()).isEqualTo("battery +, Ø\u00a010\u00a0mm");
         DemoJob unmeasured = DemoJob.changed(THIN, folder, ", diameter: 10 mm", "");
         assertThat(unmeasured.design("cable-B1-from").place()).isEqualTo("battery +, Ø usually 10.2\u00a0mm: measure");
+    }
+
+    /** A tag is as long as its figure says, and the figure tells the job or the table that it comes from. */
+    @Test
+    void theDiameterOfATagIsAFigure() {
+        DemoJob unmeasured = DemoJob.changed(THIN, folder, ", diameter: 10 mm", "");
+        Figure<Length> usual = diameter(unmeasured);
+        assertThat(usual.key()).isEqualTo("cable.B1.diameter");
+        assertThat(usual.working().formula()).isEqualTo(Formula.FROM_TABLE);
+        assertThat(usual.working().inputs())
+                .filteredOn(input -> input.origin() instanceof Input.FromTable)
+                .singleElement()
+                .satisfies(input -> {
+                    Input.FromTable table = (Input.FromTable) input.origin();
+                    assertThat(table.table()).isEqualTo("cable-diameters");
+                    assertThat(table.row()).isEqualTo("25");
+                    assertThat(table.citation().standing()).isEqualTo(Standing.FROM_MEMORY);
+                });
+        Figure<Length> stated = diameter(DemoJob.demo(THIN));
+        assertThat(stated.working().formula()).isEqualTo(Formula.AS_STATED);
+        assertThat(stated.value().metres()).isEqualTo(0.010);
+        double thicker = drawn(unmeasured, "cable-B1-from").height()
+                - drawn(DemoJob.demo(THIN), "cable-B1-from").height();
+        assertThat(thicker).isCloseTo(Math.PI * 0.2, within(1e-9));
+    }
+
+    private static Figure<Length> diameter(DemoJob job) {
+        return job.assessment().figures().supply().runs().get(0).diameter().orElseThrow();
     }
 
     /** BS 7671 514.13.1 (from memory): letters of at least 4.75 mm. */

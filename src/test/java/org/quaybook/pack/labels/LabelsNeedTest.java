@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
+import org.quaybook.reference.Citation.Standing;
 import org.quaybook.render.Mark;
 import org.quaybook.render.Panel;
 import org.quaybook.render.TextBlock;
@@ -53,6 +54,57 @@ class LabelsNeedTest {
         assertThat(text(DemoJob.demo(AGM_BOAT).design("swim"))).contains("100\u00a0m", "Do not jump in");
         assertThat(DemoJob.demo(MOTORHOME).ids()).doesNotContain("swim");
         assertThat(DemoJob.demo(CABIN).ids()).doesNotContain("swim");
+    }
+
+    /**
+     * IEC 60364-7-721 (from memory): beside the main isolator of a caravan stands how to connect (OFF, then plug in at the
+     * vehicle, then at the pitch, then ON), to test the RCD, to disconnect (OFF, pitch, vehicle), and that it is inspected
+     * at least every three years.
+     */
+    @Test
+    void motorhomesHaveInstructionsAtTheMainSwitch() {
+        LabelDesign label = DemoJob.demo(MOTORHOME).design("main-switch");
+        assertThat(label.spot()).isEqualTo(LabelSpot.ISOLATOR);
+        assertThat(label.place()).isEqualTo("wardrobe");
+        assertThat(label.reason().citation().standing()).isEqualTo(Standing.FROM_MEMORY);
+        assertThat(text(label))
+                .containsSubsequence(
+                        "230\u00a0V · 50\u00a0Hz · 16\u00a0A",
+                        "S2 Shore breaker: OFF",
+                        "inlet first",
+                        "S2 Shore breaker: ON",
+                        "Polarity lamp",
+                        "Press T on R1",
+                        "S2 Shore breaker: OFF",
+                        "pitch first",
+                        "the inverter starts by itself",
+                        "every 3 years");
+        for (String name : List.of(LITHIUM_BOAT, AGM_BOAT, CABIN, GENERATOR_BOAT)) {
+            assertThat(DemoJob.demo(name).ids()).as(name).doesNotContain("main-switch");
+        }
+    }
+
+    /** Nothing is said of a lamp, a switch or an inverter that the job does not have. */
+    @Test
+    void theInstructionsFollowTheJob() {
+        DemoJob plain = DemoJob.changed(
+                MOTORHOME,
+                folder,
+                "polarity-lamp: yes",
+                "polarity-lamp: no",
+                "when-shore-fails: take-over",
+                "when-shore-fails: stay-off",
+                "isolates: [shore]",
+                "isolates: [solar]");
+        LabelDesign label = plain.design("main-switch");
+        assertThat(label.spot()).isEqualTo(LabelSpot.BOARD);
+        assertThat(text(label)).contains("Main switch: OFF").doesNotContain("Polarity lamp", "starts by itself", "S2");
+    }
+
+    @Test
+    void aCabinHasNoBerth() {
+        assertThat(text(DemoJob.demo(CABIN).design("rcd-R1"))).contains("every month").doesNotContain("berth");
+        assertThat(text(DemoJob.demo(LITHIUM_BOAT).design("rcd-R1"))).contains("new berth");
     }
 
     @Test
