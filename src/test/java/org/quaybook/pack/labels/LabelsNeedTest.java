@@ -103,7 +103,9 @@ class LabelsNeedTest {
 
     @Test
     void aCabinHasNoBerth() {
-        assertThat(text(DemoJob.demo(CABIN).design("rcd-R1"))).contains("every month").doesNotContain("berth");
+        assertThat(text(DemoJob.demo(CABIN).design("rcd-R1")))
+                .contains("every month")
+                .doesNotContain("berth");
         assertThat(text(DemoJob.demo(LITHIUM_BOAT).design("rcd-R1"))).contains("new berth");
     }
 
