@@ -47,7 +47,10 @@ class ServeCommandTest {
     @ValueSource(strings = {"TERM", "INT"})
     void servesUntilItIsStoppedAndThatIsNoFailure(String signal) throws Exception {
         Path log = folder.resolve("access.log");
+        // A shell may have told what it starts in the background to ignore Ctrl-C.
         Process process = new ProcessBuilder(
+                        "env",
+                        "--default-signal=" + signal,
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-cp",
                         System.getProperty("java.class.path"),

@@ -25,7 +25,7 @@ class ConformanceTest {
                 assertThat(Conformance.faultsAsArchive(content)).as(name).isEmpty();
                 assertThat(Conformance.faultsForListening(content)).as(name).isEmpty();
             } else {
-                assertThat(name).matches("guide-booklet.*\\.pdf|.*\\.(json|html|js)");
+                assertThat(name).matches("guide-booklet.*\\.pdf|.*\\.(json|html|js|ics)");
             }
         });
     }

@@ -128,12 +128,17 @@ class LabelsBilingualTest {
     @Test
     void aTagWithoutWordsToTranslateIsPrintedOnce() {
         DemoJob job = DemoJob.demo("lantern-moth");
-        for (LabelDesign one : designs(job, "en-GB")) {
-            if (one.drawn() != null && one.spot() != LabelSpot.BREAKERS) {
-                assertThat(design(job, one.id(), "en-GB", "en-US").drawn())
-                        .as(one.id())
-                        .isEqualTo(one.drawn());
-            }
+        List<LabelDesign> alike = designs(job, "en-GB").stream()
+                .filter(one -> one.drawn() != null && one.spot() != LabelSpot.BREAKERS)
+                // American English writes lengths in feet.
+                .filter(one -> Objects.equals(
+                        one.drawn(), design(job, one.id(), "en-US").drawn()))
+                .toList();
+        assertThat(alike).isNotEmpty();
+        for (LabelDesign one : alike) {
+            assertThat(design(job, one.id(), "en-GB", "en-US").drawn())
+                    .as(one.id())
+                    .isEqualTo(one.drawn());
         }
         assertThat(LabelsBilingual.alike("50 mm², 1,1 m", "50 mm², 1.1 m")).isTrue();
         assertThat(LabelsBilingual.alike("F1, 200 A", "F1, 250 A")).isFalse();

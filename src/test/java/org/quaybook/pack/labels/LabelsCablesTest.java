@@ -45,7 +45,7 @@ class LabelsCablesTest {
 
     /** The sign of a pole stays with its word. */
     private static String kept(String end) {
-        return end.replace(" +", "\u00a0+").replace(" -", "\u00a0-");
+        return end.replace(" +", "\u00a0+").replace(" \u2212", "\u00a0\u2212");
     }
 
     /** ISO 13297 (from memory): each conductor is identified; both ends of every cable have a tag that tells all of it. */
