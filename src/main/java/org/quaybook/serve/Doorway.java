@@ -34,7 +34,7 @@ final class Doorway extends Handler.Abstract {
             new PreEncodedHttpField("Cross-Origin-Resource-Policy", "same-origin"),
             new PreEncodedHttpField(
                     "Permissions-Policy",
-                    "accelerometer=(), autoplay=(), bluetooth=(), camera=(), display-capture=(), fullscreen=(), "
+                    "accelerometer=(), autoplay=(), camera=(), display-capture=(), fullscreen=(), "
                             + "geolocation=(), gyroscope=(), hid=(), magnetometer=(), microphone=(), midi=(), payment=(), "
                             + "serial=(), usb=()"));
 
