@@ -119,7 +119,7 @@ final class RecordFiles {
                 issued.before(edition.edition().assessment().job().job().revision())
                         .map(before -> new ChangesWords(edition.edition())
                                 .lines(
-                                        Changes.since(before, FiguresJson.read(figures)),
+                                        Changes.published(before, FiguresJson.read(figures)),
                                         Changes.chapters(before, page, new String(guidePage, StandardCharsets.UTF_8))))
                         .orElse(List.of()));
     }

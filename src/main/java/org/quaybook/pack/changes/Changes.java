@@ -66,24 +66,33 @@ public record Changes(
     public record Found(boolean gone, String check, String message) {}
 
     /**
-     * Compares a revision with the one before.
+     * Compares a revision with the one before, for the installer.
      *
-     * @param figures the new figures.json
+     * @param figures the pack's new figures.json
      */
     public static Changes since(IssuedBefore before, JsonNode figures) {
+        return between(before, before.figures(), figures);
+    }
+
+    /**
+     * Compares what is published with what was: nothing that was kept back then comes out now.
+     *
+     * @param figures the published record's new figures.json
+     */
+    public static Changes published(IssuedBefore before, JsonNode figures) {
+        return between(before, before.publishedFigures(), figures);
+    }
+
+    private static Changes between(IssuedBefore before, JsonNode old, JsonNode now) {
         return new Changes(
                 before.manifest().revision(),
                 before.manifest().date(),
+                values(old.path("figures"), now.path("figures"), "printed", node -> text(node, "name")),
+                labels(old.path("labels"), now.path("labels")),
+                findings(old.path("findings"), now.path("findings")),
                 values(
-                        before.figures().path("figures"),
-                        figures.path("figures"),
-                        "printed",
-                        node -> text(node, "name")),
-                labels(before.figures().path("labels"), figures.path("labels")),
-                findings(before.figures().path("findings"), figures.path("findings")),
-                values(
-                        before.figures().path("settings"),
-                        figures.path("settings"),
+                        old.path("settings"),
+                        now.path("settings"),
                         "value",
                         node -> text(node, "device") + ": " + text(node, "name")));
     }
@@ -151,11 +160,6 @@ public record Changes(
         return here.keySet().stream()
                 .filter(name -> !there.containsKey(name))
                 .map(name -> Objects.requireNonNull(here.get(name)));
-    }
-
-    /** Whether nothing that a document shows is another. */
-    public boolean isEmpty() {
-        return figures.isEmpty() && labels.isEmpty() && findings.isEmpty() && settings.isEmpty();
     }
 
     /**

@@ -22,12 +22,15 @@ public final class IssuedBefore {
     private final Manifest manifest;
     private final byte[] manifestBytes;
     private final JsonNode figures;
+    private final JsonNode publishedFigures;
 
-    private IssuedBefore(Path folder, Manifest manifest, byte[] manifestBytes, JsonNode figures) {
+    private IssuedBefore(
+            Path folder, Manifest manifest, byte[] manifestBytes, JsonNode figures, JsonNode publishedFigures) {
         this.folder = folder;
         this.manifest = manifest;
         this.manifestBytes = manifestBytes;
         this.figures = figures;
+        this.publishedFigures = publishedFigures;
     }
 
     /** Reads a pack; empty if the folder holds none or it is not signed. */
@@ -37,14 +40,24 @@ public final class IssuedBefore {
         }
         try {
             byte[] bytes = Files.readAllBytes(folder.resolve(Manifest.FILE));
+            Manifest manifest = Manifest.read(bytes);
             return Optional.of(new IssuedBefore(
                     folder.toAbsolutePath().normalize(),
-                    Manifest.read(bytes),
+                    manifest,
                     bytes,
-                    new ObjectMapper().readTree(Files.readAllBytes(folder.resolve(FIGURES)))));
+                    json(folder.resolve(FIGURES)),
+                    json(record(folder, manifest).resolve(FIGURES))));
         } catch (IOException | Refused e) {
             throw new NotComparable(folder.toString(), e);
         }
+    }
+
+    private static JsonNode json(Path file) throws IOException {
+        return new ObjectMapper().readTree(Files.readAllBytes(file));
+    }
+
+    private static Path record(Path folder, Manifest manifest) {
+        return folder.resolve("record").resolve(manifest.folder());
     }
 
     /** Where it lies. */
@@ -72,6 +85,11 @@ public final class IssuedBefore {
         return new Issued(manifest.revision(), manifest.date(), Digest.of(manifestBytes));
     }
 
+    /** The figures.json of its published record, which holds nobody's name. */
+    JsonNode publishedFigures() {
+        return publishedFigures;
+    }
+
     /** Its figures.json. */
     JsonNode figures() {
         return figures;
@@ -79,7 +97,7 @@ public final class IssuedBefore {
 
     /** A page of its published record; empty if it has none of that name. */
     Optional<String> page(String name) {
-        Path file = folder.resolve("record").resolve(manifest.folder()).resolve(name);
+        Path file = record(folder, manifest).resolve(name);
         try {
             return Files.isRegularFile(file)
                     ? Optional.of(Files.readString(file, StandardCharsets.UTF_8))
