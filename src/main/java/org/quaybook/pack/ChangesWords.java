@@ -37,8 +37,7 @@ final class ChangesWords {
                 lines,
                 "figures",
                 changes.figures().stream()
-                        .flatMap(figure -> workings.of(figure.name()).stream())
-                        .map(Workings.Worked::name)
+                        .flatMap(figure -> workings.name(figure.name()).stream())
                         .toList());
         add(lines, "chapters", chapters);
         return lines.isEmpty() ? List.of(words.say("record.changes.none")) : lines;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -59,13 +60,18 @@ final class FigureNames {
 
     /** @throws IllegalArgumentException if a language has no name for the figure */
     String of(String key) {
+        return find(key).orElseThrow(() -> new IllegalArgumentException("no name for the figure " + key));
+    }
+
+    /** The name of a figure, also of one that the job does not have; empty if there is none in words. */
+    Optional<String> find(String key) {
         int family = key.indexOf('.');
         int last = key.lastIndexOf('.');
         if (key.startsWith(BACK)) {
-            return words.say(
+            return Optional.of(words.say(
                     "figure.back",
                     things.getOrDefault("charging" + key.substring(family, last), key.substring(family + 1, last)),
-                    things.getOrDefault("appliance" + key.substring(last), key.substring(last + 1)));
+                    things.getOrDefault("appliance" + key.substring(last), key.substring(last + 1))));
         }
         if (FAMILIES.contains(key.substring(0, family))) {
             String thing = key.substring(family + 1, last);
@@ -75,13 +81,16 @@ final class FigureNames {
         return named("figure." + key);
     }
 
-    private String named(String key, Object... thing) {
+    private Optional<String> named(String key, Object... thing) {
+        if (words.has(key)) {
+            return Optional.of(words.say(key, thing));
+        }
         Matcher number = AT_NUMBER.matcher(key);
-        if (words.has(key) || !number.matches()) {
-            return words.say(key, thing);
+        if (!number.matches() || !words.has(number.group(1))) {
+            return Optional.empty();
         }
         List<Object> arguments = new ArrayList<>(List.of(thing));
         arguments.add(number.group(2));
-        return words.say(number.group(1), arguments.toArray());
+        return Optional.of(words.say(number.group(1), arguments.toArray()));
     }
 }

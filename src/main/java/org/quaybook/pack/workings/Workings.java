@@ -100,6 +100,11 @@ public final class Workings {
         return Optional.ofNullable(figures.get(key)).map(this::worked);
     }
 
+    /** What a figure is, also one that this job has no longer; empty if this program knows none of that name. */
+    public Optional<String> name(String key) {
+        return names.find(key);
+    }
+
     private Worked worked(Figure<?> figure) {
         var formula = figure.working().formula();
         return new Worked(

@@ -55,10 +55,9 @@ final class ChangesSheet {
                 .map();
     }
 
-    /** A figure that is gone has no name in words any more. */
+    /** An earlier version of the program may have had a figure that this one cannot name. */
     private Map<String, Object> figure(Changes.Value figure) {
-        return value(
-                figure, workings.of(figure.name()).map(Workings.Worked::name).orElse(figure.name()));
+        return value(figure, workings.name(figure.name()).orElse(figure.name()));
     }
 
     private Map<String, Object> value(Changes.Value value, String name) {
