@@ -9,6 +9,7 @@ import org.quaybook.diag.Diagnostic;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.Figures;
+import org.quaybook.job.CraftKind;
 import org.quaybook.job.Job;
 import org.quaybook.record.Edition;
 import org.quaybook.text.Words;
@@ -38,9 +39,15 @@ final class Editions {
             throws NotPrinted {
         List<Edition> editions = new ArrayList<>();
         for (String language : languages) {
-            editions.add(new Edition(in(it, language), OwnWords.of(Words.of(language), ownTemplates)));
+            editions.add(new Edition(in(it, language), OwnWords.of(words(it.job(), language), ownTemplates)));
         }
         return List.copyOf(editions);
+    }
+
+    /** The words of a language for what a job is about. */
+    static Words words(Job job, String language) {
+        Words words = Words.of(language);
+        return job.craft().kind() == CraftKind.BOAT ? words : words.onLand();
     }
 
     private static Assessment in(Assessment it, String language) throws NotPrinted {

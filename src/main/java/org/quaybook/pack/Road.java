@@ -259,7 +259,9 @@ public final class Road {
                                         before, FiguresJson.read(Objects.requireNonNull(files.get("figures.json")))),
                                 chapters(
                                         before,
-                                        Words.of(it.job().job().languages().get(0)),
+                                        Editions.words(
+                                                it.job(),
+                                                it.job().job().languages().get(0)),
                                         link,
                                         files)))
                 .orElse(List.of());

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.quaybook.job.Expiry;
 import org.quaybook.job.Given;
@@ -28,7 +29,7 @@ public final class DueDates {
     private static final int HALF_YEAR = 6;
     private static final int YEAR = 12;
 
-    /** Whoever reads these stands before the joints. */
+    /** Whoever reads these stands before the joints. New joints settle: the second look is due early. */
     private static final Set<TestKind> OF_JOINTS =
             Set.of(TestKind.VOLTAGE_DROP, TestKind.JOINT_DROP, TestKind.JOINT_TEMPERATURE);
 
@@ -96,7 +97,9 @@ public final class DueDates {
         dues.add(new Due("alarms", issued.plusMonths(HALF_YEAR), HALF_YEAR, words.say("guide.care.half-year.alarm")));
         dues.add(new Due(
                 "joints",
-                last(job, OF_JOINTS).orElse(issued).plusMonths(YEAR),
+                last(job, OF_JOINTS)
+                        .orElse(issued)
+                        .plusMonths(dates(job, OF_JOINTS).size() > 1 ? YEAR : HALF_YEAR),
                 YEAR,
                 yearly(
                         words,
@@ -113,11 +116,15 @@ public final class DueDates {
 
     /** A revision that tests nothing puts nothing off. */
     private static Optional<LocalDate> last(Job job, Set<TestKind> kinds) {
+        return dates(job, kinds).stream().max(LocalDate::compareTo);
+    }
+
+    private static Set<LocalDate> dates(Job job, Set<TestKind> kinds) {
         return job.tests().stream()
                 .filter(test -> kinds.contains(test.test()))
                 .map(TestResult::on)
                 .flatMap(Stream::ofNullable)
-                .max(LocalDate::compareTo);
+                .collect(Collectors.toSet());
     }
 
     /** The same as days for a calendar program, of what anybody may read. */

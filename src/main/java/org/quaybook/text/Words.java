@@ -56,6 +56,9 @@ public final class Words {
     /** Texts of tables are English: their set phrases and the symbols of formulas stand in this area. */
     private static final String PHRASES = "workings";
 
+    /** What is said otherwise of a craft that does not float, in a language where the usual words are those of boats. */
+    private static final String ON_LAND = "on-land";
+
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
 
     private final String language;
@@ -199,6 +202,14 @@ public final class Words {
             mixed.put(key, sentence);
         });
         return new Words(language, mixed, english);
+    }
+
+    /**
+     * The same language for what stands on wheels or on the ground, where a sentence of it names a quay that only a boat
+     * has.
+     */
+    public Words onLand() {
+        return load(language, ON_LAND).map(this::with).orElse(this);
     }
 
     /** The numbers of the places that a sentence leaves to be filled. */

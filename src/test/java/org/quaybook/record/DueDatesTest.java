@@ -65,7 +65,7 @@ class DueDatesTest {
         assertThat(on(demo, "rcd-button")).isEqualTo(LocalDate.of(2026, 6, 13));
         assertThat(on(demo, "rcd-trip")).isEqualTo(LocalDate.of(2027, 5, 13));
         assertThat(on(demo, "alarms")).isEqualTo(LocalDate.of(2026, 11, 14));
-        assertThat(on(demo, "joints")).isEqualTo(LocalDate.of(2027, 5, 13));
+        assertThat(on(demo, "joints")).isEqualTo(LocalDate.of(2026, 11, 13));
         assertThat(dues(demo, "en-GB"))
                 .anySatisfy(due -> {
                     assertThat(due.what()).isEqualTo("Replace the carbon monoxide alarm");
@@ -84,6 +84,23 @@ class DueDatesTest {
         for (String id : List.of("rcd-button", "rcd-trip", "joints")) {
             assertThat(on(later, id)).isEqualTo(on(Demos.of("lantern-moth"), id));
         }
+    }
+
+    /** New joints settle (common practice, no source); once somebody has looked again, a year is enough. */
+    @Test
+    void jointsLookedAtTwiceAreDueInAYear() throws IOException {
+        String found = "tests:\n";
+        Demos later = Demos.changed(
+                "lantern-moth",
+                folder,
+                Map.of(
+                        "date: 2026-05-14",
+                        "date: 2026-11-20",
+                        found,
+                        found
+                                + "  - { test: voltage-drop, of: [B1, B2], at: 90 A, result: 0.13 V, on: 2026-11-20 }\n"));
+
+        assertThat(on(later, "joints")).isEqualTo(LocalDate.of(2027, 11, 20));
     }
 
     /** Another language or a moved date replaces an event in a calendar that has it; it adds none. */

@@ -62,9 +62,12 @@ class LanguagesTest {
                         TreeMap::new));
     }
 
+    private static final Pattern QUAY = Pattern.compile("(?iu)(?<!\\p{L})quais?(?!\\p{L})");
+
     private static Set<String> areas(String language) throws IOException {
         try (Stream<Path> files = Files.list(WORDS.resolve(language))) {
             return files.map(file -> file.getFileName().toString().replace(".properties", ""))
+                    .filter(area -> !area.equals("on-land"))
                     .collect(Collectors.toCollection(TreeSet::new));
         }
     }
@@ -139,6 +142,32 @@ class LanguagesTest {
                 assertThat(places(sentence)).as(key).isEqualTo(places(british.getOrDefault(key, "")));
             });
         }
+    }
+
+    /** Only boats lie at a quay: by the plain sense of the word. What only boats are told may name it. */
+    @Test
+    void frenchOnLandNamesNoQuay() {
+        Words onLand = Words.of("fr").onLand();
+        Map<String, String> said = file("fr", "on-land");
+        assertThat(said)
+                .allSatisfy((key, sentence) ->
+                        assertThat(sentence).as(key).isNotEqualTo(Words.of("fr").sentence(key)));
+        assertThat(onLand.keys().stream()
+                        .filter(key -> QUAY.matcher(onLand.sentence(key)).find())
+                        .filter(key -> !key.startsWith("labels.swim."))
+                        .toList())
+                .containsExactlyInAnyOrder(
+                        "guide.post.boat",
+                        "guide.trouble.anodes.cause",
+                        "guide.trouble.anodes.do",
+                        "check.galvanic-isolator",
+                        "check.galvanic-isolator.remedy");
+    }
+
+    @Test
+    void aLanguageWhoseWordsServeOnLandStaysAsItIs() {
+        Words german = Words.of("de");
+        assertThat(german.onLand()).isSameAs(german);
     }
 
     /** What the British say and Americans do not, by common practice of American yards and dictionaries (from memory). */
