@@ -37,6 +37,8 @@ class LayersTest {
             .definedBy("org.quaybook.checks..")
             .layer("proof")
             .definedBy("org.quaybook.proof..")
+            .layer("seal")
+            .definedBy("org.quaybook.seal..")
             .layer("record")
             .definedBy("org.quaybook.record..")
             .layer("pack")
@@ -61,6 +63,8 @@ class LayersTest {
             .mayOnlyAccessLayers("quantity", "diag")
             .whereLayer("proof")
             .mayOnlyAccessLayers("diag")
+            .whereLayer("seal")
+            .mayNotAccessAnyLayer()
             .whereLayer("calc")
             .mayOnlyAccessLayers("quantity", "reference")
             .whereLayer("figures")
@@ -69,7 +73,17 @@ class LayersTest {
             .mayOnlyAccessLayers("figures", "job", "calc", "quantity", "diag", "reference")
             .whereLayer("record")
             .mayOnlyAccessLayers(
-                    "figures", "checks", "render", "text", "job", "calc", "quantity", "diag", "reference", "proof")
+                    "figures",
+                    "checks",
+                    "render",
+                    "text",
+                    "job",
+                    "calc",
+                    "quantity",
+                    "diag",
+                    "reference",
+                    "proof",
+                    "seal")
             .whereLayer("intake")
             .mayOnlyAccessLayers("job", "quantity", "diag", "reference")
             .whereLayer("serve")
@@ -133,8 +147,18 @@ class LayersTest {
             .because("same job, same bytes: only a new job file asks the clock for its date");
 
     @ArchTest
-    static final ArchRule keys = only("org.quaybook.proof", "java.security.spec..", "javax.crypto..", "java.net.http..")
-            .because("keys, ciphers and what comes over the network are read in one place, strictly");
+    static final ArchRule keys = only("org.quaybook.proof", "java.security.spec..", "java.net.http..")
+            .because("keys and what comes over the network are read in one place, strictly");
+
+    @ArchTest
+    static final ArchRule ciphers = noClasses()
+            .that()
+            .resideOutsideOfPackages("org.quaybook.proof..", "org.quaybook.seal..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javax.crypto..")
+            .because(
+                    "keys are protected where they are read, records where they are sealed, and nothing is ciphered elsewhere");
 
     private static com.tngtech.archunit.lang.syntax.elements.ClassesShouldConjunction only(
             String home, String... libraries) {
