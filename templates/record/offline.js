@@ -4,10 +4,13 @@
 const KEPT = '%KEPT%';
 const RECORD = '%RECORD%';
 const PAGES = ['%PAGES%'];
+const MORE = ['%MORE%'];
 const PATIENCE = 4000;
 
 self.addEventListener('install', event => {
-  event.waitUntil(caches.open(KEPT).then(kept => kept.addAll(PAGES)).then(() => self.skipWaiting()));
+  event.waitUntil(caches.open(KEPT).then(kept => kept.addAll(PAGES)
+    .then(() => self.skipWaiting())
+    .then(() => Promise.allSettled(MORE.map(file => kept.add(file))))));
 });
 
 self.addEventListener('activate', event => {
@@ -19,7 +22,7 @@ self.addEventListener('activate', event => {
 
 self.addEventListener('fetch', event => {
   const address = new URL(event.request.url);
-  const ours = PAGES.some(page => new URL(page, self.registration.scope).pathname === address.pathname);
+  const ours = [...PAGES, ...MORE].some(page => new URL(page, self.registration.scope).pathname === address.pathname);
   if (event.request.method === 'GET' && address.origin === self.location.origin && ours) {
     event.respondWith(freshOrKept(event.request));
   }
@@ -49,8 +52,11 @@ function inTime(answer) {
   ]);
 }
 
-// Shows the line which says that this is a copy.
+// Shows the line which says that this is a copy; in a sealed file there is no such line to be seen.
 async function marked(copy) {
+  if (new URL(copy.url).pathname.endsWith('.sealed')) {
+    return copy;
+  }
   const page = (await copy.text()).replace('class="saved" hidden="hidden"', 'class="saved"');
   return new Response(page, { status: 200, headers: copy.headers });
 }

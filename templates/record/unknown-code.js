@@ -1,25 +1,13 @@
 // Says what is wrong with the code in the address, and opens the one that somebody types in.
-const ALPHABET = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
 const BASE = new URL(document.documentElement.dataset.base).pathname;
-
-function plain(typed) {
-  return typed.toUpperCase().replace(/[\s-]/g, '').replace(/O/g, '0').replace(/[IL]/g, '1');
-}
-
-function checks(code) {
-  if (!/^[0-9A-HJKMNP-TV-Z]{21}$/.test(code)) {
-    return false;
-  }
-  const remainder = [...code.slice(0, 20)].reduce((sum, symbol) => (sum * 32 + ALPHABET.indexOf(symbol)) % 37, 0);
-  return ALPHABET[remainder] === code[20];
-}
+const LENGTH = 21;
 
 function verdict(typed) {
   const code = plain(typed);
-  if (code.length !== 21) {
+  if (code.length !== LENGTH) {
     return 'length';
   }
-  return checks(code) ? 'unknown' : 'typo';
+  return checks(code, LENGTH) ? 'unknown' : 'typo';
 }
 
 function show(kind) {
@@ -38,8 +26,8 @@ function asked() {
 const typed = asked();
 if (typed !== '' && typed !== '404.html') {
   const code = plain(typed);
-  if (checks(code) && code !== typed) {
-    location.replace(BASE + code + '/');
+  if (checks(code, LENGTH) && code !== typed) {
+    location.replace(BASE + code + '/' + location.hash);
   }
   show(verdict(typed));
 }
@@ -49,7 +37,7 @@ document.querySelectorAll('form').forEach(form => {
   form.addEventListener('submit', event => {
     event.preventDefault();
     const code = plain(form.elements.code.value);
-    if (checks(code)) {
+    if (checks(code, LENGTH)) {
       location.assign(BASE + code + '/');
     } else {
       show(verdict(code));

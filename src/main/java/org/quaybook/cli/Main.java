@@ -27,6 +27,7 @@ import picocli.CommandLine.ParameterException;
             RevisitCommand.class,
             SoldCommand.class,
             KeyCommand.class,
+            SealKeyCommand.class,
             VerifyCommand.class,
             ServeCommand.class,
             SchemaCommand.class

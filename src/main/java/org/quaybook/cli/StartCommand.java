@@ -30,6 +30,7 @@ import org.quaybook.intake.Questions;
 import org.quaybook.job.Header;
 import org.quaybook.job.JobReader;
 import org.quaybook.job.RecordCode;
+import org.quaybook.job.SealKey;
 import org.quaybook.job.Vocabulary;
 import org.quaybook.pack.Road;
 import org.quaybook.reference.Rulebook;
@@ -74,6 +75,11 @@ final class StartCommand implements Callable<Integer> {
             paramLabel = "JOB",
             description = "An earlier job: everything but owner, tests and serial numbers is taken over.")
     private @Nullable Path from;
+
+    @Option(
+            names = "--sealed",
+            description = "The published record shall be sealed: only who has the link of a label can read it.")
+    private boolean sealed;
 
     private final Words words = Words.of(LANGUAGE);
     private final Vocabulary vocabulary = new Vocabulary(Rulebook.names(), Words.languages());
@@ -127,7 +133,7 @@ final class StartCommand implements Callable<Integer> {
             return Exit.BAD_INPUT;
         }
         Answers answers = Files.exists(profile()) ? before.get().with(Questions.INSTALLER_THERE, "yes") : before.get();
-        Intake intake = new Intake(answers, record(), today(), LANGUAGE);
+        Intake intake = new Intake(answers, record(), sealKey(sealed), today(), LANGUAGE);
         if (terminal == null) {
             return write(example(intake), comment("head") + "\n" + comment("example"));
         }
@@ -173,10 +179,15 @@ final class StartCommand implements Callable<Integer> {
         values.put("job.record", record());
         values.put("job.revision", "1");
         values.put("job.date", today());
+        // A key is for one record: with that of the earlier job its owner could read this one.
+        sealKey(sealed || header.sealKey() != null).ifPresent(key -> {
+            values.put("job.sealed", sealed || Boolean.TRUE.equals(header.sealed()) ? "yes" : "no");
+            values.put("job.seal-key", key);
+        });
         if (terminal != null) {
             Optional<Intake> asked = new Dialogue(terminal, out(), words, vocabulary)
                     .ask(
-                            new Intake(Answers.none(), record(), today(), LANGUAGE),
+                            new Intake(Answers.none(), record(), Optional.empty(), today(), LANGUAGE),
                             question -> OF_A_COPY.contains(question.path()),
                             answers -> {});
             if (asked.isEmpty()) {
@@ -237,6 +248,10 @@ final class StartCommand implements Callable<Integer> {
 
     private String record() {
         return RecordCode.draw(new SecureRandom()).toString();
+    }
+
+    private static Optional<String> sealKey(boolean wanted) {
+        return wanted ? Optional.of(SealKey.draw(new SecureRandom()).toString()) : Optional.empty();
     }
 
     private String today() {

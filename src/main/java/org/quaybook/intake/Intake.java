@@ -20,15 +20,16 @@ import org.quaybook.reference.Rulebook;
  *
  * @param answers what was answered so far
  * @param record the code of the new record
+ * @param sealKey what it is sealed with; empty for a record that everybody with the code may read
  * @param date the day the file is begun, ISO 8601
  * @param language of the documents
  */
-public record Intake(Answers answers, String record, String date, String language) {
+public record Intake(Answers answers, String record, Optional<String> sealKey, String date, String language) {
 
     private static final String INSTALLER = "installer.";
 
     public Intake with(Answers more) {
-        return new Intake(more, record, date, language);
+        return new Intake(more, record, sealKey, date, language);
     }
 
     /** The next question among those that are wanted; empty when all of them are answered. */
@@ -72,6 +73,10 @@ public record Intake(Answers answers, String record, String date, String languag
     private Map<String, String> given() {
         Map<String, String> given = new LinkedHashMap<>();
         given.put("job.record", record);
+        sealKey.ifPresent(key -> {
+            given.put("job.sealed", "yes");
+            given.put("job.seal-key", key);
+        });
         given.put("job.revision", "1");
         given.put("job.date", date);
         given.put("job.languages", "[" + language + "]");

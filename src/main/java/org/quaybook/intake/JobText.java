@@ -74,7 +74,18 @@ public final class JobText {
 
     private String write() {
         comment("head");
-        section("job", "number", "record", "revision", "date", "rulebook", "languages", "installer", "fitter");
+        section(
+                "job",
+                "number",
+                "record",
+                "sealed",
+                "seal-key",
+                "revision",
+                "date",
+                "rulebook",
+                "languages",
+                "installer",
+                "fitter");
         section("craft", "name", "kind", "type");
         section("owner", "name");
         bank();

@@ -78,9 +78,9 @@ record Field(RecordComponent component, String key, Form form, Class<?> type, bo
         return Optional.of(component.getAnnotation(Means.class).example()).filter(text -> !text.isEmpty());
     }
 
-    /** An example that may be copied into a job; a record code may not, for it must be the only one of its kind. */
+    /** An example that may be copied into a job; a record code or key may not, for each must be the only one of its kind. */
     Optional<String> sample() {
-        return example().filter(text -> type != RecordCode.class);
+        return example().filter(text -> type != RecordCode.class && type != SealKey.class);
     }
 
     <A extends Annotation> Optional<A> annotation(Class<A> type) {

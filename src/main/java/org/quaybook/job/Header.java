@@ -2,6 +2,7 @@ package org.quaybook.job;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 
@@ -18,6 +19,15 @@ public record Header(
                 value = "permanent code of the install record, made once and never changed",
                 example = "9F3K-7TWM-X2QA-6HCE-D1RB-Y")
         RecordCode record,
+
+        @Means("whether the published record is sealed: the web host cannot read it, only who has the link of a label")
+        @Nullable Boolean sealed,
+
+        @Means(
+                value =
+                        "what opens the sealed record, made once by quaybook seal-key and never changed; keep it secret",
+                example = "3M8V-41QD-ZT7C-0W9X-KE5H-62RB-FY4")
+        @Nullable SealKey sealKey,
 
         @Means("1 for the first issue, one more with each later one") @Within(least = "1", most = "999")
         Integer revision,
@@ -60,5 +70,10 @@ public record Header(
     public Header {
         languages = List.copyOf(languages);
         labelLanguages = List.copyOf(labelLanguages);
+    }
+
+    /** What the published record is sealed with; empty if everybody with the code may read it. */
+    public Optional<SealKey> seal() {
+        return Boolean.TRUE.equals(sealed) ? Optional.ofNullable(sealKey) : Optional.empty();
     }
 }

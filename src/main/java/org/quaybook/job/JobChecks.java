@@ -78,6 +78,7 @@ final class JobChecks {
     }
 
     private void header(Header header) {
+        seal(header);
         if (header.languages().isEmpty()) {
             problems.add(header.place(), Message.of(JobMessage.NO_LANGUAGE));
         }
@@ -88,6 +89,22 @@ final class JobChecks {
                     found.placeOf(header.place().path() + ".label-languages[1]"),
                     Message.of(
                             JobMessage.LABEL_LANGUAGES, header.labelLanguages().size()));
+        }
+    }
+
+    /** A key that nobody has decided to use would let a record be read that its owner believes sealed. */
+    private void seal(Header header) {
+        if (Boolean.TRUE.equals(header.sealed()) && header.sealKey() == null) {
+            problems.add(
+                    found.placeOf(header.place().path() + ".sealed"),
+                    Message.of(JobMessage.SEALED_WITHOUT_KEY),
+                    Message.of(JobMessage.MAKE_SEAL_KEY));
+        }
+        if (header.sealed() == null && header.sealKey() != null) {
+            problems.add(
+                    found.placeOf(header.place().path() + ".seal-key"),
+                    Message.of(JobMessage.SEAL_KEY_UNUSED),
+                    Message.of(JobMessage.SAY_SEALED));
         }
     }
 

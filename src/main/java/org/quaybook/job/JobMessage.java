@@ -52,6 +52,7 @@ public enum JobMessage implements MessageKey {
     BAD_MONTH,
     BAD_TIME_OF_DAY,
     BAD_RECORD_CODE,
+    BAD_SEAL_KEY,
     NOT_ALLOWED,
     BAD_FORM,
     OUT_OF_RANGE,
@@ -67,6 +68,8 @@ public enum JobMessage implements MessageKey {
     // Between values.
     NO_LANGUAGE,
     LABEL_LANGUAGES,
+    SEALED_WITHOUT_KEY,
+    SEAL_KEY_UNUSED,
     DONE_IN_THE_FUTURE,
     TAKE_OFF_MISSING,
     BANK_VOLTAGE,
@@ -104,6 +107,8 @@ public enum JobMessage implements MessageKey {
     STOCK_CORNER,
 
     // Hints.
+    MAKE_SEAL_KEY,
+    SAY_SEALED,
     DID_YOU_MEAN,
     WRITE,
     WRITE_EITHER,

@@ -41,6 +41,7 @@ final class Scalars {
             reader(LocalTime.class, Scalars::timeOfDay),
             reader(YearMonth.class, Scalars::month),
             reader(RecordCode.class, Scalars::recordCode),
+            reader(SealKey.class, Scalars::sealKey),
             reader(Conductor.class, Scalars::conductors),
             reader(ConductorSize.class, Scalars::conductor),
             reader(Quantity.class, Quantities::any));
@@ -128,6 +129,14 @@ final class Scalars {
             return RecordCode.parse(text);
         } catch (IllegalArgumentException bad) {
             throw new Refusal(Message.of(JobMessage.BAD_RECORD_CODE, text));
+        }
+    }
+
+    private static Object sealKey(String text) throws Refusal {
+        try {
+            return SealKey.parse(text);
+        } catch (IllegalArgumentException bad) {
+            throw new Refusal(Message.of(JobMessage.BAD_SEAL_KEY));
         }
     }
 

@@ -65,8 +65,7 @@ public record LabelJob(Map<String, byte[]> files, List<LabelNote> printed, List<
         Assessment it = Objects.requireNonNull(judged.assessment());
         List<Edition> editions = Editions.ofLabels(it, ownTemplates);
         Branding branding = judged.branding();
-        RecordLink link =
-                new RecordLink(it.installer().records(), it.job().job().record());
+        RecordLink link = RecordLink.of(it);
         try {
             List<LabelNote> notes = Labels.notes(editions, branding, link);
             IssuedLabels issued = wish.issued() == null

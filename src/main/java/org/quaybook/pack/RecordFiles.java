@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.quaybook.job.SealKey;
 import org.quaybook.pack.changes.Changes;
 import org.quaybook.pack.changes.IssuedBefore;
 import org.quaybook.pack.changes.IssuedPacks;
@@ -24,6 +25,7 @@ import org.quaybook.record.PublicEdition;
 import org.quaybook.record.RecordLeaf;
 import org.quaybook.record.RecordLink;
 import org.quaybook.record.RecordSite;
+import org.quaybook.record.SealedSite;
 import org.quaybook.render.Attachment;
 import org.quaybook.render.InlineSvg;
 import org.quaybook.render.Templates;
@@ -31,6 +33,7 @@ import org.quaybook.render.Templates;
 /** The part of a pack that is published: the record page with what it links, made from what anybody may read. */
 final class RecordFiles {
 
+    private static final String PUBLISHED = "record/";
     private static final List<String> DIAGRAMS = List.of("batterySide", "mainsSide", "circuits", "symbols");
 
     private final Branding branding;
@@ -52,9 +55,7 @@ final class RecordFiles {
      */
     Map<String, byte[]> of(List<PublicEdition> editions, List<PublicEdition> labelled, IssuedPacks issued) {
         Edition first = editions.get(0).edition();
-        RecordLink link = new RecordLink(
-                first.assessment().installer().records(),
-                first.assessment().job().job().record());
+        RecordLink link = RecordLink.of(first.assessment());
         List<Edition> onLabels = labelled.stream().map(PublicEdition::edition).toList();
         Map<String, byte[]> shared = new TreeMap<>();
         byte[] figures =
@@ -74,14 +75,46 @@ final class RecordFiles {
         for (PublicEdition edition : editions) {
             leaves.add(leaf(edition, editions.get(0), issued, shared, files));
         }
-        Map<String, byte[]> inPack = new TreeMap<>();
-        files.forEach((name, content) -> inPack.put("record/" + link.folder() + "/" + name, content));
         List<Issued> history = issued.allBefore(first.assessment().job().job().revision()).stream()
                 .map(IssuedBefore::issued)
                 .toList();
-        RecordSite.files(leaves, history, branding, templates)
-                .forEach((path, content) -> inPack.put("record/" + path, content));
+        Map<String, byte[]> inPack = new TreeMap<>();
+        link.key()
+                .ifPresentOrElse(
+                        key -> sealed(key, leaves, files, history, inPack),
+                        () -> open(link.folder(), leaves, files, history, inPack));
         return inPack;
+    }
+
+    private void open(
+            String folder,
+            List<RecordLeaf> leaves,
+            Map<String, byte[]> beside,
+            List<Issued> history,
+            Map<String, byte[]> inPack) {
+        put(inPack, PUBLISHED, RecordSite.files(leaves, history, branding, templates));
+        put(inPack, PUBLISHED + folder + "/", beside);
+    }
+
+    /**
+     * What is published of a sealed record, and its pages and figures as they can be read by who has the pack. No more than
+     * these: the digests of a pack's files are published, and with them somebody could try what a short file says.
+     */
+    private void sealed(
+            SealKey key,
+            List<RecordLeaf> leaves,
+            Map<String, byte[]> beside,
+            List<Issued> history,
+            Map<String, byte[]> inPack) {
+        Map<String, byte[]> plain = new TreeMap<>(beside);
+        plain.putAll(RecordSite.wholes(leaves, branding, templates));
+        put(inPack, PUBLISHED, SealedSite.files(leaves, plain, history, key, branding, templates));
+        plain.keySet().removeIf(name -> !name.endsWith(".html") && !name.endsWith(".json"));
+        put(inPack, RecordLink.UNSEALED + "/", plain);
+    }
+
+    private static void put(Map<String, byte[]> inPack, String folder, Map<String, byte[]> files) {
+        files.forEach((path, content) -> inPack.put(folder + path, content));
     }
 
     /** Puts the guide and the dates of a language beside the shared files, and says what its page offers. */

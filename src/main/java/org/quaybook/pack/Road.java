@@ -203,8 +203,7 @@ public final class Road {
         Words words = first.words();
         files.put("quick-card.pdf", QuickCards.pdf(editions, branding, templates));
         files.putAll(SingleSheets.pdfs(it, words, branding, templates));
-        RecordLink link =
-                new RecordLink(it.installer().records(), it.job().job().record());
+        RecordLink link = RecordLink.of(it);
         List<Edition> labelled = Editions.ofLabels(assessment, ownTemplates);
         LabelsPrinted labels =
                 Labels.sheet(labelled, branding, link, Paper.of(assessment).sheet());
@@ -238,7 +237,7 @@ public final class Road {
     /** Headings of the chapters that read otherwise, in the guide of the first language. */
     private static List<String> chapters(IssuedBefore before, Words words, RecordLink link, Map<String, byte[]> files) {
         String guide = GuidePage.name(words.language(), true);
-        byte[] page = Objects.requireNonNull(files.get("record/" + link.folder() + "/" + guide));
+        byte[] page = Objects.requireNonNull(files.get(link.readable() + "/" + guide));
         return Changes.chapters(before, guide, new String(page, StandardCharsets.UTF_8));
     }
 
@@ -250,8 +249,7 @@ public final class Road {
     public static List<String> changes(Judged judged, IssuedPacks issued, Map<String, byte[]> files) {
         Assessment it = Objects.requireNonNull(judged.assessment());
         Words words = Words.forInstaller(it.job().job().languages());
-        RecordLink link =
-                new RecordLink(it.installer().records(), it.job().job().record());
+        RecordLink link = RecordLink.of(it);
         return issued.before(it.job().job().revision())
                 .map(before -> new ChangesWords(new Edition(it, words))
                         .lines(
@@ -313,8 +311,7 @@ public final class Road {
 
     /** The worksheet alone, for a job that must not be handed over yet: it says so on every page. */
     public static byte[] worksheet(Assessment it, Branding branding, @Nullable Path ownTemplates) throws NotPrinted {
-        RecordLink link =
-                new RecordLink(it.installer().records(), it.job().job().record());
+        RecordLink link = RecordLink.of(it);
         Words words = installers(it, ownTemplates);
         try {
             return Worksheet.pdf(

@@ -132,8 +132,8 @@ public final class DueDates {
         Edition it = edition.edition();
         Job job = it.assessment().job();
         Words words = it.words();
-        RecordLink link =
-                new RecordLink(it.assessment().installer().records(), job.job().record());
+        // Calendars are kept on other people's servers.
+        RecordLink link = RecordLink.of(it.assessment()).withoutKey();
         String description = words.say("record.title", job.craft().name())
                 + ", "
                 + words.say(

@@ -27,18 +27,21 @@ final class OfflineScript {
     /**
      * The script.
      *
-     * @param pages content of the record's own pages: whenever it changes the kept copies are renewed
+     * @param pages files to keep, or none is kept; the record's folder itself is among them
+     * @param more files to keep if the host gives them
+     * @param content of the record's files: whenever it changes the kept copies are renewed
      */
-    String of(Header header, List<RecordLeaf> leaves, Collection<byte[]> pages) {
-        String names = Stream.concat(
-                        Stream.of("./"), leaves.stream().flatMap(leaf -> Stream.of(leaf.page(), leaf.guide())))
-                .map(name -> "'" + name + "'")
-                .collect(Collectors.joining(", "));
+    String of(Header header, List<String> pages, List<String> more, Collection<byte[]> content) {
         return templates
                 .text("record/offline.js")
-                .replace("'%KEPT%'", "'" + header.record().symbols() + "-" + digest(pages) + "'")
+                .replace("'%KEPT%'", "'" + header.record().symbols() + "-" + digest(content) + "'")
                 .replace("'%RECORD%'", "'" + header.record().symbols() + "-'")
-                .replace("['%PAGES%']", "[" + names + "]");
+                .replace("['%PAGES%']", list(Stream.concat(Stream.of("./"), pages.stream())))
+                .replace("['%MORE%']", list(more.stream()));
+    }
+
+    private static String list(Stream<String> names) {
+        return names.map(name -> "'" + name + "'").collect(Collectors.joining(", ", "[", "]"));
     }
 
     private static String digest(Collection<byte[]> pages) {

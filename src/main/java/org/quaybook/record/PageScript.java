@@ -3,7 +3,9 @@ package org.quaybook.record;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.Base64;
+import java.util.stream.Collectors;
 import org.quaybook.render.Templates;
 
 /**
@@ -16,9 +18,10 @@ record PageScript(String text, String source) {
 
     static final PageScript NONE = new PageScript("", "'none'");
 
-    /** A script of the template folders; it can be read as HTML and as XML. */
-    static PageScript of(Templates templates, String name) {
-        String text = "/*<![CDATA[*/\n" + templates.text(name) + "/*]]>*/";
+    /** Scripts of the template folders, one after the other; the text can be read as HTML and as XML. */
+    static PageScript of(Templates templates, String... names) {
+        String scripts = Arrays.stream(names).map(templates::text).collect(Collectors.joining());
+        String text = "/*<![CDATA[*/\n" + scripts + "/*]]>*/";
         return new PageScript(text, "'" + hash(text) + "'");
     }
 

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.quaybook.checks.Assessment;
 import org.quaybook.job.Header;
 import org.quaybook.job.Installer;
 import org.quaybook.render.Colour;
@@ -36,7 +38,7 @@ public final class RecordSite {
     private final Branding branding;
     private final Templates templates;
 
-    private RecordSite(Installer installer, Header header, Branding branding, Templates templates) {
+    RecordSite(Installer installer, Header header, Branding branding, Templates templates) {
         this.installer = installer;
         this.header = header;
         this.branding = branding;
@@ -57,15 +59,29 @@ public final class RecordSite {
         Header header = first.edition().edition().assessment().job().job();
         RecordSite site = new RecordSite(installer, header, branding, templates);
         Map<String, byte[]> files = new TreeMap<>();
-        String folder = new RecordLink(installer.records(), header.record()).folder() + "/";
+        String folder = RecordLink.of(first.edition().edition().assessment()).folder() + "/";
         for (RecordLeaf leaf : leaves) {
             files.put(folder + leaf.page(), site.page(leaf, leaves, history));
             files.put(folder + leaf.whole(), site.whole(leaf));
         }
+        List<String> kept = leaves.stream()
+                .flatMap(leaf -> Stream.of(leaf.page(), leaf.guide()))
+                .toList();
         files.put(
                 folder + OfflineScript.FILE,
-                new OfflineScript(templates).of(header, leaves, files.values()).getBytes(StandardCharsets.UTF_8));
+                new OfflineScript(templates)
+                        .of(header, kept, List.of(), files.values())
+                        .getBytes(StandardCharsets.UTF_8));
         files.put(UNKNOWN_CODE, site.unknownCode());
+        return files;
+    }
+
+    /** The record in one file, in each language, by file name. */
+    public static Map<String, byte[]> wholes(List<RecordLeaf> leaves, Branding branding, Templates templates) {
+        Assessment it = leaves.get(0).edition().edition().assessment();
+        RecordSite site = new RecordSite(it.installer(), it.job().job(), branding, templates);
+        Map<String, byte[]> files = new TreeMap<>();
+        leaves.forEach(leaf -> files.put(leaf.whole(), site.whole(leaf)));
         return files;
     }
 
@@ -99,12 +115,13 @@ public final class RecordSite {
         model.put("downloads", leaf.downloads().stream().map(RecordSite::row).toList());
         model.put("digest", leaf.digest());
         model.put("changes", leaf.changes());
-        model.put("printMark", cssText(words.say("record.print-mark", header.record(), header.revision())));
+        model.put("sealed", header.seal().isPresent());
+        model.put("printMark", printMark(words));
         model.put("data", new RecordData(installer, header, leaf).json());
         return model;
     }
 
-    private static List<Map<String, Object>> languages(RecordLeaf shown, List<RecordLeaf> leaves) {
+    static List<Map<String, Object>> languages(RecordLeaf shown, List<RecordLeaf> leaves) {
         return leaves.size() == 1
                 ? List.of()
                 : leaves.stream()
@@ -117,7 +134,7 @@ public final class RecordSite {
                         .toList();
     }
 
-    private static Map<String, Object> row(RecordLeaf.Download download) {
+    static Map<String, Object> row(RecordLeaf.Download download) {
         return new Rows()
                 .put("file", download.file())
                 .put("kind", download.kind())
@@ -125,7 +142,7 @@ public final class RecordSite {
                 .map();
     }
 
-    private static Map<String, Object> row(Issued issued, RecordLeaf leaf) {
+    static Map<String, Object> row(Issued issued, RecordLeaf leaf) {
         return new Rows()
                 .put("revision", String.valueOf(issued.revision()))
                 .put("date", leaf.words().date(issued.date()))
@@ -136,10 +153,13 @@ public final class RecordSite {
     }
 
     /** Anybody can meet this page, so it knows the installer and nothing of any record, and speaks every language. */
-    private byte[] unknownCode() {
+    byte[] unknownCode() {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("base", installer.records());
-        return everyLanguage("record/unknown-code.ftlh", model, PageScript.of(templates, "record/unknown-code.js"));
+        return everyLanguage(
+                "record/unknown-code.ftlh",
+                model,
+                PageScript.of(templates, "record/symbols.js", "record/unknown-code.js"));
     }
 
     /**
@@ -176,7 +196,7 @@ public final class RecordSite {
         return fill(template, spoken.get(0), model, script);
     }
 
-    private Map<String, Object> installerFacts() {
+    Map<String, Object> installerFacts() {
         return new Rows()
                 .put("firm", installer.firm())
                 .put("phone", installer.phone())
@@ -187,7 +207,7 @@ public final class RecordSite {
                 .map();
     }
 
-    private byte[] fill(String template, Words words, Map<String, Object> model, PageScript script) {
+    byte[] fill(String template, Words words, Map<String, Object> model, PageScript script) {
         model.put("say", say(words));
         model.put("tel", (TemplateFunction) arguments -> dialled((String) arguments.get(0)));
         model.put("language", words.language());
@@ -208,6 +228,10 @@ public final class RecordSite {
         return arguments -> words.say(
                 (String) arguments.get(0),
                 arguments.subList(1, arguments.size()).toArray());
+    }
+
+    String printMark(Words words) {
+        return cssText(words.say("record.print-mark", header.record(), header.revision()));
     }
 
     /** A text inside the quotes of a style sheet: whatever is no plain letter, digit or space is written as its number. */

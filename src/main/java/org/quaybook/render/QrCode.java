@@ -18,8 +18,8 @@ import org.quaybook.diag.Place;
  * A QR code as of ISO/IEC 18004: the smallest that bears the text at the least error correction asked for, then with
  * as much error correction as that size allows.
  *
- * <p>Digits alone and capitals (0-9 A-Z space $ % * + - . / :) are packed tighter than other text; ASCII is written as
- * such, anything else as UTF-8 that says so.
+ * <p>Digits and capitals (0-9 A-Z space $ % * + - . / :) are packed tighter than other text, stretch by stretch where that
+ * saves room; ASCII is written as such, anything else as UTF-8 that says so.
  */
 public final class QrCode {
 
@@ -84,8 +84,9 @@ public final class QrCode {
 
     private static Optional<QrCode> encode(String text, Level level) {
         boolean ascii = StandardCharsets.US_ASCII.newEncoder().canEncode(text);
-        Map<EncodeHintType, Object> hints =
-                ascii ? Map.of() : Map.of(EncodeHintType.CHARACTER_SET, StandardCharsets.UTF_8.name());
+        Map<EncodeHintType, Object> hints = ascii
+                ? Map.of(EncodeHintType.QR_COMPACT, true)
+                : Map.of(EncodeHintType.CHARACTER_SET, StandardCharsets.UTF_8.name());
         try {
             return Optional.of(new QrCode(text, Encoder.encode(text, level.zxing, hints), level));
         } catch (WriterException e) {

@@ -25,6 +25,7 @@ record MediaType(String field, boolean text) {
             Map.entry("jpg", new MediaType("image/jpeg", false)),
             Map.entry("woff2", new MediaType("font/woff2", false)),
             Map.entry("pdf", new MediaType("application/pdf", false)),
+            Map.entry("sealed", new MediaType("application/octet-stream", false)),
             Map.entry("sig", new MediaType("application/octet-stream", false)));
 
     static Optional<MediaType> of(String fileName) {

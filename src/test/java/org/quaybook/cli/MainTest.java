@@ -53,6 +53,21 @@ class MainTest {
         assertThat(err.toString()).isEmpty();
     }
 
+    /** What it prints goes into the head of a job file as it is. */
+    @Test
+    void makesKeysForSealing() throws IOException {
+        assertThat(run("seal-key")).isZero();
+        String lines = out.toString().indent(2);
+        Files.writeString(
+                folder.resolve("job.yaml"),
+                Files.readString(Path.of(BARGE, "job.yaml")).replace("  revision: 1\n", lines + "  revision: 1\n"));
+        Files.copy(Path.of(BARGE, "installer.yaml"), folder.resolve("installer.yaml"));
+        Files.copy(Path.of(BARGE, "logo.svg"), folder.resolve("logo.svg"));
+
+        assertThat(lines).contains("sealed: yes", "seal-key: ");
+        assertThat(run("check", folder.toString())).isZero();
+    }
+
     @Test
     void packsSeveralAndGoesOnAfterABadOne() throws IOException {
         assertThat(run("pack", "demo-jobs/no-such-job", "demo-jobs/second-biscuit", "--to", folder.toString()))

@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -137,5 +138,43 @@ class RecordCommandTest {
         assertThat(Files.readString(folder.resolve("site/" + CODE + "/index.html")))
                 .isEqualTo(page);
         assertThat(folder.resolve("site/" + CODE + "/revision-1/index.html")).exists();
+    }
+
+    /** A sealed job from its first issue to its end: nothing of it is published readable, and nothing else is lost. */
+    @Test
+    void aSealedJobIsIssuedAgainAndWithdrawn() throws IOException {
+        Files.createDirectories(folder.resolve("job"));
+        for (String name : new String[] {"job.yaml", "installer.yaml"}) {
+            Files.copy(Path.of(JOB, name), folder.resolve("job").resolve(name));
+        }
+        change("revision: 1\n", "revision: 1\n  sealed: yes\n  seal-key: 3M8V-41QD-ZT7C-0W9X-KE5H-62RB-FY4\n");
+        String[] pack = {"pack", at("job"), "--to", at("packs")};
+        String[] publish = {"record", at("packs"), "--to", at("site"), "--key", at("key.pem"), "--index", at("own")};
+        run(pack);
+        assertThat(printed(publish)).contains("signed and published");
+        assertThat(printed(publish)).contains("nothing has changed");
+        assertThat(Files.readString(folder.resolve("own/index.html"))).contains("Persimmon", "/" + CODE + "\"");
+
+        change("reserve: 50 %", "reserve: 60 %");
+        change("revision: 1", "revision: 2");
+        assertThat(printed(pack)).contains("Battery: reserve", "Labels replaced:", "Chapters of");
+        assertThat(folder.resolve("packs/26-140/changes.pdf")).exists();
+        assertThat(Files.readString(folder.resolve("packs/26-140/unsealed/record.html")))
+                .contains("What revision 2 changes", "Battery: reserve");
+        assertThat(printed(publish)).contains("published as the next revision");
+        assertThat(run("verify", at("site"), "--key", at("key.pem.pub"))).isZero();
+        assertThat(run("verify", at("packs/26-140"), "--key", at("key.pem.pub")))
+                .isZero();
+        assertThat(folder.resolve("site/" + CODE + "/revision-1/record.html.sealed"))
+                .exists();
+        assertThat(Files.readString(folder.resolve("site/" + CODE + "/index.html")))
+                .contains("revision-1/index.html")
+                .doesNotContain("Persimmon");
+
+        assertThat(run("withdraw", at("job"), "--to", at("site"))).isZero();
+        try (Stream<Path> left = Files.list(folder.resolve("site/" + CODE))) {
+            assertThat(left.map(file -> file.getFileName().toString()))
+                    .containsExactlyInAnyOrder("index.html", "withdrawn");
+        }
     }
 }

@@ -114,6 +114,20 @@ class SoldCommandTest {
         }
     }
 
+    /** The labels stay and bear the key, so the job keeps it and the buyer gets it. */
+    @Test
+    void aSealedRecordGoesOnWithItsKey() throws IOException {
+        String key = "3M8V-41QD-ZT7C-0W9X-KE5H-62RB-FY4";
+        Files.writeString(
+                job, before.replace("  revision: 1\n", "  sealed: yes\n  seal-key: " + key + "\n  revision: 1\n"));
+
+        assertThat(run("--on", "2028-04-30")).as(err::toString).isZero();
+
+        assertThat(Files.readString(job)).contains("sealed: yes", key);
+        assertThat(text(folder.resolve("out/26-118-buyer.pdf"))).contains("Key, if the page asks for it", key);
+        assertThat(text(folder.resolve("out/26-118-buyer-nl.pdf"))).contains(key);
+    }
+
     /** Sold twice: each file as it was is there, under its own revision. */
     @Test
     void soldAgain() throws IOException {

@@ -195,6 +195,30 @@ class StartCommandTest {
     }
 
     @Test
+    void aSealedJobGetsAKeyOfItsOwn() {
+        assertThat(start(null, file(), "--sealed")).isZero();
+        assertThat(job().job().seal()).isPresent();
+        assertThat(Road.judge(folder.resolve("job.yaml")).assessment()).isNotNull();
+    }
+
+    /** With the key of the earlier job whoever has its labels could read the new record. */
+    @Test
+    void aCopyOfASealedJobGetsAnotherKey() throws IOException {
+        String key = "3M8V-41QD-ZT7C-0W9X-KE5H-62RB-FY4";
+        Path earlier = Files.createDirectories(folder.resolve("earlier")).resolve("job.yaml");
+        Files.writeString(
+                earlier,
+                Files.readString(Path.of("demo-jobs/second-biscuit/job.yaml"))
+                        .replace("  revision: 1\n", "  sealed: yes\n  seal-key: " + key + "\n  revision: 1\n"));
+        Files.copy(Path.of("demo-jobs/second-biscuit/installer.yaml"), earlier.resolveSibling("installer.yaml"));
+
+        assertThat(start(null, file(), "--from", earlier.toString())).isZero();
+
+        assertThat(job().job().seal()).get().asString().isNotEqualTo(key);
+        assertThat(Files.readString(folder.resolve("job.yaml"))).doesNotContain(key);
+    }
+
+    @Test
     void writesOverNothing() throws IOException {
         Files.writeString(folder.resolve("job.yaml"), "mine");
         assertThat(start(DIALOGUE, file())).isEqualTo(Exit.BAD_INPUT);

@@ -102,6 +102,9 @@ final class FormatWords {
         if (type == RecordCode.class) {
             return "record code";
         }
+        if (type == SealKey.class) {
+            return "seal key";
+        }
         if (type == Conductor.class) {
             return "size in mm2 or AWG, with the number of equal conductors before it if there are several";
         }

@@ -33,13 +33,13 @@ class RecordCodeTest {
         assertThat(value(symbols)).isEqualTo(number);
         assertThat(ALPHABET.charAt(number.mod(BigInteger.valueOf(37)).intValueExact()))
                 .isEqualTo(check);
-        assertThat(RecordCode.checkSymbol(symbols)).isEqualTo(check);
+        assertThat(CheckedSymbols.checkSymbol(symbols)).isEqualTo(check);
     }
 
     @Test
     void codesWithAnExtraCheckSymbolAreNotIssued() {
         // 32 is written 10; 32 modulo 37 is 32, whose check symbol would be the asterisk.
-        assertThatThrownBy(() -> RecordCode.checkSymbol("10"))
+        assertThatThrownBy(() -> CheckedSymbols.checkSymbol("10"))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("no check symbol");
     }

@@ -176,7 +176,10 @@ final class SchemaWriter {
             return "\\d{4}-(?:0[1-9]|1[0-2])";
         }
         if (type == RecordCode.class) {
-            return "(?:[ -]*[0-9A-Za-z]){21}[ -]*";
+            return "(?:[ -]*[0-9A-Za-z]){" + RecordCode.LENGTH + "}[ -]*";
+        }
+        if (type == SealKey.class) {
+            return "(?:[ -]*[0-9A-Za-z]){" + SealKey.LENGTH + "}[ -]*";
         }
         if (type == Conductor.class) {
             return "(?:[1-9] ?[x×] ?)?" + SIZE;

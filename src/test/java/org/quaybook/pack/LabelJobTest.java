@@ -52,10 +52,7 @@ class LabelJobTest {
 
     private static List<LabelNote> notes() throws NotPrinted {
         var it = Objects.requireNonNull(JOB.assessment());
-        return Labels.notes(
-                Editions.ofLabels(it, null),
-                JOB.branding(),
-                new RecordLink(it.installer().records(), it.job().job().record()));
+        return Labels.notes(Editions.ofLabels(it, null), JOB.branding(), RecordLink.of(it));
     }
 
     /** The figures.json of an earlier pack, as far as it is read. */

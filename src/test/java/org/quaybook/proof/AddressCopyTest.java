@@ -127,6 +127,29 @@ class AddressCopyTest {
         assertThat(verification.notes()).extracting(note -> note.key()).containsExactly(ProofMessage.ADDED_UNSEEN);
     }
 
+    /** Whoever verifies a sealed record needs no key: what is signed is what the host has. */
+    @Test
+    void aSealedRecordIsVerifiedAsItIsPublished() throws Exception {
+        IssuedDemo sealed = IssuedDemo.of(
+                "persimmon-tug",
+                folder.resolve("job"),
+                Map.of(
+                        "  revision: 1\n",
+                        "  sealed: yes\n  seal-key: 3M8V-41QD-ZT7C-0W9X-KE5H-62RB-FY4\n  revision: 1\n"),
+                Optional.empty());
+        Path record = folder.resolve(sealed.manifest().folder());
+        sealed.writeRecord(record);
+        String there =
+                address.replace(first.manifest().folder(), sealed.manifest().folder());
+
+        assertThat(told(there)).isEmpty();
+        Path page = record.resolve("record.html.sealed");
+        byte[] altered = Files.readAllBytes(page);
+        altered[altered.length - 1] ^= 1;
+        Files.write(page, altered);
+        assertThat(told(there)).containsExactly("record.html.sealed ALTERED");
+    }
+
     @Test
     void theChainIsFollowed() throws Exception {
         String noSlash = address.substring(0, address.length() - 1);

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.quaybook.DemoJobs;
 import org.quaybook.checks.Assessment;
@@ -19,6 +21,7 @@ import org.quaybook.job.Installer;
 import org.quaybook.job.Job;
 import org.quaybook.job.JobReader;
 import org.quaybook.job.JobReading;
+import org.quaybook.job.SealKey;
 import org.quaybook.job.Vocabulary;
 import org.quaybook.pack.guide.GuidePage;
 import org.quaybook.pack.guide.Palette;
@@ -32,6 +35,7 @@ import org.quaybook.text.Words;
 record Demos(Assessment assessment, Branding branding) {
 
     static final List<String> NAMES = DemoJobs.ALL;
+    static final String SEAL_KEY = "3M8V-41QD-ZT7C-0W9X-KE5H-62RB-FY4";
     static final List<String> DOWNLOADS = List.of("guide.pdf", "labels.pdf", "figures.json");
 
     static Demos of(String name) {
@@ -92,10 +96,41 @@ record Demos(Assessment assessment, Branding branding) {
     }
 
     Map<String, byte[]> site(List<String> languages, List<Issued> history) {
-        List<RecordLeaf> leaves = languages.stream()
+        return RecordSite.files(leaves(languages), history, branding, Templates.builtIn());
+    }
+
+    private List<RecordLeaf> leaves(List<String> languages) {
+        return languages.stream()
                 .map(language -> leaf(language, language.equals(languages.get(0))))
                 .toList();
-        return RecordSite.files(leaves, history, branding, Templates.builtIn());
+    }
+
+    /** A demo job whose record is sealed. */
+    static Demos sealed(String name, Path folder) throws IOException {
+        return changed(
+                name,
+                folder,
+                Map.of("  revision: 1\n", "  sealed: yes\n  seal-key: " + SEAL_KEY + "\n  revision: 1\n"));
+    }
+
+    /** What a sealed record is made from, by file name. */
+    Map<String, byte[]> plain() {
+        Map<String, byte[]> plain =
+                new TreeMap<>(RecordSite.wholes(leaves(job().job().languages()), branding, Templates.builtIn()));
+        DOWNLOADS.forEach(
+                name -> plain.put(name, ("What " + name + " says.").repeat(99).getBytes(StandardCharsets.UTF_8)));
+        return plain;
+    }
+
+    /** The sealed record in the languages of the job. */
+    Map<String, byte[]> sealedSite(List<Issued> history) {
+        return SealedSite.files(
+                leaves(job().job().languages()),
+                plain(),
+                history,
+                SealKey.parse(SEAL_KEY),
+                branding,
+                Templates.builtIn());
     }
 
     private RecordLeaf leaf(String language, boolean first) {

@@ -140,4 +140,14 @@ class DueDatesTest {
                     .doesNotContain(Objects.requireNonNull(demo.job().owner()).name());
         }
     }
+
+    /** Calendars are kept on other people's servers, so their link does not open a sealed record. */
+    @Test
+    void theLinkHasNoKey() throws IOException {
+        String text = calendar(Demos.sealed("lantern-moth", folder), "en-GB").replace("\r\n ", "");
+
+        assertThat(text)
+                .contains("/81EZD3SWFGV4RK1ZH0YDQ\r\n")
+                .doesNotContain(Demos.SEAL_KEY, Demos.SEAL_KEY.replace("-", ""));
+    }
 }

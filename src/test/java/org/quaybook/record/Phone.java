@@ -9,6 +9,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Base64;
@@ -88,9 +89,14 @@ final class Phone implements AutoCloseable {
 
     /** Makes the window so many CSS pixels wide and opens an address there. */
     void open(String address, int width) {
+        open(address, width, 844);
+    }
+
+    /** The same with a window so many CSS pixels high. */
+    void open(String address, int width, int height) {
         driver.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",
-                Map.of("width", width, "height", 844, "deviceScaleFactor", 2, "mobile", true));
+                Map.of("width", width, "height", height, "deviceScaleFactor", 2, "mobile", true));
         driver.manage().logs().get(LogType.BROWSER);
         driver.manage().logs().get(LogType.PERFORMANCE);
         driver.get(address);
@@ -147,6 +153,53 @@ final class Phone implements AutoCloseable {
         driver.findElement(By.linkText(link)).click();
     }
 
+    /** Presses a link that a selector finds, and waits until the file that it saves is whole. */
+    Path saved(String selector, Path folder) {
+        driver.executeCdpCommand(
+                "Browser.setDownloadBehavior", Map.of("behavior", "allow", "downloadPath", folder.toString()));
+        WebElement link = driver.findElement(By.cssSelector(selector));
+        Path file = folder.resolve(Objects.requireNonNull(link.getDomAttribute("download")));
+        driver.executeScript("arguments[0].click()", link);
+        await(page -> Files.exists(file), file.toString());
+        return file;
+    }
+
+    /** What the address bar shows. */
+    String address() {
+        return Objects.requireNonNull(driver.getCurrentUrl());
+    }
+
+    void reload() {
+        driver.navigate().refresh();
+    }
+
+    /** Whether a script that somebody slips into the page runs. */
+    boolean runsForeignScript() {
+        return Boolean.TRUE.equals(driver.executeScript("""
+                const script = document.createElement('script');
+                script.textContent = 'window.foreign = true';
+                document.body.append(script);
+                return window.foreign === true;
+                """));
+    }
+
+    /** Presses what a selector finds. */
+    void click(String selector) {
+        driver.executeScript("document.querySelector(arguments[0]).click()", selector);
+    }
+
+    /** Throws away what the browser has kept of the page for when there is no signal. */
+    void forgetKept() {
+        driver.executeAsyncScript("""
+                const done = arguments[0];
+                navigator.serviceWorker.getRegistrations()
+                    .then(all => Promise.all(all.map(one => one.unregister())))
+                    .then(() => caches.keys())
+                    .then(names => Promise.all(names.map(name => caches.delete(name))))
+                    .then(() => done(true));
+                """);
+    }
+
     /** Types into a field and sends its form. */
     void type(String id, String text) {
         driver.findElement(By.id(id)).sendKeys(text, Keys.ENTER);
@@ -155,6 +208,15 @@ final class Phone implements AutoCloseable {
     /** Waits until a text can be seen. */
     void awaitText(String text) {
         await(page -> text().contains(text), text);
+    }
+
+    /** Waits until an element stands at the top of the window. */
+    void awaitTop(String selector) {
+        await(
+                page -> Math.abs(number(
+                                "return document.querySelector(arguments[0]).getBoundingClientRect().top", selector))
+                        < 2,
+                selector + " at the top");
     }
 
     /** Waits until a service worker looks after the page. */

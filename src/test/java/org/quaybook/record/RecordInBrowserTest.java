@@ -2,12 +2,7 @@ package org.quaybook.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.sun.net.httpserver.HttpExchange;
-import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
-import java.net.InetAddress;
-import java.net.InetSocketAddress;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -15,9 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.TreeMap;
-import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -118,7 +111,7 @@ class RecordInBrowserTest {
             assertThat(phone.wider()).isEmpty();
             assertThat(phone.complaints()).isEmpty();
             assertThat(phone.requests()).startsWith(address).allMatch(asked -> asked.startsWith(host.address()));
-            assertThat(host.asked).startsWith("/" + demo.code() + "/");
+            assertThat(host.asked()).startsWith("/" + demo.code() + "/");
         }
     }
 
@@ -347,44 +340,5 @@ class RecordInBrowserTest {
         assertThat(phone.complaints())
                 .anyMatch(line -> line.contains("style"))
                 .anyMatch(line -> line.contains("missing"));
-    }
-
-    /** A plain web host: files, index pages, and the page for what is not there. */
-    private static final class Host implements AutoCloseable {
-
-        private final Map<String, byte[]> site;
-        private final HttpServer server;
-        private final List<String> asked = new CopyOnWriteArrayList<>();
-
-        Host(Map<String, byte[]> site) throws IOException {
-            this.site = site;
-            this.server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
-            server.createContext("/", this::answer);
-            server.start();
-        }
-
-        String address() {
-            return "http://127.0.0.1:" + server.getAddress().getPort() + "/";
-        }
-
-        private void answer(HttpExchange exchange) throws IOException {
-            String path = exchange.getRequestURI().getPath();
-            asked.add(path);
-            byte[] found = site.get(path.substring(1) + (path.endsWith("/") ? "index.html" : ""));
-            byte[] content = found == null ? Objects.requireNonNull(site.get("404.html")) : found;
-            exchange.getResponseHeaders()
-                    .set(
-                            "Content-Type",
-                            (path.endsWith(".js") ? "text/javascript" : "text/html") + "; charset="
-                                    + StandardCharsets.UTF_8);
-            exchange.sendResponseHeaders(found == null ? 404 : 200, content.length);
-            exchange.getResponseBody().write(content);
-            exchange.close();
-        }
-
-        @Override
-        public void close() {
-            server.stop(0);
-        }
     }
 }

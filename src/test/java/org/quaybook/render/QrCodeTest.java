@@ -29,6 +29,7 @@ import org.quaybook.render.QrCode.Level;
 class QrCodeTest {
 
     private static final String LINK = "HTTPS://LOGS.EXAMPLE.ORG/R/K3VT9QXW2M7HCE4A";
+    private static final String SEALED = LINK + "#5488KMYCFJQSXW47B8FPTC6TRAM";
     private static final DocumentInfo INFO = new DocumentInfo("Codes", "Test", "", "en", LocalDate.of(2026, 3, 1));
 
     /** ISO/IEC 18004, sides of the symbol versions: 17 + 4 x version modules; table 7, bytes at level L. */
@@ -89,6 +90,20 @@ class QrCodeTest {
         assertThat(QrCode.of(small(link), level).version()).isEqualTo(small);
     }
 
+    /**
+     * ISO/IEC 18004, 7.4 and table 7: capitals, a number sign and 27 capitals, as the link of a sealed record has them. Up to
+     * version 9 a stretch of capitals takes 4 + 9 bits and 11 for each pair, 6 for one alone; of one byte 4 + 8 + 8. So 51
+     * capitals before it make 294 + 20 + 162 = 476 of the 480 bits of version 6 at H, 52 make 481. All as bytes it would be
+     * version 8.
+     */
+    @ParameterizedTest
+    @CsvSource({"51, 6", "52, 7"})
+    void capitalsAroundANumberSignStayPacked(int before, int version) {
+        String link = "A".repeat(before) + "#" + "B".repeat(27);
+        assertThat(QrCode.of(link, Level.H).version()).isEqualTo(version);
+        assertThat(QrCode.of("a".repeat(link.length()), Level.H).version()).isEqualTo(8);
+    }
+
     /** ISO/IEC 18004, table 7: 11 letters fit version 1 up to level Q (16), not at H (10). */
     @Test
     void raisesTheLevelAsFarAsTheSizeAllows() {
@@ -145,13 +160,14 @@ class QrCodeTest {
     @ParameterizedTest
     @ValueSource(ints = {150, 300})
     void printedCodesAreReadByTwoReaders(int dpi, @TempDir Path folder) throws Exception {
-        List<String> texts = List.of(LINK, "https://logs.example.org/r/k3vt", "Strom 12 Ω, Höhe 3 m");
+        List<String> texts = List.of(LINK, "https://logs.example.org/r/k3vt", "Strom 12 Ω, Höhe 3 m", SEALED);
         List<Mark> marks = List.of(
                 new Code(2, 2, 0.5, QrCode.of(texts.get(0))),
                 new Code(40, 2, 0.6, QrCode.of(texts.get(1))),
-                new Code(75, 2, 0.5, QrCode.of(texts.get(2))));
+                new Code(75, 2, 0.5, QrCode.of(texts.get(2))),
+                new Code(96, 2, 0.5, QrCode.of(texts.get(3))));
         byte[] pdf = LabelSheet.toPdf(
-                        List.of(new Label("codes", 120, 40, marks)), Sheet.A4, new SheetLines("", "", "100 mm"), INFO)
+                        List.of(new Label("codes", 130, 40, marks)), Sheet.A4, new SheetLines("", "", "100 mm"), INFO)
                 .pdf();
         BufferedImage page;
         try (PrintedPdf printed = new PrintedPdf(pdf)) {

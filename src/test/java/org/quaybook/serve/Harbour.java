@@ -45,6 +45,7 @@ final class Harbour implements AutoCloseable {
         put(CODE + "/calendar.ics", "BEGIN:VCALENDAR\r\nEND:VCALENDAR\r\n");
         put(CODE + "/offline.js", "'use strict';\n".repeat(50));
         put(CODE + "/issue.sig", "c2lnbmVk");
+        put(CODE + "/record.html.sealed", "QUAYSEAL");
         put(CODE + "/site.webmanifest", "{}");
         put(CODE + "/empty.txt", "");
         put(CODE + "/revision-1/index.html", PAGE.replace("Bilge", "First"));

@@ -64,6 +64,7 @@ class RecordServerTest {
                 "calendar.ics|text/calendar; charset=utf-8",
                 "guide.pdf|application/pdf",
                 "issue.sig|application/octet-stream",
+                "record.html.sealed|application/octet-stream",
                 "site.webmanifest|application/manifest+json",
                 "empty.txt|text/plain; charset=utf-8",
                 "revision-1/|text/html; charset=utf-8",

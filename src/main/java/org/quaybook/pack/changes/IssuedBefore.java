@@ -12,6 +12,7 @@ import org.quaybook.proof.Digest;
 import org.quaybook.proof.Manifest;
 import org.quaybook.proof.Refused;
 import org.quaybook.record.Issued;
+import org.quaybook.record.RecordLink;
 
 /** A pack that was issued: signed, and so never to be changed. */
 public final class IssuedBefore {
@@ -56,8 +57,11 @@ public final class IssuedBefore {
         return new ObjectMapper().readTree(Files.readAllBytes(file));
     }
 
+    /** Where its record can be read. */
     private static Path record(Path folder, Manifest manifest) {
-        return folder.resolve("record").resolve(manifest.folder());
+        return manifest.sha256().containsKey(RecordLink.UNSEALED + "/" + FIGURES)
+                ? folder.resolve(RecordLink.UNSEALED)
+                : folder.resolve("record").resolve(manifest.folder());
     }
 
     /** Where it lies. */

@@ -21,11 +21,11 @@ final class ContactChapter {
     }
 
     Map<String, Object> facts() {
-        String base = brief.it().installer().records();
-        RecordLink link = new RecordLink(base, brief.job().job().record());
+        RecordLink link = RecordLink.of(brief.it());
         return new Rows()
                 .put("qr", QrCode.of(link.address()).toSvg(MODULE_MILLIMETRES))
-                .put("address", base + link.folder())
+                .put("address", link.base() + link.folder())
+                .put("key", link.printedKey())
                 .put("shown", shown())
                 .put("shownOn", shownOn())
                 .map();

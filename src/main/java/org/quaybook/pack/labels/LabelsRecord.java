@@ -40,6 +40,13 @@ final class LabelsRecord {
         beside.add(LabelPart.plain(address()));
         String phone = facts.it().installer().phone();
         beside.add(LabelPart.strong(facts.it().installer().firm() + (phone == null ? "" : "\n" + phone)));
+        List<LabelPart> parts = new ArrayList<>();
+        parts.add(new LabelPart.Scan(QrCode.of(link.address(), QrCode.Level.H), beside));
+        parts.add(LabelPart.large(link.code().toString()));
+        if (link.key().isPresent()) {
+            parts.add(LabelPart.plain(facts.say("record.key")));
+            parts.add(LabelPart.strong(link.printedKey()));
+        }
         return LabelDesign.of(
                         "record",
                         LabelReason.RECORD,
@@ -47,9 +54,7 @@ final class LabelsRecord {
                         board,
                         LabelReading.HAND,
                         facts.say("record.title", facts.job().craft().name()))
-                .with(
-                        new LabelPart.Scan(QrCode.of(link.address(), QrCode.Level.H), beside),
-                        LabelPart.large(link.code().toString()));
+                .with(parts.toArray(LabelPart[]::new));
     }
 
     /** Only a drawing: a picture made of pixels has no place on a label. */

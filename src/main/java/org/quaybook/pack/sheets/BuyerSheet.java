@@ -96,10 +96,10 @@ final class BuyerSheet {
     }
 
     private List<Map<String, Object>> record() {
-        String base = notes.it().installer().records();
-        RecordLink link = new RecordLink(base, notes.job().job().record());
-        return form().row("record.address", base + link.folder())
-                .row("record.code", notes.job().job().record().toString())
+        RecordLink link = RecordLink.of(notes.it());
+        return form().row("record.address", link.base() + link.folder())
+                .row("record.code", link.code().toString())
+                .rowIf(link.key().isPresent(), "record.seal-key", link.printedKey())
                 .list();
     }
 

@@ -64,8 +64,7 @@ public final class QuickCards {
     }
 
     private static Map<String, Object> card(Assessment it, Words words) {
-        RecordLink link =
-                new RecordLink(it.installer().records(), it.job().job().record());
+        RecordLink link = RecordLink.of(it);
         return new Rows()
                 .put("facts", new FactSheet(it, words).all())
                 .put("card", QuickCard.of(it, words))

@@ -107,8 +107,7 @@ public final class SingleSheets {
 
     private byte[] pdf(String id, String title, Map<String, Object> sheet) {
         Discretion discretion = Discretion.ofOwner(it, words.say("record.blanked"));
-        RecordLink link =
-                new RecordLink(it.installer().records(), it.job().job().record());
+        RecordLink link = RecordLink.of(it);
         Rows model = new Rows()
                 .put("facts", discretion.blank(new RecordFacts(it, words).all()))
                 .put("sheet", discretion.blank(sheet))

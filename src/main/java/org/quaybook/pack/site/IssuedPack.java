@@ -9,7 +9,6 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Objects;
 import java.util.Optional;
@@ -29,20 +28,13 @@ final class IssuedPack {
     private final Path folder;
     private final Manifest manifest;
     private final byte[] manifestBytes;
-    private final NavigableMap<String, byte[]> published;
-    private final byte[] unknownCode;
+    private final NavigableMap<String, byte[]> files;
 
-    private IssuedPack(
-            Path folder,
-            Manifest manifest,
-            byte[] manifestBytes,
-            NavigableMap<String, byte[]> published,
-            byte[] unknownCode) {
+    private IssuedPack(Path folder, Manifest manifest, byte[] manifestBytes, NavigableMap<String, byte[]> files) {
         this.folder = folder;
         this.manifest = manifest;
         this.manifestBytes = manifestBytes;
-        this.published = published;
-        this.unknownCode = unknownCode;
+        this.files = files;
     }
 
     /** Where it lies. */
@@ -62,13 +54,20 @@ final class IssuedPack {
 
     /** Content of the files that are published, by their path in the record's folder. */
     NavigableMap<String, byte[]> published() {
+        String beside = "record/" + manifest.folder() + "/";
+        NavigableMap<String, byte[]> published = new TreeMap<>();
+        manifest.published().keySet().forEach(path -> published.put(path, content(beside + path)));
         return published;
+    }
+
+    private byte[] content(String path) {
+        return Objects.requireNonNull(files.get(path), path);
     }
 
     /** What figures.json says of the job; empty if it cannot be read. */
     JsonNode job() {
         try {
-            byte[] figures = published.get(FIGURES);
+            byte[] figures = files.get(FIGURES);
             return figures == null
                     ? MissingNode.getInstance()
                     : JSON.readTree(figures).path("job");
@@ -84,7 +83,7 @@ final class IssuedPack {
 
     /** Content of the page for unknown codes. */
     byte[] unknownCode() {
-        return unknownCode;
+        return content(UNKNOWN_CODE);
     }
 
     /**
@@ -104,24 +103,18 @@ final class IssuedPack {
             throw NotPublished.refused(
                     folder, Message.of(SiteMessage.NOT_A_PACK, folder.toString(), Manifest.FILE), e.reason());
         }
-        Map<String, byte[]> files = new TreeMap<>();
+        NavigableMap<String, byte[]> files = new TreeMap<>();
         List<String> altered = new ArrayList<>();
         manifest.sha256()
                 .forEach((path, digest) -> read(folder.resolve(path), digest)
                         .ifPresentOrElse(content -> files.put(path, content), () -> altered.add(path)));
-        byte[] unknownCode = files.get(UNKNOWN_CODE);
-        if (!altered.isEmpty() || unknownCode == null) {
+        if (!altered.isEmpty() || !files.containsKey(UNKNOWN_CODE)) {
             throw NotPublished.refused(
                     folder,
                     Message.of(SiteMessage.PACK_ALTERED, altered.isEmpty() ? UNKNOWN_CODE : String.join(", ", altered)),
                     Message.of(SiteMessage.PACK_ALTERED_HINT));
         }
-        String beside = "record/" + manifest.folder() + "/";
-        NavigableMap<String, byte[]> published = new TreeMap<>();
-        manifest.published()
-                .keySet()
-                .forEach(path -> published.put(path, Objects.requireNonNull(files.get(beside + path))));
-        return new IssuedPack(folder, manifest, manifestBytes, published, unknownCode);
+        return new IssuedPack(folder, manifest, manifestBytes, files);
     }
 
     private static Optional<byte[]> read(Path file, String digest) {

@@ -644,8 +644,7 @@ class GuideTest {
     void theCodeIsReadFromThePageByTwoReaders(int dpi, @TempDir Path folder) throws Exception {
         PrintedGuide guide = printed("lantern-moth");
         DemoJob demo = DemoJob.of("lantern-moth");
-        String base = demo.assessment().installer().records();
-        RecordLink link = new RecordLink(base, demo.assessment().job().job().record());
+        RecordLink link = RecordLink.of(demo.assessment());
         int page = pageOf(guide, "Who to call");
         assertThat(guide.text(page))
                 .contains(demo.assessment().job().job().record().toString());

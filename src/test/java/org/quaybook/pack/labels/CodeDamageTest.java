@@ -18,6 +18,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
@@ -51,7 +52,16 @@ class CodeDamageTest {
     @ParameterizedTest
     @FieldSource("org.quaybook.DemoJobs#ALL")
     void codesAreReadAfterDamage(String name) throws IOException, InterruptedException {
-        DemoJob job = DemoJob.demo(name);
+        areRead(name, DemoJob.demo(name));
+    }
+
+    /** The key makes the code of a sealed record two sizes larger, not its modules finer than legible. */
+    @Test
+    void aSealedRecordsCodeIsReadAfterDamage() throws IOException, InterruptedException {
+        areRead("sealed", DemoJob.sealed("lantern-moth", folder));
+    }
+
+    private void areRead(String name, DemoJob job) throws IOException, InterruptedException {
         LabelsPrinted printed = job.print();
         int codes = 0;
         try (PDDocument document = Loader.loadPDF(printed.sheet().pdf())) {

@@ -32,11 +32,12 @@ record DemoJob(Assessment assessment, Words words, Branding branding, RecordLink
         var installer = Objects.requireNonNull(reading.installer());
         Tables tables = Tables.standard(job.job().rulebook());
         Figures figures = Objects.requireNonNull(Figures.of(job, tables).figures());
+        Assessment assessment = Assessment.of(job, installer, figures, tables);
         return new DemoJob(
-                Assessment.of(job, installer, figures, tables),
+                assessment,
                 Words.of("en-GB"),
                 Branding.of(installer, Optional.ofNullable(installer.logo()).map(name -> bytes(folder.resolve(name)))),
-                new RecordLink(installer.records(), job.job().record()));
+                RecordLink.of(assessment));
     }
 
     static DemoJob demo(String name) {
@@ -68,6 +69,15 @@ record DemoJob(Assessment assessment, Words words, Branding branding, RecordLink
             throw new UncheckedIOException(e);
         }
         return read(folder);
+    }
+
+    /** A demo job whose record is sealed. */
+    static DemoJob sealed(String name, Path folder) {
+        return changed(
+                name,
+                folder,
+                "  revision: 1\n",
+                "  sealed: yes\n  seal-key: 3M8V-41QD-ZT7C-0W9X-KE5H-62RB-FY4\n  revision: 1\n");
     }
 
     List<Edition> editions() {

@@ -14,11 +14,12 @@ import java.util.List;
 import java.util.Map;
 
 /** Reads the codes of a printed page with ZXing. */
-final class QrReader {
+public final class QrReader {
 
     private QrReader() {}
 
-    static List<String> read(BufferedImage page) {
+    /** What they say, in no order. */
+    public static List<String> read(BufferedImage page) {
         try {
             Result[] found = new QRCodeMultiReader()
                     .decodeMultiple(

@@ -156,7 +156,7 @@ class QuickCardsTest {
     @FieldSource("org.quaybook.DemoJobs#ALL")
     void theCodeIsThatOfTheRecord(String demo) throws IOException {
         var it = DemoJob.of(demo).assessment();
-        String address = new RecordLink(it.installer().records(), it.job().job().record()).address();
+        String address = RecordLink.of(it).address();
         for (int dpi : new int[] {150, 300}) {
             assertThat(QrReader.read(printed(demo).image(1, dpi)))
                     .as("at " + dpi)

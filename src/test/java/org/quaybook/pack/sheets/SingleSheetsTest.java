@@ -157,7 +157,7 @@ class SingleSheetsTest {
     @FieldSource("org.quaybook.DemoJobs#ALL")
     void eachSaysWhichJobAndOpensItsRecord(String demo) throws IOException {
         Assessment it = it(demo);
-        String address = new RecordLink(it.installer().records(), it.job().job().record()).address();
+        String address = RecordLink.of(it).address();
         for (PrintedGuide sheet : printed(demo).values()) {
             assertThat(text(sheet))
                     .contains(

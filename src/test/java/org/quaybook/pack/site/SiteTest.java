@@ -50,6 +50,7 @@ class SiteTest {
         published.forEach((file, content) -> files.put("record/" + CODE + "/" + file, content));
         files.put("record/404.html", "unknown");
         files.put("worksheet.pdf", "private");
+        files.put("figures.json", published.getOrDefault("figures.json", "{}"));
         for (Map.Entry<String, String> file : files.entrySet()) {
             Path path = folder.resolve(file.getKey());
             Files.createDirectories(path.getParent());
