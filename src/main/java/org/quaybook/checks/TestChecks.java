@@ -65,7 +65,11 @@ final class TestChecks {
         job.rcds().forEach(checks::rcdTested);
         checks.inletTested();
         for (TestResult test : job.tests()) {
-            checks.judge(test);
+            // What was mended and tested again forbids nothing any more.
+            if (job.tests().stream().noneMatch(later -> later.replaces(test))) {
+                checks.judge(test);
+            }
+            checks.drop(test);
         }
         checks.dropTested();
         figures.baseline().items().forEach(checks::joint);
@@ -192,9 +196,6 @@ final class TestChecks {
                     Stated.down(ohms),
                     Stated.asGiven(leastInsulation));
         }
-        if (result instanceof Voltage volts && test.test() == TestKind.VOLTAGE_DROP) {
-            drop(test, volts);
-        }
     }
 
     private void rcdTime(TestResult test, TimeSpan time) {
@@ -228,7 +229,11 @@ final class TestChecks {
     }
 
     /** A first reading against what is expected of copper at 20 °C and every joint; later ones are held against the first. */
-    private void drop(TestResult test, Voltage measured) {
+    private void drop(TestResult test) {
+        if (test.test() != TestKind.VOLTAGE_DROP
+                || !(Given.maybe(test.result()).orElse(null) instanceof Voltage measured)) {
+            return;
+        }
         Optional<Figure<?>> expected = figures.baseline().startedBy(test).flatMap(BaselineFigures.Item::predicted);
         if (expected.isEmpty()
                 || !(expected.get().value() instanceof Voltage predicted)

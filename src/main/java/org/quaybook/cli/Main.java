@@ -25,6 +25,7 @@ import picocli.CommandLine.ParameterException;
             CheckCommand.class,
             ExplainCommand.class,
             RevisitCommand.class,
+            ServiceCommand.class,
             SoldCommand.class,
             KeyCommand.class,
             SealKeyCommand.class,

@@ -14,10 +14,10 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "schema",
         mixinStandardHelpOptions = true,
-        header = "Prints the JSON Schema of the job file for editors, or of figures.json.",
+        header = "Prints the JSON Schema of the job file for editors, or of another file.",
         description = {
             "",
-            "Prints the JSON Schema of the job file or of the installer profile, for editors that complete and check "
+            "Prints the JSON Schema of the job file, the installer profile or the service log, for editors that complete and check "
                     + "YAML while you type, or of figures.json, for programs that read the figures of a pack.",
             ""
         })
@@ -27,6 +27,7 @@ final class SchemaCommand implements Callable<Integer> {
     enum Subject {
         JOB,
         INSTALLER,
+        SERVICE,
         FIGURES
     }
 
@@ -37,7 +38,7 @@ final class SchemaCommand implements Callable<Integer> {
             arity = "0..1",
             paramLabel = "SUBJECT",
             defaultValue = "JOB",
-            description = "JOB, INSTALLER or FIGURES (default: ${DEFAULT-VALUE}).")
+            description = "JOB, INSTALLER, SERVICE or FIGURES (default: ${DEFAULT-VALUE}).")
     private Subject subject = Subject.JOB;
 
     @Override
@@ -49,6 +50,7 @@ final class SchemaCommand implements Callable<Integer> {
                         switch (subject) {
                             case JOB -> JobSchema.job();
                             case INSTALLER -> JobSchema.installer();
+                            case SERVICE -> JobSchema.service();
                             case FIGURES -> FiguresSchema.text();
                         });
         spec.commandLine().getOut().flush();

@@ -47,7 +47,11 @@ final class Binder {
         boolean complete = true;
         for (int i = 0; i < values.length; i++) {
             Field field = fields.get(i);
-            Slot slot = field.form() == Field.Form.PLACE ? Slot.of(at) : slot(field, entries.get(field.key()), at);
+            Slot slot = switch (field.form()) {
+                case PLACE -> Slot.of(at);
+                case BESIDE -> Slot.of(List.of());
+                case LIST, GIVEN, PLAIN -> slot(field, entries.get(field.key()), at);
+            };
             values[i] = slot.value();
             complete &= slot.filled();
         }
@@ -83,7 +87,8 @@ final class Binder {
         return switch (field.form()) {
             case LIST -> Slot.of(list(field, node, at));
             case GIVEN -> Slot.of(new GivenReader(problems, this, found).read(field, node, at));
-            case PLAIN, PLACE -> Slot.of(field.isNested() ? record(field.type(), node, at) : plain(field, node, at));
+            case PLAIN, PLACE, BESIDE ->
+                Slot.of(field.isNested() ? record(field.type(), node, at) : plain(field, node, at));
         };
     }
 

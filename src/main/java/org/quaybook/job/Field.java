@@ -31,7 +31,9 @@ record Field(RecordComponent component, String key, Form form, Class<?> type, bo
         /** Any number of values. */
         LIST,
         /** Not a key: where the record stands, filled in by the reader. */
-        PLACE
+        PLACE,
+        /** Not a key: stands in a file of its own. */
+        BESIDE
     }
 
     private static final ClassValue<List<Field>> FIELDS = new ClassValue<>() {
@@ -48,7 +50,9 @@ record Field(RecordComponent component, String key, Form form, Class<?> type, bo
 
     /** The fields that a job file writes. */
     static List<Field> written(Class<?> record) {
-        return of(record).stream().filter(field -> field.form != Form.PLACE).toList();
+        return of(record).stream()
+                .filter(field -> field.form != Form.PLACE && field.form != Form.BESIDE)
+                .toList();
     }
 
     private static Field of(RecordComponent component) {
@@ -56,7 +60,9 @@ record Field(RecordComponent component, String key, Form form, Class<?> type, bo
         Class<?> raw = component.getType();
         Form form = raw == Place.class
                 ? Form.PLACE
-                : raw == Given.class ? Form.GIVEN : raw == List.class ? Form.LIST : Form.PLAIN;
+                : component.isAnnotationPresent(Beside.class)
+                        ? Form.BESIDE
+                        : raw == Given.class ? Form.GIVEN : raw == List.class ? Form.LIST : Form.PLAIN;
         Class<?> value = type instanceof AnnotatedParameterizedType several
                 ? (Class<?>) several.getAnnotatedActualTypeArguments()[0].getType()
                 : raw;

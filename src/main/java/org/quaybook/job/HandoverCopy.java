@@ -44,6 +44,11 @@ public final class HandoverCopy {
         return clean ? Optional.of(left) : Optional.empty();
     }
 
+    /** Another file of the job with a dash for every mention of the owner's side. */
+    public static String blanked(String text, Job job) {
+        return Mentions.of(ownersSide(job), BLANK).blank(text);
+    }
+
     /**
      * The text without the lines that are the owner's and their translations, and with a dash for every mention.
      *
@@ -54,7 +59,7 @@ public final class HandoverCopy {
         String left = section(sections).matcher(text).replaceAll("");
         left = BERTH.matcher(left).replaceAll("");
         left = withoutStaleTranslations(left, vocabulary);
-        return Mentions.of(ownersSide(job), BLANK).blank(left);
+        return blanked(left, job);
     }
 
     /** The other half of such a line is the text that went, in another language. */

@@ -76,4 +76,23 @@ public record Header(
     public Optional<SealKey> seal() {
         return Boolean.TRUE.equals(sealed) ? Optional.ofNullable(sealKey) : Optional.empty();
     }
+
+    /** The same as a later revision. */
+    Header as(int later, LocalDate day) {
+        return new Header(
+                number,
+                record,
+                sealed,
+                sealKey,
+                later,
+                day,
+                rulebook,
+                languages,
+                labelLanguages,
+                installer,
+                tables,
+                paper,
+                fitter,
+                place);
+    }
 }

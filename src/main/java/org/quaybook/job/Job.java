@@ -62,6 +62,9 @@ public record Job(
         @Means("the texts of this job in other languages of its documents")
         List<Translation> translations,
 
+        @Means("visits after handing over, earliest first") @Beside
+        List<ServiceEntry> service,
+
         Place place) {
     public Job {
         cables = List.copyOf(cables);
@@ -83,6 +86,7 @@ public record Job(
         policyConditions = List.copyOf(policyConditions);
         accounts = List.copyOf(accounts);
         translations = List.copyOf(translations);
+        service = List.copyOf(service);
     }
 
     /** This job with its texts in a language as far as they are translated; what is reckoned from it stays the same. */
@@ -102,7 +106,8 @@ public record Job(
      * @param blank what stands in the place of a name
      */
     public Job withoutPeople(Collection<String> others, Function<String, Optional<String>> role, String blank) {
-        Mentions mentions = Mentions.of(Stream.concat(People.of(this).stream(), others.stream()), blank);
+        Stream<String> people = People.of(this).stream().filter(name -> !name.equals(Owner.WORD));
+        Mentions mentions = Mentions.of(Stream.concat(people, others.stream()), blank);
         return new Rewriting(mentions::blank, role, blank).of(this);
     }
 
@@ -138,6 +143,45 @@ public record Job(
                 rehearsal,
                 ownersFirstMistake,
                 translations,
+                service,
+                place);
+    }
+
+    /** This job after visits: as they left it, and of the last revision. */
+    public Job serviced(ServiceLog log) {
+        List<ServiceEntry> visits = Serviced.entries(settings, log.entries());
+        return new Job(
+                Serviced.header(job, visits),
+                craft,
+                owner,
+                bank,
+                inverter,
+                cables,
+                fuses,
+                isolators,
+                shore,
+                generator,
+                rcds,
+                acCircuits,
+                acBoard,
+                earths,
+                sockets,
+                charging,
+                appliances,
+                together,
+                Serviced.settings(settings, visits),
+                Serviced.tests(tests, visits),
+                deviations,
+                expiries,
+                photos,
+                scope,
+                policyConditions,
+                accounts,
+                rehearsal,
+                ownersFirstMistake,
+                Stream.concat(translations.stream(), log.translations().stream())
+                        .toList(),
+                visits,
                 place);
     }
 }

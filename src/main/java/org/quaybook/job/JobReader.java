@@ -65,6 +65,18 @@ public final class JobReader {
         return new ReadingsReading(reading.value, reading.problems);
     }
 
+    /** Reads the service log of a job; its readings may name whatever the job file names. */
+    public static ServiceReading service(Path file, Job job, Vocabulary vocabulary) {
+        Reading<ServiceLog> reading = file(ServiceLog.class, file, vocabulary, Found.of(job));
+        return new ServiceReading(reading.value, reading.text, reading.problems);
+    }
+
+    /** Reads the text of a service log, without reading or writing anything. */
+    public static ServiceReading parseService(String text, String fileName, Job job, Vocabulary vocabulary) {
+        Reading<ServiceLog> reading = text(ServiceLog.class, text, fileName, vocabulary, Found.of(job));
+        return new ServiceReading(reading.value, reading.text, reading.problems);
+    }
+
     /** What came of one file; the value is null exactly if there is an error. */
     record Reading<R>(@Nullable R value, Found found, String text, List<Diagnostic> problems) {}
 
@@ -111,9 +123,10 @@ public final class JobReader {
         new NameChecks(found, problems, vocabulary, known.names()).check();
         new JobChecks(found, problems).check();
         new StockChecks(found, problems).check();
-        known.visited()
-                .ifPresent(
-                        job -> found.all(Readings.class).forEach(readings -> JobChecks.visit(readings, job, problems)));
+        known.visited().ifPresent(job -> {
+            found.all(Readings.class).forEach(readings -> JobChecks.visit(readings, job, problems));
+            found.all(ServiceLog.class).forEach(log -> new ServiceChecks(log, job, found, problems).check());
+        });
         return new Reading<>(problems.haveErrors() ? null : value.orElse(null), found, text, problems.sorted());
     }
 }

@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
 /**
- * The JSON Schemas (draft 2020-12) of the two files, for editors that complete and check while somebody types. They are
+ * The JSON Schemas (draft 2020-12) of the job file and of the files beside it, for editors that complete and check while somebody types. They are
  * made from the records; a test fails when they no longer fit. {@link JobReader} checks more than they can say.
  */
 public final class JobSchema {
@@ -21,6 +21,11 @@ public final class JobSchema {
     /** The schema of an installer profile. */
     public static String installer() {
         return resource("installer.schema.json");
+    }
+
+    /** The schema of a service log. */
+    public static String service() {
+        return resource("service.schema.json");
     }
 
     private static String resource(String name) {

@@ -9,4 +9,8 @@ public record Owner(
         @Means("name") @Personal String name,
         @Means("telephone") @Personal @Nullable String phone,
         @Means("e-mail") @Personal @Nullable String email,
-        Place place) {}
+        Place place) {
+
+    /** Stands for the owner where it is asked who did something, so that nobody has to be named. */
+    public static final String WORD = "owner";
+}

@@ -18,6 +18,25 @@ public final class SoldCopy {
 
     private SoldCopy() {}
 
+    /**
+     * The service log of a sold job: word for word, with {@link Owner#WORD} where it says that the former owner did something
+     * himself, and a dash wherever else it repeats who he was.
+     *
+     * @param visits the log; empty for none
+     */
+    public static String ofVisits(String visits, Job job) {
+        Owner owner = job.owner();
+        String left = owner == null
+                ? visits
+                : Pattern.compile(
+                                "((?:by|firm)[ \\t]*:[ \\t]*)([\"']?)" + Pattern.quote(owner.name())
+                                        + "\\2(?=[ \\t]*(?:[,}]|#|\\R|\\z))",
+                                Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE)
+                        .matcher(visits)
+                        .replaceAll("$1" + Owner.WORD);
+        return HandoverCopy.blanked(left, job);
+    }
+
     /** A value of the section {@code job}, written a line a key. */
     private static Pattern inHeader(String key, String value) {
         return Pattern.compile(

@@ -2,6 +2,7 @@ package org.quaybook.job;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 import org.quaybook.quantity.Quantity;
@@ -35,6 +36,18 @@ public record TestResult(
         Place place) {
     public TestResult {
         of = List.copyOf(of);
+    }
+
+    /** Whether this is the same test of the same thing done again on a later day, so that it says how it is now. */
+    public boolean replaces(TestResult earlier) {
+        LocalDate before = earlier.on == null ? LocalDate.MIN : earlier.on;
+        return test == earlier.test
+                && Set.copyOf(of).equals(Set.copyOf(earlier.of))
+                && Given.maybe(source).equals(Given.maybe(earlier.source))
+                && (test != TestKind.RCD_TRIP || Given.maybe(at).equals(Given.maybe(earlier.at)))
+                && (outcome != null || Given.maybe(result).isPresent())
+                && on != null
+                && on.isAfter(before);
     }
 
     /** The same test with what a visit says once for all its tests, where the test does not say it itself. */

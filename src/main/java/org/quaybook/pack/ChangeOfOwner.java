@@ -73,7 +73,7 @@ public final class ChangeOfOwner {
      */
     public static Outcome of(Path job, LocalDate on, Path to, @Nullable Path ownTemplates)
             throws NotPrinted, PackFolder.NotWritten {
-        Path file = Files.isDirectory(job) ? job.resolve(Road.USUAL_JOB_NAME) : job;
+        Path file = Road.file(job);
         Road.Judged before = Road.judge(file);
         Assessment it = before.assessment();
         if (it == null) {
@@ -102,7 +102,7 @@ public final class ChangeOfOwner {
         Path trial = file.resolveSibling(file.getFileName() + ".sold.yaml");
         PackFolder.writeFile(trial, now);
         try {
-            Road.Judged after = Road.judge(trial);
+            Road.Judged after = Road.judgeWith(trial, Road.service(file));
             Assessment free = after.assessment();
             if (free == null) {
                 return new Outcome(after.problems(), Optional.empty());
@@ -111,12 +111,22 @@ public final class ChangeOfOwner {
             for (Map.Entry<Path, byte[]> sheet : sheets.entrySet()) {
                 PackFolder.writeFile(sheet.getKey(), sheet.getValue());
             }
+            blankLog(Road.service(file), before.visits(), sold);
             PackFolder.writeFile(kept, before.source().getBytes(StandardCharsets.UTF_8));
             PackFolder.writeFile(file, now);
             return new Outcome(
                     before.problems(), Optional.of(new Done(file, kept, List.copyOf(sheets.keySet()), revision)));
         } finally {
             gone(trial);
+        }
+    }
+
+    /** What was done at a visit can name the former owner, whom nothing would know as such any more. */
+    private static void blankLog(Path log, String visits, Job sold) throws PackFolder.NotWritten {
+        String blanked = SoldCopy.ofVisits(visits, sold);
+        if (!blanked.equals(visits)) {
+            PackFolder.writeFile(kept(log, sold.job().revision()), visits.getBytes(StandardCharsets.UTF_8));
+            PackFolder.writeFile(log, blanked.getBytes(StandardCharsets.UTF_8));
         }
     }
 

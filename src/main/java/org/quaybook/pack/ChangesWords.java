@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.quaybook.pack.changes.Changes;
 import org.quaybook.pack.workings.Workings;
 import org.quaybook.record.Edition;
+import org.quaybook.record.SettingSheet;
 import org.quaybook.text.Words;
 
 /** What a revision changes, in a few sentences for whoever opens the record. */
@@ -15,10 +16,12 @@ final class ChangesWords {
     private static final int MOST = 8;
 
     private final Words words;
+    private final SettingSheet names;
     private final Workings workings;
 
     ChangesWords(Edition edition) {
         this.words = edition.words();
+        this.names = new SettingSheet(edition.assessment().job(), words);
         this.workings = new Workings(edition.assessment().figures(), words, Workings.Places.PATH);
     }
 
@@ -29,6 +32,13 @@ final class ChangesWords {
      */
     List<String> lines(Changes changes, List<String> chapters) {
         List<String> lines = new ArrayList<>();
+        add(
+                lines,
+                "visits",
+                changes.visits().stream()
+                        .map(visit -> words.say(
+                                "record.changes.visit", words.date(visit.date()), names.who(visit.firm()), visit.did()))
+                        .toList());
         add(lines, "labels-on", labels(changes, Changes.Task.PUT_ON));
         add(lines, "labels-new", labels(changes, Changes.Task.REPLACE));
         add(lines, "labels-off", labels(changes, Changes.Task.TAKE_OFF));

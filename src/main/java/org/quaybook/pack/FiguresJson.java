@@ -8,13 +8,18 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
 import org.quaybook.diag.Place;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.Input;
+import org.quaybook.job.Given;
 import org.quaybook.job.Installer;
 import org.quaybook.job.Job;
+import org.quaybook.job.ServiceEntry;
 import org.quaybook.job.Setting;
+import org.quaybook.job.TestResult;
 import org.quaybook.pack.labels.LabelNote;
 import org.quaybook.pack.workings.FormulaWords;
 import org.quaybook.proof.Digest;
@@ -50,6 +55,8 @@ final class FiguresJson {
                         FindingsJson.finding(finding, name(finding.place().file()), words)));
         ArrayNode settings = root.putArray("settings");
         it.job().settings().forEach(setting -> settings.add(setting(setting)));
+        ArrayNode service = root.putArray("service");
+        it.job().service().forEach(entry -> service.add(json.visit(entry)));
         ArrayNode notes = root.putArray("labels");
         labels.forEach(note -> notes.add(json.label(note)));
         return JsonText.of(root);
@@ -78,6 +85,52 @@ final class FiguresJson {
         return node;
     }
 
+    private ObjectNode visit(ServiceEntry entry) {
+        ObjectNode node = NODES.objectNode()
+                .put("revision", entry.revision())
+                .put("date", entry.date().toString())
+                .put("firm", entry.firm())
+                .put("did", entry.did());
+        ArrayNode readings = node.putArray("readings");
+        entry.readings().forEach(test -> readings.add(reading(test)));
+        ArrayNode settings = node.putArray("settings");
+        entry.settings().forEach(setting -> settings.add(setting(setting)));
+        return node;
+    }
+
+    /** What was read, without the name of who tested. */
+    private ObjectNode reading(TestResult test) {
+        ObjectNode node = NODES.objectNode().put("test", word(test.test()));
+        ArrayNode of = node.putArray("of");
+        test.of().forEach(of::add);
+        Given.maybe(test.source()).ifPresent(source -> node.put("source", word(source)));
+        measured(node, "at", test.at());
+        measured(node, "result", test.result());
+        measured(node, "ambient", test.ambient());
+        if (test.outcome() != null) {
+            node.put("outcome", word(test.outcome()));
+        }
+        if (test.on() != null) {
+            node.put("on", test.on().toString());
+        }
+        if (test.instrument() != null) {
+            node.put("instrument", test.instrument());
+        }
+        return node;
+    }
+
+    private void measured(ObjectNode node, String key, @Nullable Given<? extends Quantity> given) {
+        Given.maybe(given).ifPresent(quantity -> {
+            ObjectNode value = node.putObject(key);
+            value(value, quantity);
+            value.put("printed", words.word(quantity));
+        });
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
     /** Without the folders: they say where the installer keeps his jobs, and nothing of the job. */
     private static String name(String file) {
         return file.substring(file.lastIndexOf('/') + 1);
@@ -102,7 +155,7 @@ final class FiguresJson {
         ObjectNode node = NODES.objectNode().put("name", figure.key());
         value(node, figure.value());
         node.put("printed", words.word(figure.stated()))
-                .put("rounding", figure.rounding().name().toLowerCase(java.util.Locale.ROOT))
+                .put("rounding", figure.rounding().name().toLowerCase(Locale.ROOT))
                 .put("formula", FormulaWords.text(figure.working().formula(), words));
         FindingsJson.citation(
                 node,
@@ -132,10 +185,7 @@ final class FiguresJson {
                     .put("at", at(job.place()))
                     .put(
                             "known",
-                            job.provenance()
-                                    .name()
-                                    .toLowerCase(java.util.Locale.ROOT)
-                                    .replace('_', '-'));
+                            job.provenance().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         } else if (input.origin() instanceof Input.FromTable table) {
             node.put("from", "table").put("table", table.table()).put("row", table.row());
             FindingsJson.citation(node, table.citation());

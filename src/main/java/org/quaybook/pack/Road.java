@@ -24,6 +24,7 @@ import org.quaybook.job.Job;
 import org.quaybook.job.JobReader;
 import org.quaybook.job.JobReading;
 import org.quaybook.job.ReadingsReading;
+import org.quaybook.job.ServiceReading;
 import org.quaybook.job.Vocabulary;
 import org.quaybook.pack.changes.Changes;
 import org.quaybook.pack.changes.IssuedBefore;
@@ -56,6 +57,9 @@ public final class Road {
     /** A folder given as a job stands for the file of this name in it. */
     public static final String USUAL_JOB_NAME = "job.yaml";
 
+    /** What was done after handing over stands in a file of this name beside the job file. */
+    public static final String SERVICE_LOG = "service.yaml";
+
     private static final long LARGEST_LOGO = 1 << 20;
 
     private Road() {}
@@ -65,6 +69,7 @@ public final class Road {
      *
      * @param assessment what the documents are made of; null exactly if a problem is an error
      * @param source the job file as it was read
+     * @param visits its service log as it was read; empty if there is none
      * @param problems what is wrong with the input, and warnings
      * @param unfinished the job when it could be read but lacks what the figures need
      */
@@ -72,6 +77,7 @@ public final class Road {
             @Nullable Assessment assessment,
             Branding branding,
             String source,
+            String visits,
             List<Diagnostic> problems,
             Optional<Unfinished> unfinished) {
         public Judged {
@@ -84,26 +90,41 @@ public final class Road {
 
     /** Reads, calculates and judges a job; writes nothing. */
     public static Judged judge(Path job) {
-        return judged(job, Optional.empty());
+        return judged(job, service(file(job)), Optional.empty());
     }
 
     /** The same with the readings of a later visit after the tests of the job. */
     public static Judged judge(Path job, Path readings) {
-        return judged(job, Optional.of(readings));
+        return judged(job, service(file(job)), Optional.of(readings));
     }
 
-    private static Judged judged(Path job, Optional<Path> later) {
-        Path file = Files.isDirectory(job) ? job.resolve(USUAL_JOB_NAME) : job;
+    /** The same of a job whose service log does not lie beside it. */
+    static Judged judgeWith(Path job, Path service) {
+        return judged(job, service, Optional.empty());
+    }
+
+    private static Judged judged(Path job, Path service, Optional<Path> later) {
+        Path file = file(job);
         Vocabulary vocabulary = vocabulary();
         JobReading reading = JobReader.read(file, vocabulary);
         List<Diagnostic> problems = new ArrayList<>(reading.problems());
         Job read = reading.job();
         Installer installer = reading.installer();
         if (read == null || installer == null) {
-            return new Judged(null, Branding.none(), reading.text(), problems, Optional.empty());
+            return new Judged(null, Branding.none(), reading.text(), "", problems, Optional.empty());
+        }
+        Job handedOver = read;
+        String log = "";
+        if (Files.exists(service)) {
+            ServiceReading visits = JobReader.service(service, handedOver, vocabulary);
+            problems.addAll(visits.problems());
+            log = visits.text();
+            if (visits.log() != null) {
+                read = read.serviced(visits.log());
+            }
         }
         if (later.isPresent()) {
-            ReadingsReading visit = JobReader.readings(later.get(), read, vocabulary);
+            ReadingsReading visit = JobReader.readings(later.get(), handedOver, vocabulary);
             problems.addAll(visit.problems());
             if (visit.readings() != null) {
                 read = read.with(visit.readings().tests());
@@ -115,7 +136,7 @@ public final class Road {
                 .with(OwnChapter.read(file.resolveSibling(read.job().installer()), installer, problems));
         Optional<Tables> own = OwnTables.read(file, read, installer, problems);
         if (own.isEmpty()) {
-            return new Judged(null, branding, reading.text(), problems, Optional.empty());
+            return new Judged(null, branding, reading.text(), log, problems, Optional.empty());
         }
         Tables tables = own.get();
         Figures.Outcome outcome = Figures.of(read, tables);
@@ -126,8 +147,27 @@ public final class Road {
                 wrong || figures == null ? null : Assessment.of(read, installer, figures, tables),
                 branding,
                 reading.text(),
+                log,
                 problems,
                 figures == null ? Optional.of(new Unfinished(read, installer)) : Optional.empty());
+    }
+
+    /** The job file that is given itself or by its folder. */
+    public static Path file(Path job) {
+        return Files.isDirectory(job) ? job.resolve(USUAL_JOB_NAME) : job;
+    }
+
+    /**
+     * The service log of a job file: {@value #SERVICE_LOG} of a {@value #USUAL_JOB_NAME}; a job file of another name shares
+     * its folder with others, and its log bears its name too.
+     */
+    public static Path service(Path file) {
+        String name = String.valueOf(file.getFileName());
+        int ending = name.lastIndexOf('.');
+        return file.resolveSibling(
+                name.equals(USUAL_JOB_NAME)
+                        ? SERVICE_LOG
+                        : name.substring(0, ending < 0 ? name.length() : ending) + "-" + SERVICE_LOG);
     }
 
     /** A slip of the pen in a key is one of the right form, but half of these are no keys. */
@@ -296,6 +336,14 @@ public final class Road {
                         words.say("guide.attached.job"),
                         copy.getBytes(StandardCharsets.UTF_8)))
                 .ifPresent(attachments::add);
+        if (!judged.visits().isEmpty()) {
+            attachments.add(new Attachment(
+                    SERVICE_LOG,
+                    "application/yaml",
+                    Attachment.Relation.SOURCE,
+                    words.say("guide.attached.service"),
+                    HandoverCopy.blanked(judged.visits(), job).getBytes(StandardCharsets.UTF_8)));
+        }
         attachments.add(new Attachment(
                 "figures.json",
                 "application/json",
@@ -357,8 +405,8 @@ public final class Road {
      * The files that have a say in a job's pack: the job, the installer profile and what they name. Some may not exist.
      */
     public static List<Path> inputs(Path job) {
-        Path file = Files.isDirectory(job) ? job.resolve(USUAL_JOB_NAME) : job;
-        List<Path> inputs = new ArrayList<>(List.of(file));
+        Path file = file(job);
+        List<Path> inputs = new ArrayList<>(List.of(file, service(file)));
         JobReading reading = JobReader.read(file, vocabulary());
         Job read = reading.job();
         Installer installer = reading.installer();

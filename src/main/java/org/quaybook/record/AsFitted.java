@@ -16,7 +16,6 @@ import org.quaybook.job.Job;
 import org.quaybook.job.Link;
 import org.quaybook.job.Protection;
 import org.quaybook.job.SearchMode;
-import org.quaybook.job.Setting;
 import org.quaybook.job.Vent;
 import org.quaybook.text.Words;
 
@@ -205,22 +204,6 @@ final class AsFitted {
                         .put("neutralBond", known(generator.neutralBond()))
                         .put("where", generator.where())
                         .map();
-    }
-
-    List<Map<String, Object>> settings() {
-        return job.settings().stream().map(this::setting).toList();
-    }
-
-    private Map<String, Object> setting(Setting setting) {
-        return new Rows()
-                .put("device", setting.device())
-                .put("name", setting.name())
-                .put("value", setting.value())
-                .put("was", setting.was())
-                .put("on", setting.on() == null ? "" : words.date(setting.on()))
-                .put("by", setting.by())
-                .put("season", setting.season())
-                .map();
     }
 
     private String known(@Nullable Given<?> given) {

@@ -29,20 +29,21 @@ public final class PublicEdition {
         Words words = edition.words();
         Job job = it.job()
                 .withoutPeople(
-                        Stream.ofNullable(it.installer().contact()).toList(),
-                        role(it, words),
-                        words.say("record.blanked"));
+                        Stream.ofNullable(it.installer().contact()).toList(), role(it), words.say("record.blanked"));
         Installer installer = it.installer().withoutPeople();
         Figures figures = Objects.requireNonNull(
                 Figures.of(job, it.tables()).figures(), "what is calculated does not hang on a name");
         return new PublicEdition(new Edition(Assessment.of(job, installer, figures, it.tables()), words));
     }
 
-    private static Function<String, Optional<String>> role(Assessment it, Words words) {
+    private static Function<String, Optional<String>> role(Assessment it) {
         Owner owner = it.job().owner();
         return name -> {
+            if (name.equals(Owner.WORD)) {
+                return Optional.of(name);
+            }
             if (owner != null && name.equalsIgnoreCase(owner.name())) {
-                return Optional.of(words.say("record.the-owner"));
+                return Optional.of(Owner.WORD);
             }
             boolean ours =
                     Stream.of(it.job().job().fitter(), it.installer().contact()).anyMatch(name::equalsIgnoreCase);

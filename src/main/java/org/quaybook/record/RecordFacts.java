@@ -1,5 +1,7 @@
 package org.quaybook.record;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +10,7 @@ import org.quaybook.checks.Assessment;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.job.Appliance;
 import org.quaybook.job.LoadKind;
+import org.quaybook.job.ServiceEntry;
 import org.quaybook.text.Words;
 
 /**
@@ -40,9 +43,28 @@ public final class RecordFacts {
         facts.put("fittedCables", asFitted.cables());
         facts.put("charging", asFitted.charging());
         facts.put("generator", asFitted.generator());
-        facts.put("settings", asFitted.settings());
+        SettingSheet settings = new SettingSheet(it.job(), words);
+        facts.put("settings", settings.rows());
         facts.put("tests", new TestSheet(it, words).rows());
+        facts.put("service", service(settings));
         return facts;
+    }
+
+    /** Visits after handing over, newest first. */
+    private List<Map<String, Object>> service(SettingSheet settings) {
+        List<ServiceEntry> newestFirst = new ArrayList<>(it.job().service());
+        Collections.reverse(newestFirst);
+        TestSheet tests = new TestSheet(it, words);
+        return newestFirst.stream()
+                .map(entry -> new Rows()
+                        .put("revision", entry.revision().toString())
+                        .put("date", words.date(entry.date()))
+                        .put("firm", settings.who(entry.firm()))
+                        .put("did", entry.did())
+                        .put("tests", tests.rows(entry))
+                        .put("settings", settings.rows(entry))
+                        .map())
+                .toList();
     }
 
     private List<String> heating() {

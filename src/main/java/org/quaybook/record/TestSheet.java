@@ -5,10 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
+import org.quaybook.diag.Place;
 import org.quaybook.job.Given;
 import org.quaybook.job.Provenance;
+import org.quaybook.job.ServiceEntry;
 import org.quaybook.job.TestKind;
 import org.quaybook.job.TestResult;
 import org.quaybook.reference.Citation;
@@ -30,7 +34,19 @@ public final class TestSheet {
     }
 
     List<Map<String, Object>> rows() {
-        return it.job().tests().stream().map(this::row).toList();
+        Set<Place> later = it.job().service().stream()
+                .flatMap(entry -> entry.readings().stream())
+                .map(TestResult::place)
+                .collect(Collectors.toSet());
+        return it.job().tests().stream()
+                .filter(test -> !later.contains(test.place()))
+                .map(this::row)
+                .toList();
+    }
+
+    /** What a visit after handing over read. */
+    List<Map<String, Object>> rows(ServiceEntry entry) {
+        return entry.readings().stream().map(this::row).toList();
     }
 
     private Map<String, Object> row(TestResult test) {

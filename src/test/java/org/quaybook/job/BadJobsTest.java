@@ -20,7 +20,7 @@ import org.quaybook.diag.Severity;
 /**
  * Each file of {@code jobs/bad} has beside it what reading it must say: {@code <name>.yaml} and {@code <name>.expected}
  * with one {@code line:column key | argument | argument} each and its hints indented below. A file named
- * {@code installer-*.yaml} is read as an installer profile. A case that begins with {@code #edit} is full.yaml with each
+ * {@code installer-*.yaml} is read as an installer profile, {@code service-*.yaml} as the service log of full.yaml. A case that begins with {@code #edit} is full.yaml with each
  * {@code #- text} replaced by the {@code #+ text} after it.
  */
 class BadJobsTest {
@@ -40,18 +40,29 @@ class BadJobsTest {
     void saysWhatIsWrong(Path file) {
         String name = Objects.requireNonNull(file.getFileName()).toString();
         String text = edited(JobFiles.text(file));
-        JobReading reading = name.startsWith("installer-")
-                ? JobReader.parseInstaller(text, name)
-                : JobReader.parse(text, name, JobFiles.VOCABULARY);
+        boolean usable;
+        List<Diagnostic> problems;
+        if (name.startsWith("service-")) {
+            Job job =
+                    Objects.requireNonNull(JobReader.parse(JobFiles.text("full.yaml"), "full.yaml", JobFiles.VOCABULARY)
+                            .job());
+            ServiceReading reading = JobReader.parseService(text, name, job, JobFiles.VOCABULARY);
+            usable = reading.log() != null;
+            problems = reading.problems();
+        } else {
+            JobReading reading = name.startsWith("installer-")
+                    ? JobReader.parseInstaller(text, name)
+                    : JobReader.parse(text, name, JobFiles.VOCABULARY);
+            usable = reading.job() != null || reading.installer() != null;
+            problems = reading.problems();
+        }
 
-        KeptFile.assertSame(BAD.resolve(name.replace(".yaml", ".expected")), said(reading.problems()), "cases");
-        assertThat(reading.job() == null && reading.installer() == null)
-                .isEqualTo(reading.problems().stream().anyMatch(problem -> problem.severity() == Severity.ERROR));
-        assertThat(reading.problems())
+        KeptFile.assertSame(BAD.resolve(name.replace(".yaml", ".expected")), said(problems), "cases");
+        assertThat(usable).isNotEqualTo(problems.stream().anyMatch(problem -> problem.severity() == Severity.ERROR));
+        assertThat(problems)
                 .allMatch(
                         problem -> problem.rule().equals(problem.message().key().key()));
-        assertThat(reading.problems())
-                .allMatch(problem -> problem.place().file().equals(name));
+        assertThat(problems).allMatch(problem -> problem.place().file().equals(name));
     }
 
     /** Applies the edits of a case to the full job; every edit must apply exactly once. */

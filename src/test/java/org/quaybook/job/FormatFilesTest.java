@@ -31,12 +31,17 @@ class FormatFilesTest {
                 SCHEMAS.resolve("installer.schema.json"),
                 SchemaWriter.write(Installer.class, "Quaybook installer profile"),
                 "schema");
+        KeptFile.assertSame(
+                SCHEMAS.resolve("service.schema.json"),
+                SchemaWriter.write(ServiceLog.class, "Quaybook service log"),
+                "schema");
     }
 
     @Test
     void programShowsTheSchemas() {
         assertThat(JobSchema.job()).isEqualTo(JobFiles.text(SCHEMAS.resolve("job.schema.json")));
         assertThat(JobSchema.installer()).isEqualTo(JobFiles.text(SCHEMAS.resolve("installer.schema.json")));
+        assertThat(JobSchema.service()).isEqualTo(JobFiles.text(SCHEMAS.resolve("service.schema.json")));
     }
 
     @Test

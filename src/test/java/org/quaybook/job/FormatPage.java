@@ -15,6 +15,8 @@ final class FormatPage {
         format.record(Job.class, "", 3);
         format.page.append("\n## The installer profile\n");
         format.record(Installer.class, "", 3);
+        format.page.append("\n## The service log\n");
+        format.record(ServiceLog.class, "", 3);
         return format.page.toString();
     }
 

@@ -70,7 +70,6 @@ class JobWordsTest {
                 || (message.name().startsWith("FILE_") && message != JobMessage.FILE_EMPTY)
                 || message == JobMessage.WHOLE_FILE
                 || message == JobMessage.READINGS_OF_OTHER_JOB
-                || message == JobMessage.VISIT_BEFORE_HANDOVER
                 || message == JobMessage.REFUSED;
     }
 

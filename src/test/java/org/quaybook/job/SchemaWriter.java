@@ -80,7 +80,7 @@ final class SchemaWriter {
         ObjectNode schema = switch (field.form()) {
             case LIST -> list(field);
             case GIVEN -> reference("given-" + name(field.type()), given(field.type()));
-            case PLAIN, PLACE -> single(field);
+            case PLAIN, PLACE, BESIDE -> single(field);
         };
         schema.put("description", description(field));
         field.annotation(Within.class)

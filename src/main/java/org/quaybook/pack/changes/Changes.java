@@ -24,9 +24,16 @@ import java.util.stream.Stream;
  * @param labels to be put on, replaced or taken off
  * @param findings of the checks that have come or gone
  * @param settings that have another value
+ * @param visits that were made since
  */
 public record Changes(
-        int from, LocalDate date, List<Value> figures, List<Label> labels, List<Found> findings, List<Value> settings) {
+        int from,
+        LocalDate date,
+        List<Value> figures,
+        List<Label> labels,
+        List<Found> findings,
+        List<Value> settings,
+        List<Visit> visits) {
 
     private static final Pattern HEADING = Pattern.compile("<h1[^>]*>(.*?)</h1>", Pattern.DOTALL);
     private static final Pattern CHAPTER = Pattern.compile("<section class=\"chapter chapter-([a-z]+)\">");
@@ -36,7 +43,11 @@ public record Changes(
         labels = List.copyOf(labels);
         findings = List.copyOf(findings);
         settings = List.copyOf(settings);
+        visits = List.copyOf(visits);
     }
+
+    /** A visit after handing over. */
+    public record Visit(LocalDate date, String firm, String did) {}
 
     /**
      * A value that is another now.
@@ -94,7 +105,15 @@ public record Changes(
                         old.path("settings"),
                         now.path("settings"),
                         "value",
-                        node -> text(node, "device") + ": " + text(node, "name")));
+                        node -> text(node, "device") + ": " + text(node, "name")),
+                visits(old.path("service"), now.path("service")));
+    }
+
+    private static List<Visit> visits(JsonNode before, JsonNode now) {
+        Function<JsonNode, String> name = JsonNode::toString;
+        return only(byName(now, name), byName(before, name))
+                .map(node -> new Visit(LocalDate.parse(text(node, "date")), text(node, "firm"), text(node, "did")))
+                .toList();
     }
 
     private static String text(JsonNode node, String key) {

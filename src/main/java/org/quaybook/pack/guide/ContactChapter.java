@@ -6,6 +6,7 @@ import org.quaybook.job.Given;
 import org.quaybook.job.Rehearsal;
 import org.quaybook.record.RecordLink;
 import org.quaybook.record.Rows;
+import org.quaybook.record.SettingSheet;
 import org.quaybook.render.QrCode;
 
 /** Whom to call, where the record is, and that the guide was handed over. */
@@ -28,7 +29,19 @@ final class ContactChapter {
                 .put("key", link.printedKey())
                 .put("shown", shown())
                 .put("shownOn", shownOn())
+                .put("service", service())
                 .map();
+    }
+
+    private List<Map<String, Object>> service() {
+        SettingSheet names = new SettingSheet(brief.job(), brief.words());
+        return brief.job().service().stream()
+                .map(entry -> new Rows()
+                        .put("on", brief.words().date(entry.date()))
+                        .put("firm", names.who(entry.firm()))
+                        .put("did", entry.did())
+                        .map())
+                .toList();
     }
 
     private String shownOn() {

@@ -8,8 +8,8 @@ import org.quaybook.diag.Severity;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
 import org.quaybook.job.Protection;
-import org.quaybook.job.Setting;
 import org.quaybook.record.Rows;
+import org.quaybook.record.SettingSheet;
 
 /** What the data sheet of the installation shows beyond the facts that all documents share. */
 final class SheetChapter {
@@ -31,9 +31,7 @@ final class SheetChapter {
                 .put(
                         "isolators",
                         brief.job().isolators().stream().map(this::isolator).toList())
-                .put(
-                        "settings",
-                        brief.job().settings().stream().map(this::setting).toList())
+                .put("settings", new SettingSheet(brief.job(), brief.words()).rows())
                 .put("generator", generator())
                 .put("accepted", accepted())
                 .put("open", open(false))
@@ -69,15 +67,6 @@ final class SheetChapter {
 
     private String isolated(String what) {
         return SOURCES.contains(what) ? brief.words().say("guide.sheet.source." + what) : what;
-    }
-
-    private Map<String, Object> setting(Setting setting) {
-        return new Rows()
-                .put("device", setting.device())
-                .put("name", setting.name())
-                .put("value", setting.value())
-                .put("on", setting.on() == null ? "" : brief.words().date(setting.on()))
-                .map();
     }
 
     private List<String> accepted() {

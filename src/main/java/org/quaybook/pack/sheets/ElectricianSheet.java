@@ -1,6 +1,7 @@
 package org.quaybook.pack.sheets;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,11 +19,11 @@ import org.quaybook.job.Given;
 import org.quaybook.job.Inverter;
 import org.quaybook.job.Photo;
 import org.quaybook.job.Rcd;
-import org.quaybook.job.Setting;
 import org.quaybook.job.TestKind;
 import org.quaybook.job.TestResult;
 import org.quaybook.quantity.Torque;
 import org.quaybook.record.Rows;
+import org.quaybook.record.SettingSheet;
 
 /** For the next electrician before he travels: how it goes dead, how it is set, what fits, what to bring. */
 final class ElectricianSheet {
@@ -49,9 +50,7 @@ final class ElectricianSheet {
         return new Rows()
                 .put("prove", prove())
                 .put("settings", settings())
-                .put(
-                        "changed",
-                        notes.job().settings().stream().map(this::setting).toList())
+                .put("changed", changed())
                 .put(
                         "fuses",
                         notes.it().figures().fuses().stream().map(this::fuse).toList())
@@ -123,14 +122,21 @@ final class ElectricianSheet {
         return said.isEmpty() || delay == null ? said : notes.say("after", said, notes.known(delay));
     }
 
-    private Map<String, Object> setting(Setting setting) {
-        return new Rows()
-                .put("what", notes.say("electrician.setting", setting.device(), setting.name()))
-                .put("value", setting.value())
-                .put("was", setting.was())
-                .put("on", setting.on() == null ? "" : notes.words().date(setting.on()))
-                .put("by", setting.by())
-                .map();
+    /** As left, with the device named first. */
+    private List<Map<String, Object>> changed() {
+        return new SettingSheet(notes.job(), notes.words())
+                .rows().stream()
+                        .map(row -> {
+                            Map<String, Object> named = new LinkedHashMap<>(row);
+                            named.put(
+                                    "what",
+                                    notes.say(
+                                            "electrician.setting",
+                                            String.valueOf(row.get("device")),
+                                            String.valueOf(row.get("name"))));
+                            return named;
+                        })
+                        .toList();
     }
 
     private Map<String, Object> fuse(FuseFigures fuse) {

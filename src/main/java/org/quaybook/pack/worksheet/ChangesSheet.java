@@ -7,22 +7,26 @@ import org.quaybook.checks.Assessment;
 import org.quaybook.pack.changes.Changes;
 import org.quaybook.pack.workings.Workings;
 import org.quaybook.record.Rows;
+import org.quaybook.record.SettingSheet;
 import org.quaybook.text.Words;
 
 /** What a revision changes, for whoever puts on labels and swaps pages. */
 final class ChangesSheet {
 
     private final Words words;
+    private final SettingSheet names;
     private final Workings workings;
 
     ChangesSheet(Assessment it, Words words) {
         this.words = words;
+        this.names = new SettingSheet(it.job(), words);
         this.workings = new Workings(it.figures(), words, Workings.Places.PATH);
     }
 
     Map<String, Object> facts(Changes changes, List<String> chapters) {
         return new Rows()
                 .put("since", words.say("worksheet.changes.since", changes.from(), words.date(changes.date())))
+                .put("visits", changes.visits().stream().map(this::visit).toList())
                 .put("labels", changes.labels().stream().map(this::label).toList())
                 .put(
                         "settings",
@@ -32,6 +36,14 @@ final class ChangesSheet {
                 .put("findings", changes.findings().stream().map(this::finding).toList())
                 .put("chapters", chapters)
                 .put("figures", changes.figures().stream().map(this::figure).toList())
+                .map();
+    }
+
+    private Map<String, Object> visit(Changes.Visit visit) {
+        return new Rows()
+                .put("on", words.date(visit.date()))
+                .put("firm", names.who(visit.firm()))
+                .put("did", visit.did())
                 .map();
     }
 
