@@ -72,6 +72,20 @@ final class LayoutAgent extends ITextUserAgent {
         if (content.isEmpty()) {
             return new ImageResource(name, null);
         }
+        Optional<PixelSize> size = PixelSize.of(content.get());
+        if (size.filter(PixelSize::isTooLarge).isPresent()) {
+            faults.add(
+                    RenderMessage.PICTURE_TOO_LARGE,
+                    name,
+                    size.get().width(),
+                    size.get().height(),
+                    PixelSize.MOST_PIXELS);
+            return new ImageResource(name, null);
+        }
+        if (size.isEmpty()) {
+            faults.add(RenderMessage.PICTURE_UNREADABLE, name);
+            return new ImageResource(name, null);
+        }
         try {
             Image image = Image.getInstance(content.get());
             image.scaleAbsolute(image.getPlainWidth() * dotsPerPixel, image.getPlainHeight() * dotsPerPixel);

@@ -18,8 +18,10 @@ public enum RenderMessage implements MessageKey {
     GLYPH_MISSING("render.glyph-missing"),
     /** A style sheet or picture that nobody handed in (its name). */
     RESOURCE_MISSING("render.resource-missing"),
-    /** A picture that cannot be read (its name). */
+    /** A picture that cannot be read, or is no PNG or JPEG (its name). */
     PICTURE_UNREADABLE("render.picture-unreadable"),
+    /** A picture of more pixels than anybody needs on paper (its name, width, height, most pixels in all). */
+    PICTURE_TOO_LARGE("render.picture-too-large"),
     /** A mistake in a style sheet (what the layout engine says). */
     CSS_FAULT("render.css-fault"),
     /** A font family that is not one of ours (its name). */
