@@ -26,6 +26,8 @@ final class SvgDrawing {
     /** JSVG's caches are plain maps without a lock of their own. */
     private static final Object JSVG = new Object();
 
+    private static final double FLATTEST = 1000;
+
     private static final Lazy<Boolean> FONTS = new Lazy<>(SvgDrawing::registerFonts);
 
     private final SVGDocument document;
@@ -72,9 +74,23 @@ final class SvgDrawing {
                 if (document == null && log.warnings().isEmpty()) {
                     faults.add(RenderMessage.SVG_FAULT, "cannot be read");
                 }
-                return Optional.ofNullable(document).map(read -> new SvgDrawing(read, own));
+                return Optional.ofNullable(document)
+                        .map(read -> new SvgDrawing(read, own))
+                        .filter(drawing -> drawing.hasSize(faults));
             }
         }
+    }
+
+    /** What has no size, or is next to a line, cannot be scaled into a box with its proportions kept. */
+    private boolean hasSize(Faults faults) {
+        double proportion = width() / height();
+        boolean sized = width() > 0 && height() > 0 && proportion <= FLATTEST && proportion >= 1 / FLATTEST;
+        if (!sized) {
+            faults.add(
+                    RenderMessage.SVG_FAULT,
+                    "size " + Millimetres.plain(width()) + " × " + Millimetres.plain(height()));
+        }
+        return sized;
     }
 
     /** JSVG measures with AWT's fonts: those must be the ones that get embedded. */

@@ -19,6 +19,10 @@ final class SvgRules {
     static final String NAMESPACE = "http://www.w3.org/2000/svg";
 
     private static final Set<String> REFUSED = Set.of("script", "foreignObject", "image", "animate", "set", "a");
+
+    /** Turn vectors into pixels, as many as the drawing asks for. */
+    private static final Set<String> IN_PIXELS = Set.of("filter", "mask", "pattern");
+
     private static final Pattern URL = Pattern.compile("url\\(\\s*['\"]?([^'\")]*)", Pattern.CASE_INSENSITIVE);
     private static final Pattern FAMILY = Pattern.compile("font-family\\s*:\\s*([^;}]*)", Pattern.CASE_INSENSITIVE);
     private static final Pattern SHORTHAND = Pattern.compile("(^|[;{\\s])font\\s*:", Pattern.CASE_INSENSITIVE);
@@ -49,6 +53,9 @@ final class SvgRules {
         String name = Xml.localName(element);
         if (REFUSED.contains(name)) {
             faults.add(RenderMessage.ACTIVE_CONTENT, name);
+        }
+        if (IN_PIXELS.contains(name)) {
+            faults.add(RenderMessage.SVG_FAULT, "<" + name + ">, which is drawn in pixels");
         }
         for (Node attribute : Xml.attributes(element)) {
             checkAttribute(Xml.localName(attribute), attribute.getNodeValue());

@@ -29,8 +29,14 @@ import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
 
-/** Reads and writes XML that can reach nothing outside itself: document types, and with them entities, are refused. */
+/**
+ * Reads and writes XML that can reach nothing outside itself: document types, and with them entities, are refused; so is
+ * nesting so deep that going through it would use up the stack.
+ */
 final class Xml {
+
+    /** The deepest page of ours has some twenty. */
+    private static final int MOST_DEPTH = 200;
 
     private static final ErrorHandler STRICT = new ErrorHandler() {
         @Override
@@ -75,6 +81,7 @@ final class Xml {
             factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
             factory.setAttribute(XMLConstants.ACCESS_EXTERNAL_DTD, "");
             factory.setAttribute(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
+            factory.setAttribute("http://www.oracle.com/xml/jaxp/properties/maxElementDepth", MOST_DEPTH);
             factory.setXIncludeAware(false);
             factory.setExpandEntityReferences(false);
             DocumentBuilder builder = factory.newDocumentBuilder();

@@ -310,6 +310,64 @@ class HandbookTest {
         assertThat(faults(body, Resources.none())).extracting(Diagnostic::rule).contains(rule);
     }
 
+    /** Drawings that would take more memory, time or stack than there is, each in less than a kilobyte or deep only. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "<filter id='f' x='-1000' y='-1000' width='20000' height='20000'><feGaussianBlur stdDeviation='1e6'/></filter>"
+                        + "<rect width='9' height='9' filter='url(#f)'/>|<filter>",
+                "<pattern id='p' width='100000' height='100000' patternUnits='userSpaceOnUse'><rect width='1' height='1'/></pattern>"
+                        + "<rect width='9' height='9' fill='url(#p)'/>|<pattern>",
+                "<mask id='m'><rect width='1e6' height='1e6'/></mask><rect width='1e6' height='1e6' mask='url(#m)'/>|<mask>",
+                "<g id='a'><use href='#a'/></g>|Cyclic",
+            })
+    void refusesDrawingsThatAskForTooMuch(String content, String named) {
+        String svg = "<svg xmlns='http://www.w3.org/2000/svg' width='9' height='9'>" + content + "</svg>";
+        assertThat(faultsInDrawing(svg)).anySatisfy(fault -> {
+            assertThat(fault.rule()).isEqualTo("render.svg-fault");
+            assertThat(fault.message().arguments().toString()).contains(named);
+        });
+    }
+
+    @Test
+    void refusesADrawingThatMultipliesItself() {
+        StringBuilder tenfold = new StringBuilder("<defs><path id='n0' d='M0 0h1'/>");
+        for (int power = 1; power <= 8; power++) {
+            tenfold.append("<g id='n").append(power).append("'>");
+            tenfold.append(("<use href='#n" + (power - 1) + "'/>").repeat(10)).append("</g>");
+        }
+        String svg = "<svg xmlns='http://www.w3.org/2000/svg' width='9' height='9'>" + tenfold
+                + "</defs><use href='#n8'/></svg>";
+        assertThat(faultsInDrawing(svg)).extracting(Diagnostic::rule).containsExactly("render.svg-fault");
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {2_000, 200_000})
+    void refusesNestingThatNoStackBears(int depth) {
+        String deep = "<g>".repeat(depth) + "</g>".repeat(depth);
+        assertThat(faultsInDrawing("<svg xmlns='http://www.w3.org/2000/svg' width='9' height='9'>" + deep + "</svg>"))
+                .extracting(Diagnostic::rule)
+                .containsExactly("render.xml-syntax");
+        assertThat(faults(deep.replace("g>", "div>"), Resources.none()))
+                .extracting(Diagnostic::rule)
+                .containsExactly("render.xml-syntax");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 9", "9, 0", "-9, 9", "1e30, 1", "1, 1e30"})
+    void refusesADrawingWithoutProportions(String width, String height) {
+        String svg = "<svg xmlns='http://www.w3.org/2000/svg' width='" + width + "' height='" + height
+                + "'><rect width='1' height='1'/></svg>";
+        assertThat(faultsInDrawing(svg)).extracting(Diagnostic::rule).containsExactly("render.svg-fault");
+    }
+
+    private List<Diagnostic> faultsInDrawing(String svg) {
+        return faults(
+                "<img alt='x' src='logo.svg'/>",
+                Resources.none().with("logo.svg", svg.getBytes(StandardCharsets.UTF_8)));
+    }
+
     @Test
     void tellsWhereTheXmlIsBroken() {
         Diagnostic fault = faultsOf("<html>\n<p>x</html>", Resources.none()).get(0);
