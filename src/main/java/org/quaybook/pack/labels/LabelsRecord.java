@@ -16,8 +16,12 @@ final class LabelsRecord {
 
     private static final double LOGO_HEIGHT = 8;
 
-    private static final Pattern VIEW_BOX =
-            Pattern.compile("viewBox\\s*=\\s*[\"'][-+.\\d]+[ ,]+[-+.\\d]+[ ,]+([.\\d]+)[ ,]+([.\\d]+)");
+    private static final String NUMBER = "([0-9]{1,9}(?:\\.[0-9]{1,9})?|\\.[0-9]{1,9})";
+    private static final Pattern VIEW_BOX = Pattern.compile(
+            "viewBox\\s*=\\s*[\"'][-+.\\d]+[ ,]+[-+.\\d]+[ ,]+" + NUMBER + "[ ,]+" + NUMBER + "\\s*[\"']");
+
+    /** Widest and narrowest logo that gets room of its own proportions. */
+    private static final double WIDEST = 12;
 
     private final LabelFacts facts;
     private final Branding branding;
@@ -65,9 +69,17 @@ final class LabelsRecord {
             return Optional.empty();
         }
         String svg = new String(branding.logo(), StandardCharsets.UTF_8);
+        return Optional.of(new LabelPart.Drawing(svg, LOGO_HEIGHT * proportion(svg), LOGO_HEIGHT));
+    }
+
+    /**
+     * Width by height of the box that a drawing says it fills. 1 if it says none, or one that no label has room for: then it is
+     * drawn smaller, in its own proportions.
+     */
+    static double proportion(String svg) {
         Matcher box = VIEW_BOX.matcher(svg);
-        double aspect = box.find() ? Double.parseDouble(box.group(1)) / Double.parseDouble(box.group(2)) : 1;
-        return Optional.of(new LabelPart.Drawing(svg, LOGO_HEIGHT * aspect, LOGO_HEIGHT));
+        double proportion = box.find() ? Double.parseDouble(box.group(1)) / Double.parseDouble(box.group(2)) : 1;
+        return proportion <= WIDEST && proportion >= 1 / WIDEST ? proportion : 1;
     }
 
     /** Broken after the host: a hyphen put in to break a line would become part of what is typed. */
