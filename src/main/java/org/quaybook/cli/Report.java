@@ -5,6 +5,7 @@ import java.util.List;
 import org.quaybook.checks.Finding;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.diag.Message;
+import org.quaybook.diag.SafeText;
 import org.quaybook.diag.Severity;
 import org.quaybook.text.Words;
 import picocli.CommandLine.Help.Ansi;
@@ -29,10 +30,10 @@ final class Report {
     /** Each problem with file, line and column, the line itself with a caret, and what to do. */
     void problems(List<Diagnostic> problems) {
         for (Diagnostic problem : problems) {
-            String at = problem.place().file().isEmpty() ? "" : problem.place() + ": ";
+            String at = problem.place().file().isEmpty() ? "" : SafeText.shownOnOneLine(problem.place() + ": ");
             to.println(paint(problem.severity(), at) + words.say(problem.message()));
             if (!problem.excerpt().isBlank()) {
-                to.println(INDENT + problem.excerpt());
+                to.println(INDENT + SafeText.shown(problem.excerpt()));
                 to.println(INDENT + " ".repeat(problem.place().position().column()) + "^");
             }
             for (Message hint : problem.hints()) {

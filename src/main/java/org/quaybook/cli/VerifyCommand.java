@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.SafeText;
 import org.quaybook.proof.AddressCopy;
 import org.quaybook.proof.Alteration;
 import org.quaybook.proof.Copy;
@@ -111,7 +112,7 @@ final class VerifyCommand implements Callable<Integer> {
         for (Alteration alteration : verified.alterations()) {
             out.println(words.say(
                     "cli.verify.alteration",
-                    alteration.where().isEmpty() ? given : alteration.where(),
+                    SafeText.shownOnOneLine(alteration.where().isEmpty() ? given : alteration.where()),
                     words.say(alteration.what())));
         }
         verified.notes().forEach(note -> out.println(words.say(note)));

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.Position;
+import org.quaybook.diag.SafeText;
 
 /** Looks through a file's text before YAML does, for what YAML would complain of less helpfully or not at all. */
 final class RawText {

@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.Position;
+import org.quaybook.diag.SafeText;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.events.AliasEvent;

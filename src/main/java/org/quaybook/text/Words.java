@@ -24,6 +24,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.MessageKey;
+import org.quaybook.diag.SafeText;
 import org.quaybook.quantity.ClockTime;
 import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.ConductorSize;
@@ -310,7 +311,8 @@ public final class Words {
         if (argument instanceof Number number) {
             return numbers.plain(number.doubleValue());
         }
-        return argument.toString();
+        // What stood in a file or came from a web host: a terminal must not obey it.
+        return SafeText.shown(argument.toString());
     }
 
     /** The word for a constant: {@code Chemistry.AGM} is {@code term.chemistry.agm}. */

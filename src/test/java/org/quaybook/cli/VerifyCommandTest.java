@@ -95,6 +95,21 @@ class VerifyCommandTest {
         assertThat(err.toString()).contains("cannot be read");
     }
 
+    /** The name of a file can hold what a terminal obeys: ECMA-48, 5.5 (ESC), 5.3 (CSI in one byte), from memory. */
+    @Test
+    void aHostileNameIsShownNotObeyed() throws Exception {
+        Path pack = Files.createDirectory(folder.resolve("pack"));
+        Files.writeString(pack.resolve("issue.json"), """
+                {"program": "quaybook", "number": "1", "record": "81EZ-D3SW-FGV4-RK1Z-H0YD-Q", "revision": 1,
+                 "date": "2026-05-14", "previous": null, "sha256": {"guide.pdf": "%s"}}
+                """.formatted("0".repeat(64)));
+        Files.writeString(pack.resolve("a\u001b[2J\u009b2J\u202e\npack: as issued"), "x");
+        assertThat(run("verify", pack.toString())).isEqualTo(Exit.FORBIDDEN);
+        assertThat(out.toString())
+                .contains("a<U+001B>[2J<U+009B>2J<U+202E><U+000A>")
+                .doesNotContain("\u001b", "\u009b", "\u202e", "\npack: as issued");
+    }
+
     /** The profile's key is half of the possible numbers off: a slip of the pen is told before it is printed. */
     @Test
     void aKeyOfTheProfileThatIsNoneIsTold() throws Exception {
