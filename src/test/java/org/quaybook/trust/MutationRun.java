@@ -179,15 +179,21 @@ final class MutationRun {
         }
     }
 
-    /** Arguments: jobs to try, seed, of how many that can be calculated one is packed; the last two may be left out. */
+    /**
+     * Arguments: jobs to try, seed, of how many that can be calculated one is packed; the last two may be left out. A run
+     * that is stopped tells what it has found so far.
+     */
     public static void main(String[] arguments) throws IOException, InterruptedException {
         int cases = Integer.parseInt(arguments[0]);
         long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 1;
         int everyPack = arguments.length > 2 ? Integer.parseInt(arguments[2]) : 200;
-        Path scratch = Files.createTempDirectory("quaybook-mutations");
-        Tally tally = run(new Plan(seed, cases, everyPack, Duration.ofMinutes(2)), scratch);
-        tally.faults().forEach((fault, change) -> System.out.println(fault + "\n  first by " + change));
-        System.out.println(tally);
-        System.exit(tally.faults().isEmpty() ? 0 : 1);
+        MutationRun run = new MutationRun(
+                new Plan(seed, cases, everyPack, Duration.ofMinutes(2)),
+                Files.createTempDirectory("quaybook-mutations"));
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+            run.tally.faults().forEach((fault, change) -> System.out.println(fault + "\n  first by " + change));
+            System.out.println(run.tally);
+        }));
+        System.exit(run.run().faults().isEmpty() ? 0 : 1);
     }
 }
