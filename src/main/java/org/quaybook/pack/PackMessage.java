@@ -55,8 +55,14 @@ public enum PackMessage implements MessageKey {
     SOLD_NOT_PARTED("pack.sold-not-parted"),
     /** {0} file that should be free for the job file as it was. */
     SOLD_KEPT_ALREADY("pack.sold-kept-already"),
-    /** {0} folder, {1} what the system said. */
+    /** {0} folder, {1} why. */
     CANNOT_WRITE("pack.cannot-write"),
+    /** Why the system refused: {0} the file or folder. */
+    WHY_DENIED("pack.why-denied"),
+    WHY_MISSING("pack.why-missing"),
+    WHY_IN_THE_WAY("pack.why-in-the-way"),
+    /** {0} folder or file that another run is changing. */
+    BUSY("pack.busy"),
     /** {0} folder that holds something else than a pack. */
     NOT_A_PACK("pack.not-a-pack"),
     NOT_A_PACK_HINT("pack.not-a-pack.hint"),

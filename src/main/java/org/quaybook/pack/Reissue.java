@@ -49,9 +49,18 @@ public final class Reissue {
      * @param target the pack's folder
      * @throws NotPrinted as {@link Road#documents}; or if the revision was issued and the job says something else now, or is
      *     not the next one
-     * @throws PackFolder.NotWritten as {@link PackFolder#write}
+     * @throws PackFolder.NotWritten if another run is making the pack, something else than a pack is there, or the system refuses
      */
     public static Written write(Path target, Road.Judged judged, @Nullable Path ownTemplates, String version)
+            throws NotPrinted, PackFolder.NotWritten {
+        // For all of it: what is compared with, signed meanwhile or replaced, would be lost.
+        try (PackFolder folder = PackFolder.claim(target)) {
+            return write(folder, target, judged, ownTemplates, version);
+        }
+    }
+
+    private static Written write(
+            PackFolder folder, Path target, Road.Judged judged, @Nullable Path ownTemplates, String version)
             throws NotPrinted, PackFolder.NotWritten {
         Header job = Objects.requireNonNull(judged.assessment()).job().job();
         IssuedPacks issued = issued(target);
@@ -84,9 +93,9 @@ public final class Reissue {
         List<String> changes = Road.changes(judged, issued, files);
         Optional<Path> kept = issued.keptAt();
         if (kept.isPresent()) {
-            PackFolder.writeNext(target, kept.get(), files);
+            folder.writeNext(kept.get(), files);
         } else {
-            PackFolder.write(target, files);
+            folder.write(files);
         }
         return new Written(kept.isPresent() ? Outcome.FOLLOWS : Outcome.WRITTEN, changes);
     }

@@ -16,6 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** A pack is in place complete or not at all, and nothing that is no pack is ever replaced. */
 class PackFolderTest {
 
+    private static final String MARK = "issue.json";
+
     @TempDir
     Path folder;
 
@@ -33,7 +35,7 @@ class PackFolderTest {
     @Test
     void writesWithFoldersAndLeavesNothingBeside() throws Exception {
         Path target = folder.resolve("deep/er/26-1");
-        PackFolder.write(target, files("one"));
+        PackFolder.write(target, MARK, files("one"));
         assertThat(target.resolve("record/X/index.html")).hasContent("one");
         assertThat(inside(folder.resolve("deep/er"))).isEqualTo(1);
     }
@@ -43,8 +45,8 @@ class PackFolderTest {
         Path target = folder.resolve("26-1");
         Map<String, byte[]> first = files("one");
         first.put("labels-old.pdf", new byte[] {1});
-        PackFolder.write(target, first);
-        PackFolder.write(target, files("two"));
+        PackFolder.write(target, MARK, first);
+        PackFolder.write(target, MARK, files("two"));
         assertThat(target.resolve("issue.json")).hasContent("two");
         assertThat(target.resolve("labels-old.pdf")).doesNotExist();
         assertThat(inside(folder)).isEqualTo(1);
@@ -54,7 +56,7 @@ class PackFolderTest {
     void leavesAFolderAloneThatIsNoPack() throws Exception {
         Path target = Files.createDirectory(folder.resolve("holiday"));
         Files.writeString(target.resolve("photo.jpg"), "sea");
-        assertThatThrownBy(() -> PackFolder.write(target, files("one")))
+        assertThatThrownBy(() -> PackFolder.write(target, MARK, files("one")))
                 .isInstanceOfSatisfying(
                         PackFolder.NotWritten.class,
                         e -> assertThat(e.diagnostic().message().key()).isEqualTo(PackMessage.NOT_A_PACK));
@@ -65,7 +67,7 @@ class PackFolderTest {
     @Test
     void aFileInTheWayIsToldAndKept() throws Exception {
         Path inTheWay = Files.writeString(folder.resolve("packs"), "a file");
-        assertThatThrownBy(() -> PackFolder.write(inTheWay.resolve("26-1"), files("one")))
+        assertThatThrownBy(() -> PackFolder.write(inTheWay.resolve("26-1"), MARK, files("one")))
                 .isInstanceOfSatisfying(
                         PackFolder.NotWritten.class,
                         e -> assertThat(e.diagnostic().message().key()).isEqualTo(PackMessage.CANNOT_WRITE));
@@ -75,10 +77,10 @@ class PackFolderTest {
     @Test
     void aFailureHalfWayKeepsTheEarlierPack() throws Exception {
         Path target = folder.resolve("26-1");
-        PackFolder.write(target, files("one"));
+        PackFolder.write(target, MARK, files("one"));
         Map<String, byte[]> impossible = files("two");
         impossible.put("issue.json/inside-a-file", new byte[] {1});
-        assertThatThrownBy(() -> PackFolder.write(target, impossible)).isInstanceOf(PackFolder.NotWritten.class);
+        assertThatThrownBy(() -> PackFolder.write(target, MARK, impossible)).isInstanceOf(PackFolder.NotWritten.class);
         assertThat(target.resolve("issue.json")).hasContent("one");
         assertThat(inside(folder)).isEqualTo(1);
     }

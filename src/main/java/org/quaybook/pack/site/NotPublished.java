@@ -1,12 +1,16 @@
 package org.quaybook.pack.site;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.diag.Message;
 import org.quaybook.diag.Place;
 import org.quaybook.diag.Position;
 import org.quaybook.diag.Severity;
+import org.quaybook.pack.PackFolder;
+import org.quaybook.pack.SystemReason;
 
 /** A pack was not put onto a site, or a record not taken off it; what was there before is still there. */
 public final class NotPublished extends Exception {
@@ -15,13 +19,17 @@ public final class NotPublished extends Exception {
     private final transient Diagnostic diagnostic;
     private final boolean system;
 
-    private NotPublished(Path at, boolean system, Message message, Message... hints) {
-        super(message.key().key());
+    private NotPublished(Diagnostic diagnostic, boolean system, @Nullable Throwable cause) {
+        super(diagnostic.rule(), cause);
+        this.diagnostic = diagnostic;
         this.system = system;
-        this.diagnostic = new Diagnostic(
+    }
+
+    private static Diagnostic at(Path place, Message message, Message... hints) {
+        return new Diagnostic(
                 Severity.ERROR,
                 message.key().key(),
-                new Place(at.toString(), "", Position.START),
+                new Place(place.toString(), "", Position.START),
                 "",
                 message,
                 List.of(hints));
@@ -29,15 +37,18 @@ public final class NotPublished extends Exception {
 
     /** The pack or the site is not as it should be. */
     static NotPublished refused(Path at, Message message, Message... hints) {
-        return new NotPublished(at, false, message, hints);
+        return new NotPublished(at(at, message, hints), false, null);
     }
 
     /** The system would not write. */
-    static NotPublished unwritten(Path at, Exception cause) {
-        NotPublished refused = new NotPublished(
-                at, true, Message.of(SiteMessage.CANNOT_WRITE, at.toString(), String.valueOf(cause.getMessage())));
-        refused.initCause(cause);
-        return refused;
+    static NotPublished unwritten(Path at, IOException cause) {
+        return new NotPublished(
+                at(at, Message.of(SiteMessage.CANNOT_WRITE, at.toString(), SystemReason.of(cause))), true, cause);
+    }
+
+    /** The pack would not be signed: another run is changing it, or the system would not write. */
+    static NotPublished unsigned(PackFolder.NotWritten cause) {
+        return new NotPublished(cause.diagnostic(), true, cause);
     }
 
     public Diagnostic diagnostic() {

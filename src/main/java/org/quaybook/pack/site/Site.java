@@ -22,6 +22,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Message;
+import org.quaybook.pack.PackFolder;
+import org.quaybook.pack.WholeFile;
 import org.quaybook.proof.Digest;
 import org.quaybook.proof.Manifest;
 import org.quaybook.proof.PrivateKeyFile;
@@ -95,6 +97,25 @@ public final class Site {
      *     refuses
      */
     public Outcome publish(Path pack, PrivateKeyFile key) throws NotPublished {
+        Path place = pack.toAbsolutePath().normalize();
+        if (!Files.isDirectory(Objects.requireNonNullElse(place.getParent(), place))) {
+            throw NotPublished.refused(pack, Message.of(SiteMessage.NOT_A_PACK, pack.toString(), Manifest.FILE));
+        }
+        PackFolder folder;
+        try {
+            // So that what is signed is what lies there.
+            folder = PackFolder.claim(pack);
+        } catch (PackFolder.NotWritten e) {
+            throw NotPublished.unsigned(e);
+        }
+        try {
+            return signed(pack, key);
+        } finally {
+            folder.close();
+        }
+    }
+
+    private Outcome signed(Path pack, PrivateKeyFile key) throws NotPublished {
         IssuedPack issued = IssuedPack.read(pack);
         Optional<String> named = issued.namedKey();
         String ours = key.verifyingKey().toString();
@@ -119,7 +140,7 @@ public final class Site {
                 if (held == null) {
                     throw NotPublished.refused(folder, Message.of(SiteMessage.BUSY, folder.toString()));
                 }
-                clear();
+                clear(folder);
                 return change.make();
             }
         } catch (IOException e) {
@@ -128,7 +149,7 @@ public final class Site {
     }
 
     /** What publishing that was broken off has left. */
-    private void clear() throws IOException {
+    private static void clear(Path folder) throws IOException {
         try (Stream<Path> inside = Files.list(folder)) {
             for (Path left : inside.filter(file -> file.getFileName().toString().startsWith(FRESH))
                     .toList()) {
@@ -164,6 +185,7 @@ public final class Site {
         if (outcome == Outcome.NEW) {
             appear(record, files);
         } else {
+            clear(record);
             if (outcome == Outcome.NEXT) {
                 keep(record, before.get());
             }
@@ -241,9 +263,7 @@ public final class Site {
         Path fresh = Files.createTempDirectory(folder, FRESH);
         try {
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
-                Path path = fresh.resolve(file.getKey());
-                Files.createDirectories(Objects.requireNonNull(path.getParent()));
-                Files.write(path, file.getValue());
+                WholeFile.fill(fresh.resolve(file.getKey()), file.getValue());
             }
             readable(fresh);
             Files.move(fresh, record, StandardCopyOption.ATOMIC_MOVE);
@@ -268,15 +288,13 @@ public final class Site {
                 if (!Digest.of(content).equals(file.getValue())) {
                     throw altered(record, file.getKey());
                 }
-                Path copy = fresh.resolve(file.getKey());
-                Files.createDirectories(Objects.requireNonNull(copy.getParent()));
-                Files.write(copy, content);
+                WholeFile.fill(fresh.resolve(file.getKey()), content);
             }
             for (String name : List.of(Manifest.FILE, Manifest.SIGNATURE_FILE)) {
                 if (!Files.isRegularFile(record.resolve(name), LinkOption.NOFOLLOW_LINKS)) {
                     throw altered(record, name);
                 }
-                Files.copy(record.resolve(name), fresh.resolve(name));
+                WholeFile.fill(fresh.resolve(name), Files.readAllBytes(record.resolve(name)));
             }
             readable(fresh);
             Files.move(fresh, kept, StandardCopyOption.ATOMIC_MOVE);
@@ -348,11 +366,8 @@ public final class Site {
     }
 
     private static void replace(Path file, byte[] content) throws IOException {
-        Path parent = Objects.requireNonNull(file.getParent());
-        Files.createDirectories(parent);
-        Path fresh = parent.resolve("." + file.getFileName() + ".new");
-        Files.write(fresh, content);
-        Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        Files.createDirectories(Objects.requireNonNull(file.getParent()));
+        WholeFile.write(file, content);
     }
 
     /** A temporary folder is for its owner only; a record is to be read by the web server. */
