@@ -48,7 +48,7 @@ import picocli.CommandLine.ParameterException;
                     + "not as issued",
             "  2  bad input or usage; each problem was named with file, line and column",
             "  3  something could not be written; what was there before is still there",
-            "  4  a mistake of the program itself",
+            "  4  a mistake of the program itself, or too little memory; what was there before is still there",
             "",
             "Try:  quaybook pack demo-jobs/lantern-moth",
             "",
@@ -85,17 +85,23 @@ public final class Main implements Runnable {
 
     /** Runs one command line; for tests without a process. */
     static int run(PrintWriter out, PrintWriter err, Ansi ansi, String... arguments) {
-        return new CommandLine(new Main())
-                .setOut(out)
-                .setErr(err)
-                .setColorScheme(CommandLine.Help.defaultColorScheme(ansi))
-                .setUsageHelpWidth(100)
-                .setCaseInsensitiveEnumValuesAllowed(true)
-                .setExecutionExceptionHandler((e, line, parsed) -> {
-                    err.println(Words.of("en-GB").say("cli.our-fault", e.toString()));
-                    e.printStackTrace(err);
-                    return Exit.OUR_FAULT;
-                })
-                .execute(arguments);
+        int code;
+        try {
+            code = new CommandLine(new Main())
+                    .setOut(out)
+                    .setErr(err)
+                    .setColorScheme(CommandLine.Help.defaultColorScheme(ansi))
+                    .setUsageHelpWidth(100)
+                    .setCaseInsensitiveEnumValuesAllowed(true)
+                    .setExecutionExceptionHandler((e, line, parsed) -> Mishap.tell(e, err))
+                    .execute(arguments);
+        } catch (RuntimeException | Error e) {
+            code = Mishap.tell(e, err);
+        }
+        if (out.checkError() && code != Exit.OUR_FAULT) {
+            err.println(Words.of("en-GB").say("cli.output-lost"));
+            return Exit.NOT_WRITTEN;
+        }
+        return code;
     }
 }

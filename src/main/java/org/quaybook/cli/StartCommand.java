@@ -8,7 +8,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -33,6 +32,8 @@ import org.quaybook.job.RecordCode;
 import org.quaybook.job.SealKey;
 import org.quaybook.job.Vocabulary;
 import org.quaybook.pack.Road;
+import org.quaybook.pack.SystemReason;
+import org.quaybook.pack.WholeFile;
 import org.quaybook.reference.Rulebook;
 import org.quaybook.text.Words;
 import picocli.CommandLine.Command;
@@ -197,12 +198,13 @@ final class StartCommand implements Callable<Integer> {
                 asked.get().answers().of(path).ifPresent(answer -> values.put(path, answer));
             }
         }
-        put(file, JobCopy.of(Files.readString(job), values));
         Path profile = job.resolveSibling(header.installer());
         Path beside = file.resolveSibling(header.installer());
+        // The job last: while it is not there, starting again goes on from here.
         if (!Files.exists(beside) && Files.isDirectory(Objects.requireNonNullElse(beside.getParent(), folder()))) {
-            Files.copy(profile, beside);
+            WholeFile.write(beside, Files.readAllBytes(profile));
         }
+        put(file, JobCopy.of(Files.readString(job), values));
         out().println(words.say("start.copied", job.toString()));
         return told();
     }
@@ -215,7 +217,7 @@ final class StartCommand implements Callable<Integer> {
             }
             put(file, text);
         } catch (IOException e) {
-            err().println(words.say("start.not-written", file.toString(), e.toString(), kept().toString()));
+            err().println(words.say("start.not-written", file.toString(), SystemReason.of(e), kept().toString()));
             return Exit.NOT_WRITTEN;
         }
         Files.deleteIfExists(kept());
@@ -289,11 +291,8 @@ final class StartCommand implements Callable<Integer> {
         return Optional.of(new Answers(answers));
     }
 
-    /** Written beside its place and moved in: what is there is whole. */
     private static void put(Path target, String text) throws IOException {
-        Path beside = target.resolveSibling(target.getFileName() + ".new");
-        Files.writeString(beside, text);
-        Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        WholeFile.write(target.toAbsolutePath(), text.getBytes(StandardCharsets.UTF_8));
     }
 
     private PrintWriter out() {

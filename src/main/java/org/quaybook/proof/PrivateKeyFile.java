@@ -271,9 +271,14 @@ public final class PrivateKeyFile {
     private static void create(Path file, String text, FileAttribute<?>... attributes) throws Refused {
         try (var to = Files.newByteChannel(
                 file, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), attributes)) {
-            var bytes = java.nio.ByteBuffer.wrap(text.getBytes(StandardCharsets.US_ASCII));
-            while (bytes.hasRemaining()) {
-                to.write(bytes);
+            try {
+                var bytes = java.nio.ByteBuffer.wrap(text.getBytes(StandardCharsets.US_ASCII));
+                while (bytes.hasRemaining()) {
+                    to.write(bytes);
+                }
+            } catch (IOException e) {
+                delete(file);
+                throw e;
             }
         } catch (FileAlreadyExistsException e) {
             throw new Refused(Message.of(ProofMessage.KEY_EXISTS, file.toString()));

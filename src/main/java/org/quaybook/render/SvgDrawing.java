@@ -99,8 +99,10 @@ final class SvgDrawing {
         for (Typeface face : List.of(Typeface.values())) {
             try {
                 environment.registerFont(Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(face.bytes())));
-            } catch (FontFormatException | IOException e) {
+            } catch (FontFormatException e) {
                 throw new IllegalStateException("not a font: " + face, e);
+            } catch (IOException e) {
+                throw Typeface.unwritten(e);
             }
         }
         return true;

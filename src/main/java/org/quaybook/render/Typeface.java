@@ -8,6 +8,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -91,9 +92,19 @@ enum Typeface {
     private Font loadShapes() {
         try {
             return Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(bytes()));
-        } catch (FontFormatException | IOException e) {
+        } catch (FontFormatException e) {
             throw new IllegalStateException("not a font: " + path, e);
+        } catch (IOException e) {
+            throw unwritten(e);
         }
+    }
+
+    /** The JDK reads a font from a copy that it makes in the system's folder of temporary files. */
+    static UncheckedIOException unwritten(IOException e) {
+        return new UncheckedIOException(
+                e instanceof FileSystemException
+                        ? e
+                        : new IOException(System.getProperty("java.io.tmpdir") + ": " + e.getMessage(), e));
     }
 
     /** The font file. */

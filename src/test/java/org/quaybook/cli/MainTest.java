@@ -340,4 +340,45 @@ class MainTest {
                 .isEqualTo(Exit.BAD_INPUT);
         assertThat(err.toString()).contains("guide/terms.ftlx:2").contains("asks for no,");
     }
+
+    /** A list cut short by a full disk must not pass for a whole one. */
+    @Test
+    void saysThatItsOutputWasLost() {
+        PrintWriter full = new PrintWriter(new java.io.Writer() {
+            @Override
+            public void write(char[] text, int from, int length) throws IOException {
+                throw new IOException("No space left on device");
+            }
+
+            @Override
+            public void flush() {}
+
+            @Override
+            public void close() {}
+        });
+        assertThat(Main.run(full, new PrintWriter(err, true), Ansi.OFF, "stock"))
+                .isEqualTo(Exit.NOT_WRITTEN);
+        assertThat(err.toString()).contains("standard output");
+    }
+
+    @Test
+    void saysWhyAFolderCannotBeWritten() throws IOException {
+        Path file = Files.writeString(folder.resolve("packs"), "a file");
+        assertThat(run("pack", BARGE, "--to", file.toString())).isEqualTo(Exit.NOT_WRITTEN);
+        assertThat(err.toString())
+                .contains("could not be written: " + file + " is in the way. What was there before is still there.");
+        assertThat(file).hasContent("a file");
+    }
+
+    @Test
+    void aTemplateThatCallsItselfIsOneMessage() throws IOException {
+        Path own = Files.createDirectories(folder.resolve("templates"));
+        Path card = Files.createDirectories(own.resolve("sheets")).resolve("quick-card.ftlx");
+        Files.writeString(card, "<#macro round><@round/></#macro><@round/>");
+        assertThat(run("pack", BARGE, "--to", folder.resolve("packs").toString(), "--templates", own.toString()))
+                .isEqualTo(Exit.OUR_FAULT);
+        assertThat(err.toString()).contains("nested too deeply");
+        assertThat(err.toString().lines().count()).isLessThan(30);
+        assertThat(folder.resolve("packs")).doesNotExist();
+    }
 }
