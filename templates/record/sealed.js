@@ -119,6 +119,7 @@ function show(page, key) {
   document.querySelectorAll('a[href^="#"]').forEach(link => {
     link.setAttribute('href', '#' + key + '/' + link.getAttribute('href').slice(1));
   });
+  openBaseline();
   document.querySelectorAll('a[data-earlier]').forEach(link => { link.hash = key; });
 }
 

@@ -30,36 +30,66 @@ public record Drift(double factor, double least) {
         UNCLEAR
     }
 
+    /** Less than binary fractions leave over between 0.3 and 1.5 times 0.2. */
+    public static final double NOISE = 1e-9;
+
+    /**
+     * What the rule means for one first reading, as numbers that later ones are held against.
+     *
+     * @param first the first reading
+     * @param up from here on a reading is larger
+     * @param down up to here it is smaller
+     * @param tolerance the least difference that counts; a blur above it hides everything
+     */
+    public record Limits(double first, double up, double down, double tolerance) {
+
+        /**
+         * Judges a later reading where the larger is the worse.
+         *
+         * @param blur how far apart two readings of the same thing may lie, not negative
+         */
+        public Judgement larger(double now, double blur) {
+            if (now >= up - NOISE * Math.abs(up)) {
+                return now - first > blur * (1 + NOISE) ? Judgement.MOVED : Judgement.UNCLEAR;
+            }
+            if (now <= down + NOISE * Math.abs(down)) {
+                return first - now > blur * (1 + NOISE) ? Judgement.BETTER : Judgement.UNCLEAR;
+            }
+            return blur > tolerance ? Judgement.UNCLEAR : Judgement.STEADY;
+        }
+
+        /** Judges a later reading where the smaller is the worse. */
+        public Judgement smaller(double now, double blur) {
+            return switch (larger(now, blur)) {
+                case MOVED -> Judgement.BETTER;
+                case BETTER -> Judgement.MOVED;
+                case STEADY -> Judgement.STEADY;
+                case UNCLEAR -> Judgement.UNCLEAR;
+            };
+        }
+    }
+
+    /** The rule for a first reading. */
+    public Limits limits(double first) {
+        return new Limits(
+                first,
+                Math.max(factor * first, first + least),
+                Math.min(first / factor, first - least),
+                Math.max((factor - 1) * first, least));
+    }
+
     /**
      * Compares two readings of which the larger is the worse.
      *
      * @param blur how far apart two readings of the same thing may lie, not negative
      */
     public Judgement larger(double first, double now, double blur) {
-        if (exceeds(now, first)) {
-            return now - first > blur * (1 + NOISE) ? Judgement.MOVED : Judgement.UNCLEAR;
-        }
-        if (exceeds(first, now)) {
-            return first - now > blur * (1 + NOISE) ? Judgement.BETTER : Judgement.UNCLEAR;
-        }
-        return blur > Math.max((factor - 1) * first, least) ? Judgement.UNCLEAR : Judgement.STEADY;
+        return limits(first).larger(now, blur);
     }
 
     /** Compares two readings of which the smaller is the worse. */
     public Judgement smaller(double first, double now, double blur) {
-        return switch (larger(first, now, blur)) {
-            case MOVED -> Judgement.BETTER;
-            case BETTER -> Judgement.MOVED;
-            case STEADY -> Judgement.STEADY;
-            case UNCLEAR -> Judgement.UNCLEAR;
-        };
-    }
-
-    /** Less than binary fractions leave over between 0.3 and 1.5 times 0.2. */
-    private static final double NOISE = 1e-9;
-
-    private boolean exceeds(double one, double other) {
-        return one >= factor * other * (1 - NOISE) && one - other >= least * (1 - NOISE);
+        return limits(first).smaller(now, blur);
     }
 
     /**

@@ -22,8 +22,6 @@ import org.quaybook.quantity.Stated;
 import org.quaybook.quantity.Temperature;
 import org.quaybook.quantity.TimeSpan;
 import org.quaybook.quantity.Voltage;
-import org.quaybook.reference.Found;
-import org.quaybook.reference.RcdTimes;
 import org.quaybook.reference.TestLimits;
 
 /** Tests that are missing, failed or do not fit the figures. */
@@ -32,10 +30,6 @@ final class TestChecks {
     private static final double OHMS_PER_MEGOHM = 1e6;
     private static final Voltage JOINT_MOST = new Voltage(most("joint-drop") / 1000);
     private static final double JOINT_RISE_MOST = most("joint-rise");
-    /** Readings at a tenth less than five times or twice the rating still count as such. */
-    private static final double FIVE_TIMES = 4.5;
-
-    private static final double TWICE = 1.8;
     private static final double DROP_HIGH = 1.5;
     private static final double DROP_LOW = 0.5;
 
@@ -199,33 +193,11 @@ final class TestChecks {
     }
 
     private void rcdTime(TestResult test, TimeSpan time) {
-        Quantity at = Given.maybe(test.at()).orElse(null);
-        double multiple = at instanceof Current current
-                ? rating(test).map(current::ratioTo).orElse(1.0)
-                : 1;
-        TimeSpan most = most(multiple);
+        TimeSpan most = TripTime.most(test, job, tables);
         if (time.compareTo(most) > 0) {
             findings.add(
                     Severity.FORBIDS, Check.RCD_SLOW, test.place(), test.of(), Stated.up(time), Stated.asGiven(most));
         }
-    }
-
-    /** A rulebook that knows no test at five times knows none at twice either: both count as one at the rated current. */
-    private TimeSpan most(double multiple) {
-        Optional<TimeSpan> fiveTimes = tables.rules().rcd().timeAtFiveTimes().map(Found::value);
-        if (multiple >= FIVE_TIMES && fiveTimes.isPresent()) {
-            return fiveTimes.get();
-        }
-        return multiple >= TWICE && fiveTimes.isPresent()
-                ? RcdTimes.standard().tripTime(false, 2).value()
-                : tables.rules().rcd().timeAtRated().value();
-    }
-
-    private Optional<Current> rating(TestResult test) {
-        return job.rcds().stream()
-                .filter(rcd -> test.of().contains(rcd.id()))
-                .findFirst()
-                .flatMap(rcd -> rcd.rating().known());
     }
 
     /** A first reading against what is expected of copper at 20 °C and every joint; later ones are held against the first. */

@@ -218,6 +218,7 @@ final class BaselineReckoning {
         Optional<Figure<?>> predicted = predicted(key, same, first.orElse(null), current);
         Optional<Reading> then = first.map(test -> reading(key + ".first", test, test));
         Optional<Reading> now = latest.map(test -> reading(key + ".latest", test, inTime.get(0)));
+        Optional<BaselineRule> rule = then.flatMap(it -> rule(same.kind(), it));
         return new Item(
                 same.kind(),
                 key,
@@ -228,7 +229,8 @@ final class BaselineReckoning {
                 now,
                 now.or(() -> then).flatMap(last -> fullLoad(key, last.test())),
                 then.flatMap(a -> now.flatMap(b -> change(key, same.kind(), a, b))),
-                then.flatMap(a -> now.map(b -> judgement(same.kind(), a, b))));
+                rule,
+                now.map(it -> judgement(rule, it)));
     }
 
     /** A test without a day was done at handover, before anything that has one. */
@@ -486,43 +488,52 @@ final class BaselineReckoning {
                 Input.of("b", then)));
     }
 
-    private Drift.Judgement judgement(TestKind kind, Reading first, Reading latest) {
-        if (first.compared().isEmpty() || latest.compared().isEmpty()) {
+    private static Drift.Judgement judgement(Optional<BaselineRule> rule, Reading latest) {
+        if (rule.isEmpty() || latest.compared().isEmpty()) {
             return Drift.Judgement.UNCLEAR;
+        }
+        double now = latest.compared().get().value().canonical();
+        double air = rule.get().air().map(Temperature::celsius).orElse(0.0);
+        return rule.get().judge(now - air, load(latest.test()));
+    }
+
+    /** What later readings are held against; empty where the first lacks something for that. */
+    private Optional<BaselineRule> rule(TestKind kind, Reading first) {
+        if (first.compared().isEmpty()) {
+            return Optional.empty();
         }
         double then = first.compared().get().value().canonical();
-        double now = latest.compared().get().value().canonical();
+        Optional<Current> load = load(first.test());
         return switch (kind) {
             case VOLTAGE_DROP, JOINT_DROP ->
-                Practice.RESISTANCE_MOVED.larger(then, now, blur(Practice.MILLIVOLT, first, latest));
-            case BANK_DROP, INVERTER_VOLTAGE ->
-                Practice.RESISTANCE_MOVED.larger(then, now, blur(Practice.BANK_VOLTS_BLUR, first, latest));
-            case JOINT_TEMPERATURE -> warmer(then, now, first.test(), latest.test());
-            case RCD_TRIP -> Practice.TIME_MOVED.larger(then, now, 0);
-            case LEAKAGE -> Practice.LEAKAGE_MOVED.larger(then, now, 0);
+                load.map(it -> BaselineRule.resistance(
+                        BaselineRule.Form.DROP, Practice.RESISTANCE_MOVED, then, Practice.MILLIVOLT, it));
+            case BANK_DROP ->
+                load.map(it -> BaselineRule.resistance(
+                        BaselineRule.Form.DROP, Practice.RESISTANCE_MOVED, then, Practice.BANK_VOLTS_BLUR, it));
+            case INVERTER_VOLTAGE ->
+                load.map(it -> BaselineRule.resistance(
+                        BaselineRule.Form.BEHIND, Practice.RESISTANCE_MOVED, then, Practice.BANK_VOLTS_BLUR, it));
+            case JOINT_TEMPERATURE ->
+                load.flatMap(it -> Given.maybe(first.test().ambient())
+                        .map(air -> BaselineRule.rise(
+                                Practice.WARMTH_MOVED, then - air.celsius(), Practice.KELVIN_BLUR, it, air)));
+            case RCD_TRIP -> Optional.of(BaselineRule.asRead(Practice.TIME_MOVED, then, 0));
+            case LEAKAGE -> Optional.of(BaselineRule.asRead(Practice.LEAKAGE_MOVED, then, 0));
             case INSULATION ->
-                Practice.INSULATION_MOVED.smaller(
-                        Math.min(then, Practice.INSULATION_CEILING), Math.min(now, Practice.INSULATION_CEILING), 0);
+                Optional.of(
+                        BaselineRule.asReadFalling(Practice.INSULATION_MOVED, then, Practice.INSULATION_CEILING, 0));
             case REST_VOLTAGE ->
-                new Drift(1, Practice.REST_FALL_PER_VOLT * bank.system().value().volts())
-                        .smaller(then, now, 2 * Practice.BANK_VOLTS_BLUR);
-            case EARTH_CONTINUITY, NEUTRAL_BOND -> Practice.CONTINUITY_MOVED.larger(then, now, 0);
-            default -> Drift.Judgement.UNCLEAR;
+                Optional.of(BaselineRule.asReadFalling(
+                        new Drift(
+                                1,
+                                Practice.REST_FALL_PER_VOLT
+                                        * bank.system().value().volts()),
+                        then,
+                        Double.POSITIVE_INFINITY,
+                        2 * Practice.BANK_VOLTS_BLUR));
+            case EARTH_CONTINUITY, NEUTRAL_BOND -> Optional.of(BaselineRule.asRead(Practice.CONTINUITY_MOVED, then, 0));
+            default -> Optional.empty();
         };
-    }
-
-    private static double blur(double volts, Reading first, Reading latest) {
-        return volts / load(first.test()).orElseThrow().amperes()
-                + volts / load(latest.test()).orElseThrow().amperes();
-    }
-
-    /** Rises over the air; what blurs the later one is scaled to the first load with it. */
-    private static Drift.Judgement warmer(double then, double now, TestResult first, TestResult latest) {
-        if (Given.maybe(first.ambient()).isEmpty() || load(first).isEmpty()) {
-            return Drift.Judgement.UNCLEAR;
-        }
-        double air = BankFigures.seen(Objects.requireNonNull(first.ambient())).celsius();
-        double load = load(first).get().ratioTo(load(latest).orElseThrow());
-        return Practice.WARMTH_MOVED.larger(then - air, now - air, Practice.KELVIN_BLUR * (1 + load * load));
     }
 }

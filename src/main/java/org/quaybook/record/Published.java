@@ -176,6 +176,18 @@ public record Published(Map<String, Object> facts) {
             subject("generator", "power", "neutralBond", "where"),
             subject("settings", "device", "name", "value", "was", "on", "by", "season"),
             subject(
+                    "baseline",
+                    "what",
+                    "expected",
+                    "handover",
+                    "latest",
+                    "latestOn",
+                    "moved",
+                    "fields",
+                    "field",
+                    "label",
+                    "data"),
+            subject(
                     "service",
                     "revision",
                     "date",

@@ -47,6 +47,7 @@ public final class RecordFacts {
         facts.put("settings", settings.rows());
         facts.put("tests", new TestSheet(it, words).rows());
         facts.put("service", service(settings));
+        facts.put("baseline", new BaselineSheet(it, words).rows());
         return facts;
     }
 

@@ -91,7 +91,11 @@ public final class RecordSite {
         model.put("history", history.stream().map(issued -> row(issued, leaf)).toList());
         model.put("diagrams", leaf.diagrams());
         model.put("book", "");
-        return fill("record/page.ftlh", leaf.words(), model, PageScript.of(templates, "record/page.js"));
+        return fill(
+                "record/page.ftlh",
+                leaf.words(),
+                model,
+                PageScript.of(templates, "record/baseline.js", "record/page.js"));
     }
 
     /** For keeping: no other file is needed, and none is linked. */
@@ -103,7 +107,7 @@ public final class RecordSite {
         model.put("book", leaf.book().chapters());
         model.put("bookStyle", leaf.book().style());
         model.put("downloads", List.of());
-        return fill("record/page.ftlh", leaf.words(), model, PageScript.NONE);
+        return fill("record/page.ftlh", leaf.words(), model, PageScript.of(templates, "record/baseline.js"));
     }
 
     private Map<String, Object> model(RecordLeaf leaf) {

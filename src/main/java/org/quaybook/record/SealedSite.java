@@ -116,7 +116,8 @@ public final class SealedSite {
                 "record/sealed.ftlh",
                 leaf.words(),
                 model,
-                PageScript.of(templates, "record/symbols.js", "record/page.js", "record/sealed.js"));
+                PageScript.of(
+                        templates, "record/symbols.js", "record/baseline.js", "record/page.js", "record/sealed.js"));
     }
 
     private static String style(byte[] page) {

@@ -205,6 +205,33 @@ final class Phone implements AutoCloseable {
         driver.findElement(By.id(id)).sendKeys(text, Keys.ENTER);
     }
 
+    /** Types into a field and leaves it. */
+    void enter(String id, String text) {
+        WebElement field = driver.findElement(By.id(id));
+        field.clear();
+        field.sendKeys(text, Keys.TAB);
+    }
+
+    /** Puts texts into fields, by their ids, as if each had been typed. */
+    void enterAll(Map<String, String> texts) {
+        driver.executeScript("""
+                Object.entries(arguments[0]).forEach(([id, text]) => {
+                  const field = document.getElementById(id);
+                  field.value = text;
+                  field.dispatchEvent(new Event('change', { bubbles: true }));
+                });
+                """, texts);
+    }
+
+    /** An attribute of each element that a selector finds; empty where it has none. */
+    @SuppressWarnings("unchecked")
+    List<String> attributes(String selector, String name) {
+        return (List<String>) Objects.requireNonNull(driver.executeScript(
+                "return [...document.querySelectorAll(arguments[0])].map(e => e.getAttribute(arguments[1]) ?? '')",
+                selector,
+                name));
+    }
+
     /** Waits until a text can be seen. */
     void awaitText(String text) {
         await(page -> text().contains(text), text);

@@ -142,11 +142,11 @@ class RecordSiteTest {
                     .containsExactly("default-src 'none'; img-src data:; style-src "
                             + (isWhole(path) ? "'unsafe-inline'" : "'" + hash(page, "<style>", "</style>") + "'")
                             + "; script-src "
-                            + (isWhole(path) ? "'none'" : "'" + hash(page, "<script>", "</script>") + "'")
+                            + "'" + hash(page, "<script>", "</script>") + "'"
                             + "; worker-src 'self'; base-uri 'none'; form-action 'none'");
             assertThat(page.elements("//iframe | //object | //embed | //form[@action] | //@onclick/.."))
                     .isEmpty();
-            assertThat(page.elements("//script[not(@type)]")).hasSize(isWhole(path) ? 0 : 1);
+            assertThat(page.elements("//script[not(@type)]")).hasSize(1);
             assertThat(page.values("//*[@src]", "src")).allMatch(source -> source.startsWith("data:"));
             assertThat(page.values("//link", "href")).containsExactly("data:,");
             assertThat(page.element("//style").getTextContent()).doesNotContain("url(", "@import");
