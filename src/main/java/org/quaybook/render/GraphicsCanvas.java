@@ -23,6 +23,9 @@ final class GraphicsCanvas implements Canvas {
         this(graphics, dots, 0, 0);
     }
 
+    /** Dots that a straight piece may keep from its curve. */
+    static final double FLATNESS = 0.02;
+
     private GraphicsCanvas(Graphics2D graphics, Dots dots, double left, double top) {
         this.graphics = graphics;
         this.dots = dots;
@@ -69,8 +72,7 @@ final class GraphicsCanvas implements Canvas {
     @Override
     public void stroke(Box box, double cornerRadius, Colour colour, double width) {
         graphics.setColor(ink(colour));
-        graphics.setStroke(stroke(width));
-        graphics.draw(outline(box, cornerRadius));
+        graphics.fill(Pen.along(outline(box, cornerRadius), stroke(width), FLATNESS));
     }
 
     /** A line thinner than a dot would vanish here and there. */
@@ -92,8 +94,7 @@ final class GraphicsCanvas implements Canvas {
     @Override
     public void line(double x1, double y1, double x2, double y2, Colour colour, double width) {
         graphics.setColor(ink(colour));
-        graphics.setStroke(stroke(width));
-        graphics.draw(new Line2D.Double(x(x1), y(y1), x(x2), y(y2)));
+        graphics.fill(Pen.along(new Line2D.Double(x(x1), y(y1), x(x2), y(y2)), stroke(width), FLATNESS));
     }
 
     /** Begins at the nearest whole dot: a module that is cut in two by the edge of a dot is printed too wide or too thin. */

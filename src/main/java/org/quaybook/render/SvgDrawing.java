@@ -5,7 +5,6 @@ import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.parser.resources.ResourcePolicy;
 import com.github.weisj.jsvg.renderer.NullPlatformSupport;
-import com.github.weisj.jsvg.renderer.output.impl.Graphics2DOutput;
 import com.github.weisj.jsvg.view.ViewBox;
 import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfTemplate;
@@ -121,7 +120,7 @@ final class SvgDrawing {
     /** Draws it scaled into a rectangle at 0, 0, proportions kept; sizes in dots. */
     void draw(Graphics2D graphics, float width, float height) {
         synchronized (JSVG) {
-            Graphics2DOutput output = new Graphics2DOutput(graphics);
+            DotsOutput output = new DotsOutput(graphics);
             document.renderWithPlatform(NullPlatformSupport.INSTANCE, output, new ViewBox(0, 0, width, height));
             output.dispose();
         }

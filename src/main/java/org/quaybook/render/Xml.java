@@ -114,7 +114,8 @@ final class Xml {
         } catch (TransformerException e) {
             throw new IllegalStateException("a parsed element can be written", e);
         }
-        return out.toString();
+        // It ends lines as the machine does; a carriage return of the text itself is written as a reference.
+        return out.toString().replace(System.lineSeparator(), "\n");
     }
 
     /** An element and all that is in it, in the order of the text. */
