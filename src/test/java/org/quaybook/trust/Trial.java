@@ -45,6 +45,8 @@ final class Trial {
     }
 
     private static final Pattern NO_FIGURE = Pattern.compile("(?<!\\p{L})(?:NaN|Infinity|∞)(?!\\p{L})");
+    private static final Pattern SCRIPT = Pattern.compile("<script>.*?</script>", Pattern.DOTALL);
+    private static final Pattern LINE_END = Pattern.compile("\\R");
     private static final Pattern UNFILLED = Pattern.compile("\\{\\d}");
 
     private final Path folder;
@@ -129,9 +131,8 @@ final class Trial {
         try {
             // As the reader counts: a file that is no text has no lines.
             long lines = Files.isRegularFile(named)
-                    ? new String(Files.readAllBytes(named), StandardCharsets.UTF_8)
-                            .chars()
-                            .filter(c -> c == '\n')
+                    ? LINE_END.matcher(new String(Files.readAllBytes(named), StandardCharsets.UTF_8))
+                            .results()
                             .count()
                     : 0;
             if (file.isEmpty() || line < 0 || line > lines) {
@@ -166,7 +167,7 @@ final class Trial {
         }
         if (name.endsWith(".html") || name.endsWith(".json")) {
             String text = new String(content, StandardCharsets.UTF_8);
-            if (NO_FIGURE.matcher(text).find()) {
+            if (NO_FIGURE.matcher(SCRIPT.matcher(text).replaceAll("")).find()) {
                 faults.add(name + " shows what is no figure");
             }
         } else if (name.endsWith(".pdf") && !starts(content, "%PDF-")) {
