@@ -80,7 +80,15 @@ public final class Main implements Runnable {
     public static void main(String[] arguments) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        System.exit(run(out, err, Ansi.AUTO, arguments));
+        int code;
+        try {
+            code = run(out, err, Ansi.AUTO, arguments);
+        } catch (OutOfMemoryError e) {
+            // Not even enough to say so in a sentence.
+            err.println(e);
+            code = Exit.OUR_FAULT;
+        }
+        System.exit(code);
     }
 
     /** Runs one command line; for tests without a process. */

@@ -123,6 +123,10 @@ class FaultsTest {
 
         assertThat(ended.code()).as(ended.said()).isEqualTo(OUR_FAULT);
         assertThat(ended.said()).contains("too little memory").contains("-Xmx").doesNotContain("\tat ");
+
+        Program.Ended least = Program.here().with("-Xmx6m").run("check", "demo-jobs/lantern-moth");
+        assertThat(least.code()).as(least.said()).isEqualTo(OUR_FAULT);
+        assertThat(least.said()).containsIgnoringCase("memory").doesNotContain("\tat ");
     }
 
     /** A clock that was wrong once: everything that lies there is of the next century. */
