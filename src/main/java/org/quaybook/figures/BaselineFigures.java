@@ -42,6 +42,8 @@ public record BaselineFigures(Figure<Current> current, Figure<Voltage> jointDrop
      * @param fullLoad a joint's last reading at the worst current, in the same air; empty for everything else
      * @param change how many times the first one the latest is, both as compared; empty where a ratio says nothing
      * @param rule what a later reading is held against; empty without a first one that it can be held against
+     * @param movedFrom from where on a reading has moved, at the load, in the air and with the rest voltage of the first;
+     *     empty without a rule
      * @param judgement whether it has moved; empty without a later reading
      */
     public record Item(
@@ -55,6 +57,7 @@ public record BaselineFigures(Figure<Current> current, Figure<Voltage> jointDrop
             Optional<Figure<?>> fullLoad,
             Optional<Figure<Ratio>> change,
             Optional<BaselineRule> rule,
+            Optional<Figure<?>> movedFrom,
             Optional<Drift.Judgement> judgement) {
 
         public Item {
@@ -66,28 +69,6 @@ public record BaselineFigures(Figure<Current> current, Figure<Voltage> jointDrop
             MessageKey sentence = () -> "workings.test" + (of.isEmpty() ? "" : "-of") + (source.isEmpty() ? "" : "-on");
             return Message.of(
                     sentence, kind, of, source.<Object>map(value -> value).orElse(""));
-        }
-
-        /**
-         * From where on a later reading has moved, at the load, in the air and with the rest voltage of the first; empty
-         * without a rule.
-         */
-        public Optional<Quantity> movedFrom() {
-            return rule.flatMap(it -> first.map(then -> then.reading()
-                    .kind()
-                    .make()
-                    .apply(
-                            switch (it.form()) {
-                                case AS_READ -> it.movesAt();
-                                case DROP ->
-                                    it.movesAt() * it.load().orElseThrow().amperes();
-                                case BEHIND ->
-                                    then.reading().canonical()
-                                            - (it.movesAt() - it.limits().first())
-                                                    * it.load().orElseThrow().amperes();
-                                case RISE ->
-                                    it.movesAt() + it.air().orElseThrow().celsius();
-                            })));
         }
 
         /** The reading that tells how it is now; empty if nobody has read it. */

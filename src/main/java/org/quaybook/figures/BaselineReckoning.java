@@ -230,6 +230,7 @@ final class BaselineReckoning {
                 now.or(() -> then).flatMap(last -> fullLoad(key, last.test())),
                 then.flatMap(a -> now.flatMap(b -> change(key, same.kind(), a, b))),
                 rule,
+                rule.flatMap(it -> then.map(a -> movedFrom(key, it, a))),
                 now.map(it -> judgement(rule, it)));
     }
 
@@ -486,6 +487,63 @@ final class BaselineReckoning {
                 Formula.SHARE,
                 Input.of("a", now),
                 Input.of("b", then)));
+    }
+
+    /** Rounded so that whoever compares by hand looks twice rather than not at all. */
+    private Figure<?> movedFrom(String key, BaselineRule rule, Reading first) {
+        Figure<?> compared = first.compared().orElseThrow();
+        double most = rule.ceiling();
+        List<Input> inputs = new ArrayList<>();
+        inputs.add(
+                compared.value().canonical() > most
+                        ? Input.usual("a", like(compared.value(), most), Reason.INSULATION_CEILING)
+                        : Input.of("a", compared));
+        inputs.add(Input.usual("f", new Ratio(rule.drift().factor()), Reason.MOVED));
+        inputs.add(
+                Input.usual("d", difference(rule, first.reading(), rule.drift().least()), Reason.MOVED));
+        inputs.add(Input.usual("b", difference(rule, first.reading(), rule.blurAtFirstLoad()), Reason.METER_BLUR));
+        double load = rule.load().map(Current::amperes).orElse(0.0);
+        if (rule.form() == BaselineRule.Form.DROP || rule.form() == BaselineRule.Form.BEHIND) {
+            inputs.add(Input.of("I", Objects.requireNonNull(first.test().at())));
+        }
+        if (rule.form() == BaselineRule.Form.BEHIND) {
+            inputs.add(Input.of("U₁", Objects.requireNonNull(first.test().result())));
+        }
+        if (rule.form() == BaselineRule.Form.RISE) {
+            inputs.add(Input.of("T₀", Objects.requireNonNull(first.test().ambient())));
+        }
+        double read = first.reading().canonical();
+        double moved = rule.movesAt();
+        return book.enter(
+                key + ".moved-from",
+                like(
+                        first.reading(),
+                        switch (rule.form()) {
+                            case AS_READ -> moved;
+                            case DROP -> moved * load;
+                            case BEHIND -> read - (moved - rule.limits().first()) * load;
+                            case RISE -> moved + rule.air().orElseThrow().celsius();
+                        }),
+                rule.fallsOnMeter() ? Rounding.UP : Rounding.DOWN,
+                switch (rule.form()) {
+                    case AS_READ -> rule.smallerIsWorse() ? Formula.MOVED_DOWN : Formula.MOVED_UP;
+                    case DROP -> Formula.MOVED_DROP;
+                    case BEHIND -> Formula.MOVED_BEHIND;
+                    case RISE -> Formula.MOVED_WARMTH;
+                },
+                inputs);
+    }
+
+    private static Quantity like(Quantity quantity, double canonical) {
+        return quantity.kind().make().apply(canonical);
+    }
+
+    private static Object difference(BaselineRule rule, Quantity read, double canonical) {
+        return switch (rule.form()) {
+            case AS_READ -> like(read, canonical);
+            case DROP, BEHIND -> new Resistance(canonical);
+            case RISE -> canonical;
+        };
     }
 
     private static Drift.Judgement judgement(Optional<BaselineRule> rule, Reading latest) {

@@ -10,7 +10,8 @@ import org.quaybook.quantity.Temperature;
  * form, in canonical units. Whoever compares, the program or the record page, takes them from here.
  *
  * @param form what is made of a reading before it is compared
- * @param limits what it is held against
+ * @param drift from which difference on a reading has moved
+ * @param limits the same for the first reading: what a later one is held against
  * @param smallerIsWorse whether a fall is the worse
  * @param ceiling readings above it count as it; infinite for none
  * @param blur how far apart two readings may lie, whatever the load
@@ -20,6 +21,7 @@ import org.quaybook.quantity.Temperature;
  */
 public record BaselineRule(
         Form form,
+        Drift drift,
         Drift.Limits limits,
         boolean smallerIsWorse,
         double ceiling,
@@ -43,6 +45,7 @@ public record BaselineRule(
     static BaselineRule asRead(Drift rule, double first, double blur) {
         return new BaselineRule(
                 Form.AS_READ,
+                rule,
                 rule.limits(first),
                 false,
                 Double.POSITIVE_INFINITY,
@@ -55,6 +58,7 @@ public record BaselineRule(
     static BaselineRule asReadFalling(Drift rule, double first, double ceiling, double blur) {
         return new BaselineRule(
                 Form.AS_READ,
+                rule,
                 rule.limits(Math.min(first, ceiling)),
                 true,
                 ceiling,
@@ -68,6 +72,7 @@ public record BaselineRule(
     static BaselineRule resistance(Form form, Drift rule, double first, double volts, Current load) {
         return new BaselineRule(
                 form,
+                rule,
                 rule.limits(first),
                 false,
                 Double.POSITIVE_INFINITY,
@@ -81,6 +86,7 @@ public record BaselineRule(
     static BaselineRule rise(Drift rule, double first, double kelvin, Current load, Temperature air) {
         return new BaselineRule(
                 Form.RISE,
+                rule,
                 rule.limits(first),
                 false,
                 Double.POSITIVE_INFINITY,
@@ -106,11 +112,20 @@ public record BaselineRule(
         };
     }
 
+    /** How far apart two readings at the first load may lie, in the form that is compared. */
+    double blurAtFirstLoad() {
+        return blur + blurOfLoad * load.map(this::weight).orElse(0.0);
+    }
+
     /** From where on a reading at the first load has moved, in the form that is compared. */
-    public double movesAt() {
-        double blurred = blur + blurOfLoad * load.map(this::weight).orElse(0.0);
+    double movesAt() {
         return smallerIsWorse
-                ? Math.min(limits.down(), limits.first() - blurred)
-                : Math.max(limits.up(), limits.first() + blurred);
+                ? Math.min(limits.down(), limits.first() - blurAtFirstLoad())
+                : Math.max(limits.up(), limits.first() + blurAtFirstLoad());
+    }
+
+    /** Whether a smaller number on the meter is the worse. */
+    public boolean fallsOnMeter() {
+        return smallerIsWorse || form == Form.BEHIND;
     }
 }

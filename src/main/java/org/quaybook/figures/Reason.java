@@ -36,6 +36,9 @@ public enum Reason implements MessageKey {
     NO_PEUKERT(Standing.COMMON_PRACTICE),
     NOT_WRITTEN(Standing.COMMON_PRACTICE),
     CHARGER(Standing.COMMON_PRACTICE),
+    MOVED(Standing.COMMON_PRACTICE),
+    METER_BLUR(Standing.COMMON_PRACTICE),
+    INSULATION_CEILING(Standing.COMMON_PRACTICE),
     USUAL_LEAKAGE(Standing.COMMON_PRACTICE);
 
     private final Standing standing;

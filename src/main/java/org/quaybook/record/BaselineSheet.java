@@ -13,7 +13,6 @@ import org.quaybook.checks.TripTime;
 import org.quaybook.figures.BaselineFigures.Item;
 import org.quaybook.figures.BaselineFigures.Reading;
 import org.quaybook.figures.BaselineRule;
-import org.quaybook.figures.BaselineRule.Form;
 import org.quaybook.job.Given;
 import org.quaybook.job.TestKind;
 import org.quaybook.quantity.Current;
@@ -96,19 +95,11 @@ public final class BaselineSheet {
                 .orElse(read);
     }
 
-    /** Rounded so that whoever compares by hand looks twice rather than not at all. */
     private String moved(Item item) {
-        boolean falls = item.rule().filter(BaselineSheet::falls).isPresent();
+        boolean falls = item.rule().filter(BaselineRule::fallsOnMeter).isPresent();
         return item.movedFrom()
-                .map(from -> falls
-                        ? words.say("record.baseline.down", Stated.up(from))
-                        : words.say("record.baseline.up", Stated.down(from)))
+                .map(from -> words.say(falls ? "record.baseline.down" : "record.baseline.up", from.stated()))
                 .orElse("");
-    }
-
-    /** Whether a smaller number on the meter is the worse. */
-    private static boolean falls(BaselineRule rule) {
-        return rule.smallerIsWorse() || rule.form() == Form.BEHIND;
     }
 
     /** Numbers are in canonical units, and in the form that is compared. */

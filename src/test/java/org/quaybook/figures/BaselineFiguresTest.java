@@ -89,6 +89,24 @@ class BaselineFiguresTest {
         assertThat(joints.get(1).judgement()).contains(Judgement.STEADY);
     }
 
+    /**
+     * By the rule of docs/figures.md (common practice, no source), worked by hand: a drop of 0.12 V at 90 A moves at 1.5 times
+     * it; a joint of 10 K over the air by 5 K, which is its half too; the volts at the inverter, 25 V under 90 A after a rest
+     * voltage of 26 V, by half of the volt between them; insulation above 20 MΩ counts as 20 MΩ and moves at half of that.
+     */
+    @Test
+    void fromWhereOnAReadingHasMovedIsAFigure() {
+        assertThat(ChangedDemo.of(BARGE).value("test.voltage-drop-b1-b2.moved-from"))
+                .isCloseTo(0.18, within(1e-9));
+        assertThat(ChangedDemo.of(BARGE).value("test.insulation.moved-from")).isCloseTo(10e6, within(1e-3));
+        ChangedDemo other = barge(
+                "  - { test: joint-temperature, of: [F1], at: 90 A, result: 30 °C, ambient: 20 °C, on: 2026-05-12 }",
+                "  - { test: rest-voltage, result: 26 V, on: 2026-05-12 }",
+                "  - { test: inverter-voltage, at: 90 A, result: 25 V, on: 2026-05-12 }");
+        assertThat(other.value("test.joint-temperature-f1.moved-from")).isCloseTo(35, within(1e-9));
+        assertThat(other.value("test.inverter-voltage.moved-from")).isCloseTo(24.5, within(1e-9));
+    }
+
     /** 1 mV at 10 A is 0.1 mΩ on either side: nothing can be told of a joint with so little load. */
     @Test
     void tooLittleLoadTellsNothing() {
