@@ -157,7 +157,7 @@ final class ServiceCommand implements Callable<Integer> {
             return refused(line, log);
         }
         try {
-            PackFolder.writeFile(log, after.getBytes(StandardCharsets.UTF_8));
+            PackFolder.writeFile(log, before.text(), after.getBytes(StandardCharsets.UTF_8));
         } catch (PackFolder.NotWritten e) {
             report.problems(List.of(e.diagnostic()));
             return Exit.NOT_WRITTEN;

@@ -181,6 +181,20 @@ public final class PackFolder implements AutoCloseable {
      * @throws NotWritten if the system refuses, something else than a file stands there, or another run is writing it
      */
     public static void writeFile(Path target, byte[] content) throws NotWritten {
+        writeFile(target, Optional.empty(), content);
+    }
+
+    /**
+     * Writes one file in the place of what was read from it.
+     *
+     * @param read its text as it was read; empty if it was not there
+     * @throws NotWritten as above, or if somebody else has written it meanwhile
+     */
+    public static void writeFile(Path target, String read, byte[] content) throws NotWritten {
+        writeFile(target, Optional.of(read), content);
+    }
+
+    private static void writeFile(Path target, Optional<String> read, byte[] content) throws NotWritten {
         Path place = target.toAbsolutePath().normalize();
         try {
             if (Files.exists(place) && !Files.isRegularFile(place)) {
@@ -189,6 +203,9 @@ public final class PackFolder implements AutoCloseable {
             Files.createDirectories(parent(place));
             Claim claim = claim(target, place);
             try {
+                if (read.isPresent() && !unmarked(read.get()).equals(unmarked(text(place)))) {
+                    throw new NotWritten(target, null, Message.of(PackMessage.BUSY, target.toString()));
+                }
                 WholeFile.write(place, content);
             } finally {
                 claim.close();
@@ -196,6 +213,15 @@ public final class PackFolder implements AutoCloseable {
         } catch (IOException e) {
             throw unwritten(target, e);
         }
+    }
+
+    private static String text(Path place) throws IOException {
+        return Files.exists(place) ? Files.readString(place) : "";
+    }
+
+    /** A reader may leave a byte order mark out. */
+    private static String unmarked(String text) {
+        return text.startsWith("\uFEFF") ? text.substring(1) : text;
     }
 
     /** Where a pack is written before it is moved in. */

@@ -84,4 +84,16 @@ class PackFolderTest {
         assertThat(target.resolve("issue.json")).hasContent("one");
         assertThat(inside(folder)).isEqualTo(1);
     }
+
+    /** Two who add to one file at once: the second must not undo what the first has added. */
+    @Test
+    void aFileThatIsNoLongerAsItWasReadIsKept() throws Exception {
+        Path log = folder.resolve("service.yaml");
+        PackFolder.writeFile(log, "", "first".getBytes(StandardCharsets.UTF_8));
+        PackFolder.writeFile(log, "first", "first, second".getBytes(StandardCharsets.UTF_8));
+
+        assertThatThrownBy(() -> PackFolder.writeFile(log, "first", "first, third".getBytes(StandardCharsets.UTF_8)))
+                .isInstanceOf(PackFolder.NotWritten.class);
+        assertThat(log).hasContent("first, second");
+    }
 }
