@@ -12,7 +12,6 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.quaybook.pack.PackFolder;
@@ -67,7 +66,7 @@ class FaultsAtLength {
     /** Killed before each system call that changes something, with strace(1). */
     @Test
     void killedAtEachStep() throws Exception {
-        Assumptions.assumeTrue(Files.isExecutable(Path.of("/usr/bin/strace")), "strace is not installed");
+        assertThat(Path.of("/usr/bin/strace")).as("src/test/faults installs it").isExecutable();
         Path target = folder.resolve("26-118");
         Writing.pack(target, 1);
         int issue = 1;
