@@ -113,6 +113,27 @@ public record Job(
 
     /** This job with tests of a later visit after its own. */
     public Job with(List<TestResult> later) {
+        return with(job, settings, Stream.concat(tests.stream(), later.stream()).toList(), translations, service);
+    }
+
+    /** This job after visits: as they left it, and of the last revision. */
+    public Job serviced(ServiceLog log) {
+        List<ServiceEntry> visits = Serviced.entries(settings, log.entries());
+        return with(
+                Serviced.header(job, visits),
+                Serviced.settings(settings, visits),
+                Serviced.tests(tests, visits),
+                Stream.concat(translations.stream(), log.translations().stream())
+                        .toList(),
+                visits);
+    }
+
+    private Job with(
+            Header job,
+            List<Setting> settings,
+            List<TestResult> tests,
+            List<Translation> translations,
+            List<ServiceEntry> service) {
         return new Job(
                 job,
                 craft,
@@ -133,7 +154,7 @@ public record Job(
                 appliances,
                 together,
                 settings,
-                Stream.concat(tests.stream(), later.stream()).toList(),
+                tests,
                 deviations,
                 expiries,
                 photos,
@@ -144,44 +165,6 @@ public record Job(
                 ownersFirstMistake,
                 translations,
                 service,
-                place);
-    }
-
-    /** This job after visits: as they left it, and of the last revision. */
-    public Job serviced(ServiceLog log) {
-        List<ServiceEntry> visits = Serviced.entries(settings, log.entries());
-        return new Job(
-                Serviced.header(job, visits),
-                craft,
-                owner,
-                bank,
-                inverter,
-                cables,
-                fuses,
-                isolators,
-                shore,
-                generator,
-                rcds,
-                acCircuits,
-                acBoard,
-                earths,
-                sockets,
-                charging,
-                appliances,
-                together,
-                Serviced.settings(settings, visits),
-                Serviced.tests(tests, visits),
-                deviations,
-                expiries,
-                photos,
-                scope,
-                policyConditions,
-                accounts,
-                rehearsal,
-                ownersFirstMistake,
-                Stream.concat(translations.stream(), log.translations().stream())
-                        .toList(),
-                visits,
                 place);
     }
 }

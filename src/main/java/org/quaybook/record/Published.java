@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What anybody who scans the label may read: the whole model of the record page. Only the facts listed here get in, so
@@ -16,6 +17,10 @@ import java.util.Set;
 public record Published(Map<String, Object> facts) {
 
     /** The names that may be shown, by subject; a subject without names is a text or a list of texts. */
+    private static final String[] OF_A_TEST = {
+        "kind", "test", "of", "source", "at", "result", "limit", "limitSource", "on", "instrument"
+    };
+
     private static final Map<String, Set<String>> LISTED = Map.ofEntries(
             subject("job", "code", "revision", "date", "isoDate", "rulebook"),
             subject("craft", "name", "kindWord", "type"),
@@ -189,38 +194,21 @@ public record Published(Map<String, Object> facts) {
                     "data"),
             subject(
                     "service",
-                    "revision",
-                    "date",
-                    "firm",
-                    "did",
-                    "tests",
-                    "settings",
-                    "device",
-                    "name",
-                    "value",
-                    "was",
-                    "kind",
-                    "test",
-                    "of",
-                    "source",
-                    "at",
-                    "result",
-                    "limit",
-                    "limitSource",
-                    "on",
-                    "instrument"),
-            subject(
-                    "tests",
-                    "kind",
-                    "test",
-                    "of",
-                    "source",
-                    "at",
-                    "result",
-                    "limit",
-                    "limitSource",
-                    "on",
-                    "instrument"));
+                    Stream.concat(
+                                    Stream.of(
+                                            "revision",
+                                            "date",
+                                            "firm",
+                                            "did",
+                                            "tests",
+                                            "settings",
+                                            "device",
+                                            "name",
+                                            "value",
+                                            "was"),
+                                    Stream.of(OF_A_TEST))
+                            .toArray(String[]::new)),
+            subject("tests", OF_A_TEST));
 
     private static Map.Entry<String, Set<String>> subject(String subject, String... names) {
         return Map.entry(subject, Set.of(names));

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -134,7 +135,7 @@ final class MutationRun {
             Files.write(folder.resolve(file), mutant.text().getBytes(StandardCharsets.UTF_8));
             Trial.Result result =
                     new Trial(folder, words).run(() -> calculated.incrementAndGet() % plan.everyPack() == 0);
-            Files.copy(original, folder.resolve(file), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+            Files.copy(original, folder.resolve(file), StandardCopyOption.REPLACE_EXISTING);
             return result;
         });
         try {

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
 import org.quaybook.checks.Finding;
 import org.quaybook.diag.Diagnostic;
+import org.quaybook.diag.Message;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.Figure;
 import org.quaybook.pack.NotPrinted;
@@ -108,7 +109,7 @@ final class Trial {
                 problem.place().position().line());
     }
 
-    private static String words(org.quaybook.diag.Message message) {
+    private static String words(Message message) {
         return Words.of("en-GB").say(message);
     }
 
