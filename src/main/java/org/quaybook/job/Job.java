@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
@@ -109,6 +111,15 @@ public record Job(
         Stream<String> people = People.of(this).stream().filter(name -> !name.equals(Owner.WORD));
         Mentions mentions = Mentions.of(Stream.concat(people, others.stream()), blank);
         return new Rewriting(mentions::blank, role, blank).of(this);
+    }
+
+    /** The tests done up to handing over: all but those that visits after it have added. */
+    public List<TestResult> testsAtHandover() {
+        Set<Place> later = service.stream()
+                .flatMap(entry -> entry.readings().stream())
+                .map(TestResult::place)
+                .collect(Collectors.toSet());
+        return tests.stream().filter(test -> !later.contains(test.place())).toList();
     }
 
     /** This job with tests of a later visit after its own. */

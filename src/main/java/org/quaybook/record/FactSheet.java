@@ -70,7 +70,7 @@ public final class FactSheet {
                 .put("notTogether", new ApplianceSheet(it, words).notTogether())
                 .put("absence", absence())
                 .put("vent", vent())
-                .put("tests", job.tests().stream().map(this::test).toList())
+                .put("tests", job.testsAtHandover().stream().map(this::test).toList())
                 .put("findings", it.findings().stream().map(this::finding).toList())
                 .put("expiries", expiries())
                 .put("scope", job.scope())

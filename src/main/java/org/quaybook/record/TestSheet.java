@@ -5,11 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
-import org.quaybook.diag.Place;
 import org.quaybook.job.Given;
 import org.quaybook.job.Provenance;
 import org.quaybook.job.ServiceEntry;
@@ -34,14 +31,7 @@ public final class TestSheet {
     }
 
     List<Map<String, Object>> rows() {
-        Set<Place> later = it.job().service().stream()
-                .flatMap(entry -> entry.readings().stream())
-                .map(TestResult::place)
-                .collect(Collectors.toSet());
-        return it.job().tests().stream()
-                .filter(test -> !later.contains(test.place()))
-                .map(this::row)
-                .toList();
+        return it.job().testsAtHandover().stream().map(this::row).toList();
     }
 
     /** What a visit after handing over read. */

@@ -15,6 +15,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -236,6 +239,32 @@ class ServiceCommandTest {
         Files.writeString(log, before.replace("26-118", "26-119"));
         assertThat(visit("2028-05-20", "Of another job")).isEqualTo(Exit.BAD_INPUT);
         assertThat(err.toString()).contains("26-119");
+    }
+
+    /** What says that it tells of the handover must not tell of a visit. */
+    @Test
+    void whatWasReadAtAVisitPassesForNoReadingOfTheHandover() throws IOException, NotPrinted {
+        visit("2027-05-20", "Looked at every joint", "--reading", DROP);
+
+        Map<String, byte[]> pack = Road.documents(Road.judge(folder), null, "test");
+
+        assertThat(print(pack, "sheet-electrician.pdf"))
+                .contains("0.12 V at 90 A")
+                .doesNotContain("0.19 V");
+        String guide = page(pack, "guide.html");
+        assertThat(guide).contains("0.12 V").doesNotContain("0.19 V");
+        assertThat(print(pack, "labels.pdf"))
+                .containsPattern("Revision 2\\s+20 May 2027")
+                .containsPattern("Last tests\\s+20 May 2027")
+                .doesNotContain("Handed over");
+    }
+
+    private static String print(Map<String, byte[]> pack, String name) throws IOException {
+        try (PDDocument pdf = Loader.loadPDF(Objects.requireNonNull(pack.get(name)))) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setSortByPosition(true);
+            return stripper.getText(pdf);
+        }
     }
 
     /** Page, guide and figures tell visits, newest first, in the languages of the job; they name firms and the owner's part only. */

@@ -32,7 +32,7 @@ final class CareChapter {
                 .put("where", rcd.where())
                 .put(
                         "trips",
-                        brief.job().tests().stream()
+                        brief.job().testsAtHandover().stream()
                                 .filter(test -> test.test() == TestKind.RCD_TRIP
                                         && test.of().contains(rcd.id()))
                                 .map(this::trip)

@@ -75,7 +75,7 @@ final class NormalChapter {
     }
 
     private List<Map<String, Object>> measured() {
-        return brief.job().tests().stream()
+        return brief.job().testsAtHandover().stream()
                 .filter(test -> COMPARED.contains(test.test()))
                 .flatMap(test -> measured(test).stream())
                 .toList();

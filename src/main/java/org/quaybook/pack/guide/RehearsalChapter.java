@@ -99,7 +99,7 @@ final class RehearsalChapter {
         Rehearsal rehearsal = brief.job().rehearsal();
         Optional<Object> on = rehearsal != null && Given.isYes(rehearsal.shoreLost())
                 ? Optional.of(rehearsal.on())
-                : brief.job().tests().stream()
+                : brief.job().testsAtHandover().stream()
                         .filter(test -> test.test() == TestKind.SHORE_LOST
                                 && test.outcome() == Outcome.PASSED
                                 && test.on() != null)

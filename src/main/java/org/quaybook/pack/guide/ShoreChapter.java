@@ -101,7 +101,7 @@ final class ShoreChapter {
 
     /** What leaked when nothing was wrong; empty where nobody has measured it. */
     private String leakage() {
-        return brief.job().tests().stream()
+        return brief.job().testsAtHandover().stream()
                 .filter(test -> test.test() == TestKind.LEAKAGE && test.result() != null)
                 .flatMap(test -> Objects.requireNonNull(test.result()).known().stream())
                 .findFirst()

@@ -143,8 +143,10 @@ final class LabelsBoard {
 
     private LabelDesign dates() {
         List<List<String>> rows = new ArrayList<>();
+        int revision = facts.job().job().revision();
+        // A later revision has a date of its own; when the first was handed over is not in the job any more.
         rows.add(List.of(
-                facts.say("dates.commissioned"),
+                revision == 1 ? facts.say("dates.commissioned") : facts.say("dates.revision", revision),
                 facts.words().date(facts.job().job().date())));
         lastTest()
                 .ifPresent(date -> rows.add(

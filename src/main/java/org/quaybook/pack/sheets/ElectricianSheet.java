@@ -261,7 +261,7 @@ final class ElectricianSheet {
 
     private List<Map<String, Object>> baseline() {
         return BASELINE.stream()
-                .flatMap(kind -> notes.tests(kind).stream())
+                .flatMap(kind -> notes.job().testsAtHandover().stream().filter(test -> test.test() == kind))
                 .map(this::reading)
                 .toList();
     }
