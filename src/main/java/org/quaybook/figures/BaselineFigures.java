@@ -43,7 +43,7 @@ public record BaselineFigures(Figure<Current> current, Figure<Voltage> jointDrop
      * @param change how many times the first one the latest is, both as compared; empty where a ratio says nothing
      * @param rule what a later reading is held against; empty without a first one that it can be held against
      * @param movedFrom from where on a reading has moved, at the load, in the air and with the rest voltage of the first;
-     *     empty without a rule
+     *     empty without a rule, and where no reading can be so low
      * @param judgement whether it has moved; empty without a later reading
      */
     public record Item(

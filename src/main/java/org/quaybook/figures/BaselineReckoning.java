@@ -230,7 +230,7 @@ final class BaselineReckoning {
                 now.or(() -> then).flatMap(last -> fullLoad(key, last.test())),
                 then.flatMap(a -> now.flatMap(b -> change(key, same.kind(), a, b))),
                 rule,
-                rule.flatMap(it -> then.map(a -> movedFrom(key, it, a))),
+                rule.flatMap(it -> then.flatMap(a -> movedFrom(key, it, a))),
                 now.map(it -> judgement(rule, it)));
     }
 
@@ -489,8 +489,11 @@ final class BaselineReckoning {
                 Input.of("b", then)));
     }
 
-    /** Rounded so that whoever compares by hand looks twice rather than not at all. */
-    private Figure<?> movedFrom(String key, BaselineRule rule, Reading first) {
+    /**
+     * Rounded so that whoever compares by hand looks twice rather than not at all. Empty where a meter would have to show
+     * less than nothing: then no reading can be so much lower than the first.
+     */
+    private Optional<Figure<?>> movedFrom(String key, BaselineRule rule, Reading first) {
         Figure<?> compared = first.compared().orElseThrow();
         double most = rule.ceiling();
         List<Input> inputs = new ArrayList<>();
@@ -514,16 +517,18 @@ final class BaselineReckoning {
         }
         double read = first.reading().canonical();
         double moved = rule.movesAt();
-        return book.enter(
+        double onMeter = switch (rule.form()) {
+            case AS_READ -> moved;
+            case DROP -> moved * load;
+            case BEHIND -> read - (moved - rule.limits().first()) * load;
+            case RISE -> moved + rule.air().orElseThrow().celsius();
+        };
+        if (rule.fallsOnMeter() && onMeter <= 0) {
+            return Optional.empty();
+        }
+        return Optional.of(book.enter(
                 key + ".moved-from",
-                like(
-                        first.reading(),
-                        switch (rule.form()) {
-                            case AS_READ -> moved;
-                            case DROP -> moved * load;
-                            case BEHIND -> read - (moved - rule.limits().first()) * load;
-                            case RISE -> moved + rule.air().orElseThrow().celsius();
-                        }),
+                like(first.reading(), onMeter),
                 rule.fallsOnMeter() ? Rounding.UP : Rounding.DOWN,
                 switch (rule.form()) {
                     case AS_READ -> rule.smallerIsWorse() ? Formula.MOVED_DOWN : Formula.MOVED_UP;
@@ -531,7 +536,7 @@ final class BaselineReckoning {
                     case BEHIND -> Formula.MOVED_BEHIND;
                     case RISE -> Formula.MOVED_WARMTH;
                 },
-                inputs);
+                inputs));
     }
 
     private static Quantity like(Quantity quantity, double canonical) {

@@ -130,7 +130,8 @@ final class RecordFiles {
         String print = "guide" + suffix + ".pdf";
         byte[] figures = Objects.requireNonNull(shared.get("figures.json"));
         byte[] guide = new Guide(edition.edition(), branding, templates)
-                .pdf(Paper.of(edition.edition().assessment()).small(), List.of(attached(edition, figures)));
+                .on(Paper.of(edition.edition().assessment()).small())
+                .pdf(List.of(attached(edition, figures)));
         byte[] guidePage = GuidePage.html(edition, branding, templates);
         files.put(page, guidePage);
         files.put(print, guide);

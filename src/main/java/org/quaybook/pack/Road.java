@@ -31,6 +31,7 @@ import org.quaybook.pack.changes.IssuedBefore;
 import org.quaybook.pack.changes.IssuedPacks;
 import org.quaybook.pack.guide.Guide;
 import org.quaybook.pack.guide.GuidePage;
+import org.quaybook.pack.guide.GuidePages;
 import org.quaybook.pack.labels.Labels;
 import org.quaybook.pack.labels.LabelsPrinted;
 import org.quaybook.pack.sheets.QuickCards;
@@ -46,7 +47,6 @@ import org.quaybook.record.RecordLink;
 import org.quaybook.record.RecordSite;
 import org.quaybook.reference.Rulebook;
 import org.quaybook.render.Attachment;
-import org.quaybook.render.Booklet;
 import org.quaybook.render.RenderException;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
@@ -251,10 +251,14 @@ public final class Road {
         files.put(
                 "worksheet.pdf",
                 Worksheet.pdf(assessment, installers(assessment, ownTemplates), templates, labels.notes()));
-        files.putAll(new RecordFiles(branding, templates, version)
-                .of(publicEditions(editions), publicEditions(labelled), issued));
         byte[] figures = FiguresJson.of(it, words, Labels.notes(labelled, branding, link), version);
         files.put("figures.json", figures);
+        for (Edition edition : editions) {
+            String suffix = edition.equals(first) ? "" : "-" + edition.words().language();
+            guides(judged, edition, templates, figures).forEach((name, pdf) -> files.put(name + suffix + ".pdf", pdf));
+        }
+        files.putAll(new RecordFiles(branding, templates, version)
+                .of(publicEditions(editions), publicEditions(labelled), issued));
         Optional<IssuedBefore> before = issued.before(assessment.job().job().revision());
         if (before.isPresent()) {
             files.put(
@@ -265,10 +269,6 @@ public final class Road {
                             templates,
                             Changes.since(before.get(), FiguresJson.read(figures)),
                             chapters(before.get(), words, link, files)));
-        }
-        for (Edition edition : editions) {
-            String suffix = edition.equals(first) ? "" : "-" + edition.words().language();
-            guides(judged, edition, templates, figures).forEach((name, pdf) -> files.put(name + suffix + ".pdf", pdf));
         }
         files.put(Manifest.FILE, IssueJson.of(it, files, before.map(IssuedBefore::link), version));
         return files;
@@ -314,14 +314,15 @@ public final class Road {
         Paper paper = Paper.of(edition.assessment());
         Guide guide = new Guide(edition, judged.branding(), templates);
         List<Attachment> attachments = attachments(judged, edition.words(), figures);
-        byte[] small = guide.pdf(paper.small(), attachments);
+        GuidePages pages = guide.on(paper.small());
+        byte[] small = pages.pdf(attachments);
         return Map.of(
                 "guide",
                 small,
                 "guide-booklet",
-                guide.booklet(paper, Booklet.pages(small)),
+                guide.booklet(paper, pages, small),
                 "guide-" + paper.full().name(),
-                guide.pdf(paper.full(), attachments));
+                guide.on(paper.full()).pdf(attachments));
     }
 
     /** What the guide was made from and what it shows, for whoever wants to check or to go on working with it. */

@@ -3,6 +3,7 @@ package org.quaybook.render;
 import com.lowagie.text.Document;
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfContentByte;
+import com.lowagie.text.pdf.PdfImportedPage;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfReader;
 import com.lowagie.text.pdf.PdfWriter;
@@ -43,14 +44,13 @@ public final class Booklet {
         return Math.floorMod(-pages, PAGES_A_SHEET);
     }
 
-    /** How many pages a PDF has. */
-    public static int pages(byte[] pdf) {
-        try (PdfReader reader = new PdfReader(pdf)) {
-            return reader.getNumberOfPages();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
+    /**
+     * Pages of a PDF that a booklet takes, one after another to the last.
+     *
+     * @param skipped how many at its beginning are not taken
+     */
+    @SuppressWarnings("ArrayRecordComponent") // Made, handed over and never changed.
+    public record Part(byte[] pdf, int skipped) {}
 
     /**
      * Which pages lie side by side, in the order in which the sides are printed.
@@ -73,21 +73,21 @@ public final class Booklet {
     /**
      * Lays out the sheets.
      *
-     * @param pdf a document of a multiple of four pages, all of the format
+     * @param parts together a multiple of four pages, all of the format
      * @param page its format
      * @param width of the sheet, millimetres, at least two pages
      * @param height of the sheet, millimetres
      * @param line how to print, fold and staple; stands small along the fold of the first side
      */
     public static byte[] toPdf(
-            byte[] pdf, PageFormat page, double width, double height, String line, DocumentInfo info) {
+            List<Part> parts, PageFormat page, double width, double height, String line, DocumentInfo info) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         float wide = (float) Millimetres.toPoints(width);
         float high = (float) Millimetres.toPoints(height);
         float pageWide = (float) Millimetres.toPoints(page.width());
         float foot = (high - (float) Millimetres.toPoints(page.height())) / 2;
-        try (PdfReader reader = new PdfReader(pdf);
-                Document document = new Document(new Rectangle(wide, high))) {
+        try (Document document = new Document(new Rectangle(wide, high))) {
+            List<Leaf> leaves = leaves(parts);
             PdfWriter writer = PdfWriter.getInstance(document, out);
             writer.setPdfVersion(PdfWriter.VERSION_1_7);
             writer.setFullCompression();
@@ -95,20 +95,44 @@ public final class Booklet {
             writer.addViewerPreference(PdfName.PRINTSCALING, PdfName.NONE);
             writer.addViewerPreference(DUPLEX, SHORT_EDGE);
             document.open();
-            for (Side side : sides(reader.getNumberOfPages())) {
+            for (Side side : sides(leaves.size())) {
                 document.newPage();
                 PdfContentByte content = writer.getDirectContent();
-                content.addTemplate(writer.getImportedPage(reader, side.left()), wide / 2 - pageWide, foot);
-                content.addTemplate(writer.getImportedPage(reader, side.right()), wide / 2, foot);
+                content.addTemplate(leaves.get(side.left() - 1).in(writer), wide / 2 - pageWide, foot);
+                content.addTemplate(leaves.get(side.right() - 1).in(writer), wide / 2, foot);
                 if (side.right() == 1) {
                     tell(content, line, wide / 2 - (float) Millimetres.toPoints(LINE_FROM_FOLD), high / 2);
                 }
             }
-            PdfIdentity.identify(writer, List.of(pdf, (info + line).getBytes(StandardCharsets.UTF_8)));
+            List<byte[]> input = new ArrayList<>();
+            for (Part part : parts) {
+                input.add(part.pdf());
+            }
+            input.add((info + line).getBytes(StandardCharsets.UTF_8));
+            PdfIdentity.identify(writer, input);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return out.toByteArray();
+    }
+
+    /** A page and the file that it is taken from. */
+    private record Leaf(PdfReader from, int number) {
+
+        PdfImportedPage in(PdfWriter writer) {
+            return writer.getImportedPage(from, number);
+        }
+    }
+
+    private static List<Leaf> leaves(List<Part> parts) throws IOException {
+        List<Leaf> leaves = new ArrayList<>();
+        for (Part part : parts) {
+            PdfReader reader = new PdfReader(part.pdf());
+            for (int number = part.skipped() + 1; number <= reader.getNumberOfPages(); number++) {
+                leaves.add(new Leaf(reader, number));
+            }
+        }
+        return leaves;
     }
 
     private static void tell(PdfContentByte content, String line, float x, float y) {

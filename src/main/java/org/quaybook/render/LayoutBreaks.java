@@ -1,7 +1,9 @@
 package org.quaybook.render;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.xhtmlrenderer.css.style.CalculatedStyle;
@@ -31,6 +33,9 @@ final class LayoutBreaks implements LineBreakingStrategy {
 
     private static final String YEAR = "(?:19|20)\\d{2}(?!\\p{N})";
 
+    /** One of these is in whatever the patterns below find. */
+    private static final Pattern MARKED = Pattern.compile("[’\\d-]");
+
     private static final List<Pattern> TOGETHER = List.of(
             Pattern.compile("(?<=\\p{L})’(?=\\p{L})."),
             Pattern.compile("\\d ?" + UNIT),
@@ -41,8 +46,16 @@ final class LayoutBreaks implements LineBreakingStrategy {
 
     private final LineBreakingStrategy engine = new DefaultLineBreakingStrategy();
 
+    /** The engine asks for the same text again and again, for its least width, its greatest and its lines. */
+    private final Map<String, List<BreakPoint>> known = new HashMap<>();
+
+    /** The engine's own places hang on the text alone, not on language or style. */
     @Override
     public BreakPointsProvider getBreakPointsProvider(String text, String language, CalculatedStyle style) {
+        return new ListBreakPointsProvider(known.computeIfAbsent(text, asked -> breaks(asked, language, style)));
+    }
+
+    private List<BreakPoint> breaks(String text, String language, CalculatedStyle style) {
         BreakPointsProvider all = engine.getBreakPointsProvider(text, language, style);
         boolean[] together = together(text);
         List<BreakPoint> kept = new ArrayList<>();
@@ -51,12 +64,15 @@ final class LayoutBreaks implements LineBreakingStrategy {
                 kept.add(point);
             }
         }
-        return new ListBreakPointsProvider(kept);
+        return kept;
     }
 
     /** For each place of a text, and for its end, whether what stands before it and behind it belongs together. */
     static boolean[] together(String text) {
         boolean[] together = new boolean[text.length() + 1];
+        if (!MARKED.matcher(text).find()) {
+            return together;
+        }
         for (Pattern pattern : TOGETHER) {
             Matcher found = pattern.matcher(text);
             while (found.find()) {

@@ -1,6 +1,7 @@
 package org.quaybook.render;
 
 import java.nio.charset.StandardCharsets;
+import java.util.IdentityHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +25,9 @@ final class LayoutElements extends ITextReplacedElementFactory {
     private final Faults faults;
     private final Map<String, Optional<SvgDrawing>> drawings = new TreeMap<>();
 
+    /** The engine asks again each time it lays out. */
+    private final IdentityHashMap<Element, Optional<SvgDrawing>> inline = new IdentityHashMap<>();
+
     LayoutElements(ITextOutputDevice device, LayoutAgent agent, int dotsPerPixel, Faults faults) {
         super(device);
         this.agent = agent;
@@ -40,7 +44,7 @@ final class LayoutElements extends ITextReplacedElementFactory {
         }
         String name = Xml.localName(element);
         if (name.equals("svg")) {
-            return SvgDrawing.read(element, faults)
+            return inline.computeIfAbsent(element, svg -> SvgDrawing.read(svg, faults))
                     .map(drawing -> sized(drawing, cssWidth, cssHeight))
                     .orElse(null);
         }

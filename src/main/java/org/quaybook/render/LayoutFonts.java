@@ -3,10 +3,13 @@ package org.quaybook.render;
 import com.lowagie.text.pdf.BaseFont;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.xhtmlrenderer.css.constants.CSSName;
 import org.xhtmlrenderer.css.constants.IdentValue;
 import org.xhtmlrenderer.css.sheet.FontFaceRule;
@@ -27,7 +30,17 @@ final class LayoutFonts extends ITextFontResolver {
 
     private static final Lazy<Map<Typeface, FontDescription>> DESCRIPTIONS = new Lazy<>(LayoutFonts::describeAll);
 
+    private static final Lazy<IdentityHashMap<BaseFont, Typeface>> TYPEFACES = new Lazy<>(LayoutFonts::typefaces);
+
     private final Faults faults;
+    private final Map<Wanted, FSFont> found = new HashMap<>();
+
+    /** A font as style sheets ask for it. */
+    private record Wanted(
+            List<String> families,
+            @Nullable IdentValue weight,
+            @Nullable IdentValue slant,
+            float size) {}
 
     LayoutFonts(Faults faults) {
         this.faults = faults;
@@ -51,13 +64,20 @@ final class LayoutFonts extends ITextFontResolver {
                 face.italic() ? IdentValue.ITALIC : IdentValue.NORMAL);
     }
 
+    private static IdentityHashMap<BaseFont, Typeface> typefaces() {
+        IdentityHashMap<BaseFont, Typeface> all = new IdentityHashMap<>();
+        DESCRIPTIONS.get().forEach((face, description) -> all.put(description.getFont(), face));
+        return all;
+    }
+
     /** Which of ours the engine's font is. */
     static Typeface typeface(FSFont font) {
         BaseFont asked = ((ITextFSFont) font).getFontDescription().getFont();
-        return Arrays.stream(Typeface.values())
-                .filter(face -> face.font() == asked)
-                .findFirst()
-                .orElseThrow();
+        Typeface face = TYPEFACES.get().get(asked);
+        if (face == null) {
+            throw new IllegalStateException("not one of ours: " + asked);
+        }
+        return face;
     }
 
     static ITextFSFont font(Typeface typeface, float size) {
@@ -76,6 +96,12 @@ final class LayoutFonts extends ITextFontResolver {
 
     @Override
     public FSFont resolveFont(SharedContext context, FontSpecification wanted) {
+        List<String> named = wanted.families == null ? List.of() : List.of(wanted.families);
+        return found.computeIfAbsent(
+                new Wanted(named, wanted.fontWeight, wanted.fontStyle, wanted.size), ignored -> find(wanted));
+    }
+
+    private FSFont find(FontSpecification wanted) {
         List<String> families = wanted.families == null
                 ? List.of()
                 : Arrays.stream(wanted.families).map(LayoutFonts::unquoted).toList();

@@ -1,6 +1,5 @@
 package org.quaybook.render;
 
-import java.util.function.Supplier;
 import java.util.logging.Level;
 import org.jspecify.annotations.Nullable;
 import org.xhtmlrenderer.util.XRLog;
@@ -18,12 +17,12 @@ final class LayoutLog implements XRLogger {
     private LayoutLog() {}
 
     /** Runs the engine; what it complains about meanwhile, on this thread, goes to the faults. */
-    static <T> T hear(Faults faults, Supplier<T> engine) {
+    static void hear(Faults faults, Runnable engine) {
         XRLog.setLoggingEnabled(true);
         XRLog.setLoggerImpl(SHARED);
         LISTENER.set(faults);
         try {
-            return engine.get();
+            engine.run();
         } finally {
             LISTENER.remove();
         }

@@ -56,7 +56,7 @@ final class LayoutPaper extends ITextOutputDevice {
     private static final PdfName ARTIFACT = new PdfName("Artifact");
     private static final PdfName ACTUAL_TEXT = new PdfName("ActualText");
 
-    private final Tags tags;
+    private @Nullable Tags tags;
     private @Nullable ITextFSFont font;
     private @Nullable Box root;
 
@@ -72,9 +72,18 @@ final class LayoutPaper extends ITextOutputDevice {
 
     private boolean open;
 
-    LayoutPaper(float dotsPerPoint, Tags tags) {
+    LayoutPaper(float dotsPerPoint) {
         super(dotsPerPoint);
-        this.tags = tags;
+    }
+
+    /** A document is about to be printed, perhaps once more. */
+    void begin(Tags fresh) {
+        tags = fresh;
+        headings.clear();
+    }
+
+    private Tags tags() {
+        return Objects.requireNonNull(tags, "printing begins with begin");
     }
 
     @Override
@@ -92,7 +101,7 @@ final class LayoutPaper extends ITextOutputDevice {
     @Override
     public void drawText(RenderingContext context, InlineText text) {
         boolean decoration = isDecoration(text);
-        slot = decoration ? null : tags.of(text).orElse(null);
+        slot = decoration ? null : tags().of(text).orElse(null);
         whenSeen = decoration ? () -> {} : () -> noteHeading(context, text);
         properties = new PdfDictionary();
         String drawn = text.getSubstring();
@@ -111,7 +120,7 @@ final class LayoutPaper extends ITextOutputDevice {
     private void noteHeading(RenderingContext context, InlineText text) {
         for (Box box = text.getParent(); box != null; box = box.getParent()) {
             Element element = box.getElement();
-            if (element != null && tags.isHeading(element) && !headings.containsKey(element)) {
+            if (element != null && tags().isHeading(element) && !headings.containsKey(element)) {
                 Rectangle edge = box.getContentAreaEdge(box.getAbsX(), box.getAbsY(), context);
                 headings.put(element, place(area(context, edge).getTop(), writer().getPageNumber()));
             }
@@ -125,7 +134,7 @@ final class LayoutPaper extends ITextOutputDevice {
         Deque<Integer> ranks = new ArrayDeque<>();
         outlines.push(writer().getRootOutline());
         ranks.push(0);
-        for (Element heading : tags.headings()) {
+        for (Element heading : tags().headings()) {
             PdfDestination place = headings.get(heading);
             if (place != null) {
                 int rank = Xml.localName(heading).charAt(1) - '0';
@@ -157,7 +166,7 @@ final class LayoutPaper extends ITextOutputDevice {
         }
         for (Box part = box; part != null; part = part.getParent()) {
             if (part instanceof TableSectionBox section && (section.isHeader() || section.isFooter())) {
-                return tags.of(text)
+                return tags().of(text)
                         .map(there -> there.isOnOtherPage(writer().getCurrentPage()))
                         .orElse(true);
             }
@@ -239,8 +248,8 @@ final class LayoutPaper extends ITextOutputDevice {
     public void paintReplacedElement(RenderingContext context, BlockBox box) {
         Optional<TagSlot> place = Optional.ofNullable(box.getElement())
                 .filter(any -> !box.isContainedInMarginBox())
-                .flatMap(tags::of);
-        place.filter(TagSlot::isEmpty).ifPresent(first -> tags.place(elementOf(box), corners(context, box)));
+                .flatMap(tags()::of);
+        place.filter(TagSlot::isEmpty).ifPresent(first -> tags().place(elementOf(box), corners(context, box)));
         marked(place.orElse(null), new PdfDictionary(), () -> super.paintReplacedElement(context, box));
     }
 
@@ -298,7 +307,7 @@ final class LayoutPaper extends ITextOutputDevice {
         super.paintBackground(context, box);
         Element element = box.getElement();
         if (element != null && Xml.localName(element).equals("a") && !isInsideItself(box, element)) {
-            tags.of(element)
+            tags().of(element)
                     .filter(place -> !box.isContainedInMarginBox())
                     .ifPresent(place -> link(context, box, element, place));
         }

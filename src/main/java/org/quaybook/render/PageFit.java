@@ -1,8 +1,5 @@
 package org.quaybook.render;
 
-import com.lowagie.text.pdf.PdfReader;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.function.Function;
 import org.quaybook.diag.Place;
@@ -22,14 +19,14 @@ public final class PageFit {
     }
 
     /**
-     * Lays out a document, smaller and smaller until it fits.
+     * Lays out a document in the largest type in which it fits: what fits in one size fits in all smaller ones.
      *
      * @param pages how many pages it fills, each begun by the document itself
      * @param xhtml the whole document by the size of its running text
      * @throws RenderException if it does not fit at the least size either, or for what {@link Handbook} refuses
      */
     public byte[] toPdf(int pages, Function<String, String> xhtml, DocumentInfo info, Resources resources) {
-        return new Handbook().toPdf(xhtml.apply(size(pages, xhtml, info, resources, 1)), info, resources);
+        return fitted(pages, xhtml, info, resources, 1).document().pdf(List.of());
     }
 
     /**
@@ -39,13 +36,31 @@ public final class PageFit {
      */
     public String size(
             int pages, Function<String, String> xhtml, DocumentInfo info, Resources resources, double scale) {
+        return fitted(pages, xhtml, info, resources, scale).size();
+    }
+
+    private record Fitted(String size, LaidOut document) {}
+
+    private Fitted fitted(
+            int pages, Function<String, String> xhtml, DocumentInfo info, Resources resources, double scale) {
+        Fitted fitted = null;
         int filled = 0;
-        for (String size : sizes) {
-            byte[] pdf = new Handbook().toPdf(xhtml.apply(size), info, resources, scale, List.of());
-            filled = pagesOf(pdf);
+        int low = 0;
+        int high = sizes.size();
+        while (low < high) {
+            int middle = (low + high) / 2;
+            String size = sizes.get(middle);
+            LaidOut document = new Handbook().layOut(xhtml.apply(size), info, resources, scale);
+            filled = document.pages();
             if (filled == pages) {
-                return size;
+                fitted = new Fitted(size, document);
+                high = middle;
+            } else {
+                low = middle + 1;
             }
+        }
+        if (fitted != null) {
+            return fitted;
         }
         throw RenderException.of(
                 new Place(info.title(), "", Position.START),
@@ -55,13 +70,5 @@ public final class PageFit {
                 sizes.get(sizes.size() - 1),
                 filled,
                 pages);
-    }
-
-    private static int pagesOf(byte[] pdf) {
-        try (PdfReader reader = new PdfReader(pdf)) {
-            return reader.getNumberOfPages();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

@@ -11,7 +11,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -37,13 +36,21 @@ enum Typeface {
 
     private static final int BOLD = 600;
 
+    private static final short UNASKED = 0;
+    private static final short MISSING = -1;
+
     private final String family;
     private final int weight;
     private final boolean italic;
     private final String path;
     private final Lazy<BaseFont> font = new Lazy<>(this::load);
     private final Lazy<Font> shapes = new Lazy<>(this::loadShapes);
-    private final Lazy<BitSet> glyphs = new Lazy<>(this::listGlyphs);
+
+    /**
+     * By UTF-16 unit: {@link #UNASKED}, {@link #MISSING}, or one more than the width. Threads that ask at once find the
+     * same.
+     */
+    private final short[] advances = new short[Character.MAX_VALUE + 1];
 
     Typeface(String family, int weight, boolean italic, String path) {
         this.family = family;
@@ -133,14 +140,14 @@ enum Typeface {
         }
     }
 
-    private BitSet listGlyphs() {
-        BitSet listed = new BitSet();
-        for (int c = ' '; c <= Character.MAX_VALUE; c++) {
-            if (!Character.isSurrogate((char) c) && font().charExists(c) && !needsShaping(c)) {
-                listed.set(c);
-            }
+    private short advance(char c) {
+        short known = advances[c];
+        if (known == UNASKED) {
+            boolean printed = c >= ' ' && !Character.isSurrogate(c) && font().charExists(c) && !needsShaping(c);
+            known = printed ? (short) (font().getWidth(c) + 1) : MISSING;
+            advances[c] = known;
         }
-        return listed;
+        return known;
     }
 
     /** The fonts have letters of scripts that nothing here can join or set from right to left. */
@@ -152,12 +159,16 @@ enum Typeface {
 
     /** Whether this font prints a character of the basic plane as it should look. */
     boolean has(int codePoint) {
-        return glyphs.get().get(codePoint);
+        return codePoint <= Character.MAX_VALUE && advance((char) codePoint) != MISSING;
     }
 
     boolean hasAll(String text) {
-        BitSet known = glyphs.get();
-        return text.chars().allMatch(known::get);
+        for (int i = 0; i < text.length(); i++) {
+            if (advance(text.charAt(i)) == MISSING) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The font for what this one lacks. */
@@ -170,7 +181,11 @@ enum Typeface {
 
         /** Width in the unit of the size. */
         double width(double size) {
-            return typeface.font().getWidth(text) / UNITS * size;
+            int units = 0;
+            for (int i = 0; i < text.length(); i++) {
+                units += typeface.advance(text.charAt(i)) - 1;
+            }
+            return units / UNITS * size;
         }
 
         /** How far its tallest letter reaches above the baseline, in the unit of the size. */
@@ -229,6 +244,9 @@ enum Typeface {
 
     /** The first code point of a text that neither this font nor its fallback has. */
     Optional<Integer> firstMissing(String text) {
+        if (hasAll(text)) {
+            return Optional.empty();
+        }
         return text.codePoints()
                 .filter(c -> !has(c) && !fallback().has(c))
                 .boxed()
@@ -237,6 +255,9 @@ enum Typeface {
 
     /** The sum of the runs' widths, in the unit of the size; a character that no font has counts as nothing. */
     double width(String text, double size) {
+        if (hasAll(text)) {
+            return new Run(this, text).width(size);
+        }
         return runs(text).orElse(List.of()).stream()
                 .mapToDouble(run -> run.width(size))
                 .sum();

@@ -183,6 +183,15 @@ class BaselineFiguresTest {
         assertThat(item.judgement()).contains(judgement);
     }
 
+    /** 2.5 MΩ moves at 1.25 MΩ, 1.5 MΩ at 0.5 MΩ, which is 1 MΩ less; no meter shows 1 MΩ less than 0.9 MΩ. */
+    @ParameterizedTest
+    @CsvSource({"2.5 MΩ, 1.25e6", "1.5 MΩ, 0.5e6", "0.9 MΩ, -1", "0 MΩ, -1"})
+    void noReadingIsBelowNothing(String first, double movedFrom) {
+        Item item = item(barge("  - { test: insulation, of: [A1], result: " + first + " }"), TestKind.INSULATION);
+        double from = item.movedFrom().map(it -> it.value().canonical()).orElse(-1.0);
+        assertThat(from).isCloseTo(movedFrom, within(1e-3));
+    }
+
     /** Each RCD is listed on each source that can feed it, tested or not. */
     @Test
     void rcdsAreListedOnEachSource() {

@@ -60,8 +60,9 @@ class BookletTest {
                 + " h1 { page-break-after: always; font-family: 'Source Sans Pro'; font-size: 12pt }"
                 + " h1:last-child { page-break-after: auto }</style></head><body>" + body + "</body></html>";
         byte[] pages = new Handbook().toPdf(xhtml, INFO, Resources.none(), page.scale(), List.of());
-        byte[] booklet = Booklet.toPdf(pages, page, width, height, "turn on the short edge", INFO);
-        assertThat(Booklet.toPdf(pages, page, width, height, "turn on the short edge", INFO))
+        List<Booklet.Part> whole = List.of(new Booklet.Part(pages, 0));
+        byte[] booklet = Booklet.toPdf(whole, page, width, height, "turn on the short edge", INFO);
+        assertThat(Booklet.toPdf(whole, page, width, height, "turn on the short edge", INFO))
                 .isEqualTo(booklet);
         try (PrintedPdf printed = new PrintedPdf(booklet)) {
             PDDocument document = printed.document();

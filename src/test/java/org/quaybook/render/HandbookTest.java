@@ -80,7 +80,7 @@ class HandbookTest {
                 + " .part p { height: 30mm; margin: 0 } .new { page-break-before: always }</style>"
                 + "<div class='part'><p>1</p><p>2</p><p>3</p><p>4</p></div><div class='part'><p>5</p></div>"
                 + "<div class='part new'><p>6</p></div><div class='other'><p>7</p></div>");
-        List<PartEnd> ends = handbook.ends(page, "part", INFO, Resources.none(), 1);
+        List<PartEnd> ends = handbook.layOut(page, INFO, Resources.none(), 1).ends("part");
         assertThat(ends).extracting(PartEnd::firstPage).containsExactly(0, 1, 2);
         assertThat(ends).extracting(PartEnd::lastPage).containsExactly(1, 1, 2);
         assertThat(ends.get(1).filled() - ends.get(0).filled()).isCloseTo(0.3, within(0.005));

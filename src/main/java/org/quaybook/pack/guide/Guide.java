@@ -1,6 +1,8 @@
 package org.quaybook.pack.guide;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -8,10 +10,10 @@ import org.quaybook.checks.Assessment;
 import org.quaybook.pack.Paper;
 import org.quaybook.record.Branding;
 import org.quaybook.record.Edition;
-import org.quaybook.render.Attachment;
 import org.quaybook.render.Booklet;
 import org.quaybook.render.DocumentInfo;
 import org.quaybook.render.Handbook;
+import org.quaybook.render.LaidOut;
 import org.quaybook.render.PageFit;
 import org.quaybook.render.PageFormat;
 import org.quaybook.render.PartEnd;
@@ -22,12 +24,12 @@ import org.quaybook.text.Words;
 /** The owner's guide: a small book for whoever lives with the installation and is no electrician. */
 public final class Guide {
 
-    /** From the size of the text around it down to where its small print is still above 7 pt. */
     /** Share of a page that setting it closer frees, and the most that is tried. */
     private static final double GAIN_PER_PAGE = 0.2;
 
     private static final double MOST_GAINED = 0.3;
 
+    /** From the size of the text around it down to where its small print is still above 7 pt. */
     private static final PageFit CARD_SIZES = new PageFit(List.of("10.5", "10", "9.5", "9", "8.6"));
 
     private final Assessment assessment;
@@ -53,43 +55,48 @@ public final class Guide {
     }
 
     /**
-     * Makes the guide as a PDF. Its pages hold nothing personal of the owner.
+     * Lays the guide out. Its pages hold nothing personal of the owner.
      *
      * @param format the page; templates are written for A5
-     * @param attachments files that travel inside the PDF
      * @throws org.quaybook.render.RenderException if a template or picture is faulty, or a text has a character that no
      *     font can print
      */
-    public byte[] pdf(PageFormat format, List<Attachment> attachments) {
-        return pdf(format, 0, attachments);
+    public GuidePages on(PageFormat format) {
+        String cardSize = cardSize(format);
+        LaidOut loose = laidOut(model.printed(format, cardSize, Set.of()), format);
+        Set<Integer> close = closer(loose.ends("chapter"));
+        return new GuidePages(
+                format, close.isEmpty() ? loose : laidOut(model.printed(format, cardSize, close), format));
     }
 
     /**
      * The small guide on sheets to be printed on both sides and folded, its last sheet filled up with pages for notes.
      *
      * @param paper whose whole sheets are printed on
-     * @param pages of the small guide
+     * @param pages of the guide
+     * @param small its PDF, on half of such a sheet
      */
-    public byte[] booklet(Paper paper, int pages) {
-        PageFormat small = paper.small();
-        int missing = Booklet.missing(pages);
+    public byte[] booklet(Paper paper, GuidePages pages, byte[] small) {
+        List<Booklet.Part> parts = new ArrayList<>(List.of(new Booklet.Part(small, 0)));
+        int missing = Booklet.missing(pages.pages());
+        if (missing > 0) {
+            // An odd page lies on the right.
+            int before = pages.pages() % 2 == 0 ? 2 : 1;
+            byte[] notes = laidOut(model.notes(pages.format(), before, missing), pages.format())
+                    .pdf(List.of(), pages.pages() + 1 - before);
+            parts.add(new Booklet.Part(notes, before));
+        }
         return Booklet.toPdf(
-                pdf(small, missing, List.of()),
-                small,
+                parts,
+                pages.format(),
                 /* width= */ paper.full().height(),
                 /* height= */ paper.full().width(),
                 words.say("guide.booklet"),
                 info());
     }
 
-    private byte[] pdf(PageFormat format, int notes, List<Attachment> attachments) {
-        String cardSize = cardSize(format);
-        String loose = templates.fill("guide/guide.ftlx", model.printed(format, notes, cardSize, Set.of(), false));
-        Set<Integer> close = closer(new Handbook().ends(loose, "chapter", info(), resources(), format.scale()));
-        String xhtml = close.isEmpty()
-                ? loose
-                : templates.fill("guide/guide.ftlx", model.printed(format, notes, cardSize, close, false));
-        return new Handbook().toPdf(xhtml, info(), resources(), format.scale(), attachments);
+    private LaidOut laidOut(Map<String, Object> printed, PageFormat format) {
+        return new Handbook().layOut(templates.fill("guide/guide.ftlx", printed), info(), resources(), format.scale());
     }
 
     /** The chapters to set closer, by their place, because a few lines of them would stand alone on a page. */
@@ -114,7 +121,7 @@ public final class Guide {
     private String cardSize(PageFormat format) {
         return CARD_SIZES.size(
                 1,
-                size -> templates.fill("guide/guide.ftlx", model.printed(format, 0, size, Set.of(), true)),
+                size -> templates.fill("guide/guide.ftlx", model.card(format, size)),
                 info(),
                 resources(),
                 format.scale());

@@ -1,11 +1,11 @@
 package org.quaybook.pack.guide;
 
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
 import org.quaybook.pack.pictures.Pictures;
 import org.quaybook.record.Branding;
@@ -23,6 +23,7 @@ final class GuideModel {
     private final Briefing brief;
     private final Words words;
     private final Branding branding;
+    private @Nullable Map<String, Object> made;
 
     GuideModel(Assessment it, Words words, Branding branding) {
         this.it = it;
@@ -34,24 +35,52 @@ final class GuideModel {
     /**
      * The model for a printed guide.
      *
-     * @param format the page
-     * @param notes how many pages for notes go at the end
      * @param cardSize of the text on the quick card, in points
      * @param closeChapters the places of the chapters, from 0, that are set closer than the others
-     * @param cardAlone whether nothing but the quick card is printed, to see whether it fits on its page
      */
-    Map<String, Object> printed(
-            PageFormat format, int notes, String cardSize, Set<Integer> closeChapters, boolean cardAlone) {
-        Map<String, Object> printed = new LinkedHashMap<>(all());
-        printed.put("page", format.lengths());
-        printed.put("notes", Collections.nCopies(notes, ""));
+    Map<String, Object> printed(PageFormat format, String cardSize, Set<Integer> closeChapters) {
+        Map<String, Object> printed = part("whole", format);
         printed.put("cardSize", cardSize);
         printed.put("closeChapters", List.copyOf(closeChapters));
-        printed.put("cardAlone", cardAlone);
         return printed;
     }
 
+    /** The same for the quick card alone, to see whether it fits on its page. */
+    Map<String, Object> card(PageFormat format, String cardSize) {
+        Map<String, Object> card = part("card", format);
+        card.put("cardSize", cardSize);
+        return card;
+    }
+
+    /**
+     * The same for pages for notes that follow the guide.
+     *
+     * @param emptyPages before them, so that they have the side that they will have behind the guide
+     */
+    Map<String, Object> notes(PageFormat format, int emptyPages, int notePages) {
+        Map<String, Object> notes = part("notes", format);
+        notes.put("emptyPages", emptyPages);
+        notes.put("notePages", notePages);
+        return notes;
+    }
+
+    private Map<String, Object> part(String part, PageFormat format) {
+        Map<String, Object> printed = new LinkedHashMap<>(all());
+        printed.put("part", part);
+        printed.put("page", format.lengths());
+        printed.put("closeChapters", List.of());
+        return printed;
+    }
+
+    /** The same whatever it is printed on; made at the first use. */
     Map<String, Object> all() {
+        if (made == null) {
+            made = make();
+        }
+        return made;
+    }
+
+    private Map<String, Object> make() {
         RunChapter run = new RunChapter(brief);
         return new Rows()
                 .put("facts", new FactSheet(it, words).all())

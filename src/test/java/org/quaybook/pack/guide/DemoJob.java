@@ -77,7 +77,9 @@ public record DemoJob(Assessment assessment, Branding branding) {
     }
 
     byte[] guide(PageFormat format) {
-        return new Guide(new Edition(assessment, WORDS), branding, Templates.builtIn()).pdf(format, List.of());
+        return new Guide(new Edition(assessment, WORDS), branding, Templates.builtIn())
+                .on(format)
+                .pdf(List.of());
     }
 
     private static String read(Path file) {

@@ -52,7 +52,8 @@ class GuideInEveryLanguageTest {
         DemoJob job = DemoJob.of(demo);
         Words words = Words.of(language);
         byte[] pdf = new Guide(new Edition(job.assessment(), words), job.branding(), Templates.builtIn())
-                .pdf(PAGE, List.of());
+                .on(PAGE)
+                .pdf(List.of());
         try (PrintedGuide guide = new PrintedGuide(pdf)) {
             for (int page = 1; page <= guide.pages(); page++) {
                 assertThat(guide.letters(page)).as("page %s", page).allMatch(letter -> letter.size() >= LEAST_SIZE);

@@ -499,7 +499,8 @@ class GuideTest {
         Words words = Words.of(language);
         DemoJob demo = DemoJob.of("marmalade-meridian");
         byte[] pdf = new Guide(new Edition(demo.assessment(), words), demo.branding(), Templates.builtIn())
-                .pdf(PageFormat.A5, List.of());
+                .on(PageFormat.A5)
+                .pdf(List.of());
         try (PrintedGuide guide = new PrintedGuide(pdf)) {
             for (String chapter : List.of("sockets", "rehearsal", "recovery")) {
                 int page = pageOf(guide, words.say("guide.chapter." + chapter).replace('\u00a0', ' '));
