@@ -1,7 +1,6 @@
 package org.quaybook.pack;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -71,10 +70,11 @@ final class RecordFiles {
                         .sheet()
                         .pdf());
         Map<String, byte[]> files = new TreeMap<>(shared);
-        List<RecordLeaf> leaves = new ArrayList<>();
-        for (PublicEdition edition : editions) {
-            leaves.add(leaf(edition, editions.get(0), issued, shared, files));
-        }
+        List<Language> languages = editions.parallelStream()
+                .map(edition -> language(edition, editions.get(0), issued, shared))
+                .toList();
+        languages.forEach(language -> files.putAll(language.files()));
+        List<RecordLeaf> leaves = languages.stream().map(Language::leaf).toList();
         List<Issued> history = issued.allBefore(first.assessment().job().job().revision()).stream()
                 .map(IssuedBefore::issued)
                 .toList();
@@ -117,13 +117,11 @@ final class RecordFiles {
         files.forEach((path, content) -> inPack.put(folder + path, content));
     }
 
-    /** Puts the guide and the dates of a language beside the shared files, and says what its page offers. */
-    private RecordLeaf leaf(
-            PublicEdition edition,
-            PublicEdition original,
-            IssuedPacks issued,
-            Map<String, byte[]> shared,
-            Map<String, byte[]> files) {
+    /** Guide and dates of a language, which go beside the shared files, and what its page offers. */
+    private record Language(RecordLeaf leaf, Map<String, byte[]> files) {}
+
+    private Language language(
+            PublicEdition edition, PublicEdition original, IssuedPacks issued, Map<String, byte[]> shared) {
         boolean first = edition == original;
         String suffix = first ? "" : "-" + edition.language();
         String page = GuidePage.name(edition.language(), first);
@@ -133,12 +131,9 @@ final class RecordFiles {
                 .on(Paper.of(edition.edition().assessment()).small())
                 .pdf(List.of(attached(edition, figures)));
         byte[] guidePage = GuidePage.html(edition, branding, templates);
-        files.put(page, guidePage);
-        files.put(print, guide);
         String calendar = "calendar" + suffix + ".ics";
         byte[] dates = DueDates.calendar(edition, original);
-        files.put(calendar, dates);
-        return new RecordLeaf(
+        RecordLeaf leaf = new RecordLeaf(
                 edition,
                 first,
                 diagrams(edition.edition()),
@@ -156,6 +151,7 @@ final class RecordFiles {
                                         Changes.published(before, FiguresJson.read(figures)),
                                         Changes.chapters(before, page, new String(guidePage, StandardCharsets.UTF_8))))
                         .orElse(List.of()));
+        return new Language(leaf, Map.of(page, guidePage, print, guide, calendar, dates));
     }
 
     private static RecordLeaf.Download download(String file, String kind, Map<String, byte[]> files) {

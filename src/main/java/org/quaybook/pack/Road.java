@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
 import org.quaybook.diag.Diagnostic;
@@ -236,36 +236,38 @@ public final class Road {
         Assessment assessment = Objects.requireNonNull(judged.assessment());
         Branding branding = judged.branding();
         Templates templates = templates(ownTemplates);
-        Map<String, byte[]> files = new TreeMap<>();
         List<Edition> editions = Editions.of(assessment, ownTemplates);
         Edition first = editions.get(0);
         Assessment it = first.assessment();
         Words words = first.words();
-        files.put("quick-card.pdf", QuickCards.pdf(editions, branding, templates));
-        files.putAll(SingleSheets.pdfs(it, words, branding, templates));
+        Words installers = installers(assessment, ownTemplates);
         RecordLink link = RecordLink.of(it);
         List<Edition> labelled = Editions.ofLabels(assessment, ownTemplates);
-        LabelsPrinted labels =
-                Labels.sheet(labelled, branding, link, Paper.of(assessment).sheet());
-        files.put("labels.pdf", labels.sheet().pdf());
-        files.put(
-                "worksheet.pdf",
-                Worksheet.pdf(assessment, installers(assessment, ownTemplates), templates, labels.notes()));
         byte[] figures = FiguresJson.of(it, words, Labels.notes(labelled, branding, link), version);
-        files.put("figures.json", figures);
-        for (Edition edition : editions) {
-            String suffix = edition.equals(first) ? "" : "-" + edition.words().language();
-            guides(judged, edition, templates, figures).forEach((name, pdf) -> files.put(name + suffix + ".pdf", pdf));
-        }
-        files.putAll(new RecordFiles(branding, templates, version)
+        List<Supplier<Map<String, byte[]>>> makers = new ArrayList<>();
+        makers.add(() -> new RecordFiles(branding, templates, version)
                 .of(publicEditions(editions), publicEditions(labelled), issued));
+        for (Edition edition : editions) {
+            String suffix = (edition.equals(first) ? "" : "-" + edition.words().language()) + ".pdf";
+            Paper paper = Paper.of(edition.assessment());
+            List<Attachment> attachments = attachments(judged, edition.words(), figures);
+            makers.add(() -> smallGuide(new Guide(edition, branding, templates), paper, attachments, suffix));
+            makers.add(() -> Map.of(
+                    "guide-" + paper.full().name() + suffix,
+                    new Guide(edition, branding, templates).on(paper.full()).pdf(attachments)));
+        }
+        makers.add(() -> forTheInstaller(assessment, installers, branding, labelled, templates));
+        makers.add(() -> SingleSheets.pdfs(it, words, branding, templates));
+        makers.add(() -> Map.of("quick-card.pdf", QuickCards.pdf(editions, branding, templates)));
+        Map<String, byte[]> files = SideBySide.files(makers);
+        files.put("figures.json", figures);
         Optional<IssuedBefore> before = issued.before(assessment.job().job().revision());
         if (before.isPresent()) {
             files.put(
                     "changes.pdf",
                     Worksheet.changes(
                             assessment,
-                            installers(assessment, ownTemplates),
+                            installers,
                             templates,
                             Changes.since(before.get(), FiguresJson.read(figures)),
                             chapters(before.get(), words, link, files)));
@@ -309,20 +311,24 @@ public final class Road {
         return editions.stream().map(PublicEdition::of).toList();
     }
 
-    /** The guide of one language: small, as a booklet to fold, and on whole pages in larger type. */
-    private static Map<String, byte[]> guides(Judged judged, Edition edition, Templates templates, byte[] figures) {
-        Paper paper = Paper.of(edition.assessment());
-        Guide guide = new Guide(edition, judged.branding(), templates);
-        List<Attachment> attachments = attachments(judged, edition.words(), figures);
+    /** Worksheet and labels, whose places stand in it. */
+    private static Map<String, byte[]> forTheInstaller(
+            Assessment it, Words words, Branding branding, List<Edition> labelled, Templates templates) {
+        LabelsPrinted labels =
+                Labels.sheet(labelled, branding, RecordLink.of(it), Paper.of(it).sheet());
+        return Map.of(
+                "labels.pdf",
+                labels.sheet().pdf(),
+                "worksheet.pdf",
+                Worksheet.pdf(it, words, templates, labels.notes()));
+    }
+
+    /** The small guide of one language, and as a booklet to fold. */
+    private static Map<String, byte[]> smallGuide(
+            Guide guide, Paper paper, List<Attachment> attachments, String suffix) {
         GuidePages pages = guide.on(paper.small());
         byte[] small = pages.pdf(attachments);
-        return Map.of(
-                "guide",
-                small,
-                "guide-booklet",
-                guide.booklet(paper, pages, small),
-                "guide-" + paper.full().name(),
-                guide.on(paper.full()).pdf(attachments));
+        return Map.of("guide" + suffix, small, "guide-booklet" + suffix, guide.booklet(paper, pages, small));
     }
 
     /** What the guide was made from and what it shows, for whoever wants to check or to go on working with it. */

@@ -104,6 +104,10 @@ public final class Booklet {
                     tell(content, line, wide / 2 - (float) Millimetres.toPoints(LINE_FROM_FOLD), high / 2);
                 }
             }
+            // By itself the writer takes the readers in an order that differs from run to run.
+            for (PdfReader reader : leaves.stream().map(Leaf::from).distinct().toList()) {
+                writer.freeReader(reader);
+            }
             List<byte[]> input = new ArrayList<>();
             for (Part part : parts) {
                 input.add(part.pdf());

@@ -2,7 +2,9 @@ package org.quaybook.pack.labels;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.DoubleStream;
@@ -178,7 +180,8 @@ final class LabelsCables {
     }
 
     /** The form that fits: a wrap where the text can be read from any side of it, else a flag, else a tag to tie on. */
-    private static Label around(String id, @Nullable CableTag tag, Face face) {
+    private static Label around(String id, @Nullable CableTag tag, Face drawn) {
+        Face face = remembered(drawn);
         List<Double> widths = widths(face);
         if (widths.isEmpty()) {
             throw refusal(id, face.at(WIDEST));
@@ -199,6 +202,12 @@ final class LabelsCables {
             }
         }
         return tied(id, face, widths.get(0));
+    }
+
+    /** The same face, set only once at each width: it is asked for again and again while the best is sought. */
+    private static Face remembered(Face face) {
+        Map<Double, Text> known = new HashMap<>();
+        return width -> known.computeIfAbsent(width, face::at);
     }
 
     /** The widths at which every word has room, the narrowest first. */
@@ -289,7 +298,8 @@ final class LabelsCables {
                 .drawnBy(words -> atEarth(words.id(), width -> earthFace(words.parts(), width)));
     }
 
-    private static Label atEarth(String id, Face face) {
+    private static Label atEarth(String id, Face drawn) {
+        Face face = remembered(drawn);
         double width = widths(face).stream()
                 .min(Comparator.comparingDouble(one -> one * face.at(one).height()))
                 .orElseThrow(() -> refusal(id, face.at(WIDEST)));
