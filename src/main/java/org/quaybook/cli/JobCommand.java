@@ -7,13 +7,13 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
-import org.quaybook.checks.Finding;
-import org.quaybook.diag.Severity;
 import org.quaybook.pack.Road;
 import org.quaybook.text.Words;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -24,15 +24,24 @@ abstract class JobCommand implements Callable<Integer> {
     private @Nullable CommandSpec spec;
 
     @Parameters(
-            arity = "1..*",
+            arity = "0..*",
             paramLabel = "JOB",
-            description = "Job file, or a folder with a job.yaml. Several are taken one after the other.")
+            description = "Job file, or a folder with a job.yaml, or a folder with such folders in it.")
+    private List<Path> named = List.of();
+
+    @Option(
+            names = "--list",
+            paramLabel = "FILE",
+            description = "File with the paths of more jobs, one a line; - reads them from the standard input.")
+    private @Nullable Path list;
+
     private List<Path> jobs = List.of();
 
     final Words words = Words.of("en-GB");
 
     @Override
     public Integer call() {
+        findJobs();
         int worst = Exit.DONE;
         for (Path job : jobs) {
             worst = Math.max(worst, take(job));
@@ -52,19 +61,22 @@ abstract class JobCommand implements Callable<Integer> {
 
     /** Tells what is wrong with the input. */
     void problems(Path job, Road.Judged judged) {
-        report(err()).problems(judged.problems());
-        if (judged.assessment() == null) {
-            err().println(words.say(
-                    "cli.bad-input",
-                    job.toString(),
-                    judged.problems().stream()
-                            .filter(problem -> problem.severity() == Severity.ERROR)
-                            .count()));
-        }
+        telling().problems(job, judged);
     }
 
     final List<Path> jobs() {
         return jobs;
+    }
+
+    /**
+     * Finds the jobs that are meant, once.
+     *
+     * @throws ParameterException if none is named, or the list cannot be read
+     */
+    final void findJobs() {
+        if (jobs.isEmpty()) {
+            jobs = NamedJobs.of(named, list, line(), words);
+        }
     }
 
     /** After the last job. */
@@ -80,33 +92,20 @@ abstract class JobCommand implements Callable<Integer> {
 
     /** Lists on the way for errors what forbids handing over. */
     final void tellForbidding(Assessment assessment) {
-        report(err())
-                .findings(
-                        assessment.findings().stream().filter(Finding::forbids).toList());
-        err().println();
+        telling().forbidding(assessment);
     }
 
     final Report report(PrintWriter to) {
-        return new Report(to, words, ansi());
+        return telling().report(to);
     }
 
     /** One line that counts findings and says whether the job may be handed over. */
     final String summary(Path job, Assessment assessment) {
-        return words.say(
-                assessment.forbidsHandover() ? "cli.summary.forbidden" : "cli.summary.allowed",
-                job.toString(),
-                count(assessment, Severity.FORBIDS, false),
-                count(assessment, Severity.DECIDE, false),
-                count(assessment, Severity.NOTE, false),
-                count(assessment, Severity.DECIDE, true) + count(assessment, Severity.NOTE, true));
+        return telling().summary(job, assessment);
     }
 
-    private static long count(Assessment assessment, Severity severity, boolean accepted) {
-        return assessment.findings().stream()
-                .filter(finding -> finding.severity() == severity)
-                .map(Finding::accepted)
-                .filter(deviation -> deviation.isPresent() == accepted)
-                .count();
+    final JobTelling telling() {
+        return new JobTelling(out(), err(), words, ansi());
     }
 
     final CommandLine line() {

@@ -1,19 +1,17 @@
 package org.quaybook.cli;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
-import org.quaybook.job.Job;
-import org.quaybook.pack.NotPrinted;
-import org.quaybook.pack.PackFolder;
-import org.quaybook.pack.Reissue;
+import org.quaybook.pack.MadeFrom;
 import org.quaybook.pack.Road;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 
 /** {@code quaybook pack}. */
 @Command(
@@ -27,6 +25,9 @@ import picocli.CommandLine.Option;
                     + "replaced; a pack that “record” has signed is kept beside the one that follows it, and changes.pdf "
                     + "then says what to do with labels and pages. While a finding forbids handing over, or the figures lack a value, only the worksheet is "
                     + "written, beside the packs and marked as not for handing over.",
+            "",
+            "Of several jobs, as many are made at once as there are cores. Packs that lie there as they would be made are "
+                    + "left alone, so that a run which was stopped goes on where it was; a job that fails holds up no other.",
             ""
         })
 final class PackCommand extends JobCommand {
@@ -48,10 +49,26 @@ final class PackCommand extends JobCommand {
                             + "they name or a template is saved; stop it with Ctrl-C.")
     private boolean watch;
 
+    @Option(
+            names = "--at-once",
+            paramLabel = "N",
+            defaultValue = "0",
+            description = "How many packs of several are made at the same time (default: as many as there are cores).")
+    private int atOnce;
+
+    @Option(
+            names = "--anew",
+            description = "Of several jobs, also makes those packs again that lie there as they would be made.")
+    private boolean anew;
+
     @Override
     public Integer call() {
+        if (atOnce < 0) {
+            throw new ParameterException(line(), words.say("cli.many.at-once", atOnce));
+        }
+        findJobs();
         if (!watch) {
-            return super.call();
+            return jobs().size() > 1 ? many() : super.call();
         }
         int last = Exit.DONE;
         try {
@@ -68,6 +85,12 @@ final class PackCommand extends JobCommand {
         }
     }
 
+    private int many() {
+        int threads = atOnce == 0 ? Runtime.getRuntime().availableProcessors() : atOnce;
+        return new ManyPacks(maker(), new MadeFrom(ProgramFiles.digest(), templates()), anew, Clock.systemUTC())
+                .make(jobs(), threads);
+    }
+
     private List<Path> watched() {
         Path own = templates();
         return Stream.concat(
@@ -78,70 +101,16 @@ final class PackCommand extends JobCommand {
 
     @Override
     int judged(Path job, Road.Judged judged, Assessment assessment) {
-        if (assessment.forbidsHandover()) {
-            tellForbidding(assessment);
-            err().println(summary(job, assessment));
-            err().println(words.say("cli.not-packed", job.toString()));
-            Path sheet = sheet(assessment.job());
-            return written(
-                    sheet,
-                    () -> Road.worksheet(assessment, judged.branding(), templates()),
-                    "cli.worksheet-only",
-                    List.of(sheet.toString()),
-                    Exit.FORBIDDEN);
-        }
-        Path target = to.resolve(assessment.job().job().number());
-        try {
-            Reissue.Written written = Reissue.write(target, judged, templates(), Main.Version.number());
-            out().println(summary(job, assessment));
-            out().println(words.say(
-                    "cli.packed." + written.outcome().name().toLowerCase(Locale.ROOT), target.toString()));
-            written.changes().forEach(line -> out().println("  " + line));
-            return Exit.DONE;
-        } catch (NotPrinted e) {
-            report(err()).problems(e.diagnostics());
-            return Exit.BAD_INPUT;
-        } catch (PackFolder.NotWritten e) {
-            report(err()).problems(List.of(e.diagnostic()));
-            return Exit.NOT_WRITTEN;
-        }
+        return maker().make(job, judged, assessment);
     }
 
-    /** What the figures lack is asked for on paper. */
     @Override
     int unfinished(Path job, Road.Unfinished unfinished) {
-        Path sheet = sheet(unfinished.job());
-        return written(
-                sheet,
-                () -> Road.survey(unfinished, templates()),
-                "cli.survey-only",
-                List.of(job.toString(), sheet.toString()),
-                Exit.BAD_INPUT);
+        return maker().survey(job, unfinished);
     }
 
-    /** Beside the packs, never inside one: what lies in a pack may be handed over. */
-    private Path sheet(Job job) {
-        return to.resolve(job.job().number() + "-worksheet.pdf");
-    }
-
-    /** Makes a document that is written alone. */
-    private interface Printing {
-        byte[] pdf() throws NotPrinted;
-    }
-
-    /** Writes a document alone, says so, and gives the exit code that is due then. */
-    private int written(Path file, Printing printing, String key, List<String> arguments, int due) {
-        try {
-            PackFolder.writeFile(file, printing.pdf());
-        } catch (NotPrinted e) {
-            report(err()).problems(e.diagnostics());
-            return Exit.BAD_INPUT;
-        } catch (PackFolder.NotWritten e) {
-            report(err()).problems(List.of(e.diagnostic()));
-            return Exit.NOT_WRITTEN;
-        }
-        err().println(words.say(key, arguments.toArray()));
-        return due;
+    private PackMaker maker() {
+        return new PackMaker(to, templates(), telling());
     }
 
     private @Nullable Path templates() {

@@ -60,7 +60,7 @@ final class StartCommand implements Callable<Integer> {
     private static final String PROFILE = "installer.yaml";
 
     /** Set by the launcher when somebody sits there; later runtimes have a console even without a terminal. */
-    private static final String TERMINAL = "quaybook.terminal";
+    static final String TERMINAL = "quaybook.terminal";
 
     /** What a copy is asked for: the rest is taken over. */
     private static final List<String> OF_A_COPY = List.of("job.number", "craft.name", "owner.name");

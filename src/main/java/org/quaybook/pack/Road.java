@@ -412,9 +412,13 @@ public final class Road {
      * The files that have a say in a job's pack: the job, the installer profile and what they name. Some may not exist.
      */
     public static List<Path> inputs(Path job) {
+        return inputs(job, JobReader.read(file(job), vocabulary()));
+    }
+
+    /** The same of a job that has been read. */
+    static List<Path> inputs(Path job, JobReading reading) {
         Path file = file(job);
         List<Path> inputs = new ArrayList<>(List.of(file, service(file)));
-        JobReading reading = JobReader.read(file, vocabulary());
         Job read = reading.job();
         Installer installer = reading.installer();
         if (read != null) {

@@ -42,6 +42,8 @@ public final class Templates {
     private static final Pattern SAFE_NAME =
             Pattern.compile("[A-Za-z0-9_][A-Za-z0-9_.-]*(/[A-Za-z0-9_][A-Za-z0-9_.-]*)*");
 
+    private static final Lazy<Templates> BUILT_IN = new Lazy<>(Templates::readBuiltIn);
+
     private final Configuration configuration;
     private final @Nullable Path overrides;
 
@@ -50,9 +52,15 @@ public final class Templates {
         this.overrides = overrides;
     }
 
-    /** The program's own templates. */
+    /** The program's own templates; each is read once, whoever asks. */
     public static Templates builtIn() {
-        return new Templates(ownTemplates(), null);
+        return BUILT_IN.get();
+    }
+
+    private static Templates readBuiltIn() {
+        Templates builtIn = new Templates(ownTemplates(), null);
+        builtIn.configuration.setTemplateUpdateDelayMilliseconds(Long.MAX_VALUE);
+        return builtIn;
     }
 
     /**
