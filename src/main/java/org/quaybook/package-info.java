@@ -7,7 +7,7 @@
  *   <li>{@link org.quaybook.checks} judges job and figures;
  *   <li>{@link org.quaybook.pack} composes the documents, {@link org.quaybook.record} the install record;
  *   <li>{@link org.quaybook.render} makes PDF, SVG and QR of them and knows nothing about boats;
- *   <li>{@link org.quaybook.cli} is the way in.
+ *   <li>{@link org.quaybook.api} is the way in for programs, {@link org.quaybook.cli} for people at a terminal.
  * </ol>
  *
  * Below them stand {@link org.quaybook.quantity}, {@link org.quaybook.diag}, {@link org.quaybook.text} and

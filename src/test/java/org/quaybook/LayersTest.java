@@ -43,6 +43,8 @@ class LayersTest {
             .definedBy("org.quaybook.record..")
             .layer("pack")
             .definedBy("org.quaybook.pack..")
+            .layer("api")
+            .definedBy("org.quaybook.api..")
             .layer("intake")
             .definedBy("org.quaybook.intake..")
             .layer("serve")
@@ -84,12 +86,15 @@ class LayersTest {
                     "reference",
                     "proof",
                     "seal")
+            .whereLayer("api")
+            .mayOnlyAccessLayers("pack", "job", "figures", "checks", "text", "diag")
             .whereLayer("intake")
             .mayOnlyAccessLayers("job", "quantity", "diag", "reference")
             .whereLayer("serve")
             .mayOnlyAccessLayers("diag")
             .whereLayer("cli")
             .mayOnlyAccessLayers(
+                    "api",
                     "pack",
                     "intake",
                     "serve",

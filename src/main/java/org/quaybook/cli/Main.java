@@ -3,6 +3,7 @@ package org.quaybook.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
+import org.quaybook.api.Quaybook;
 import org.quaybook.text.Words;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -67,7 +68,7 @@ public final class Main implements Runnable {
         }
 
         static String number() {
-            return Objects.requireNonNullElse(Main.class.getPackage().getImplementationVersion(), "development");
+            return Quaybook.version();
         }
     }
 

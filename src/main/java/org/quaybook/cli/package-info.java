@@ -1,4 +1,8 @@
-/** The way in: commands, messages on the terminal, exit codes. */
+/**
+ * The way in: commands, messages on the terminal, exit codes.
+ *
+ * <p>Not for users of the library: may change without notice.
+ */
 @NullMarked
 package org.quaybook.cli;
 

@@ -31,7 +31,23 @@ public final class JobReader {
 
     /** Reads a job file and the installer profile that it names. */
     public static JobReading read(Path jobFile, Vocabulary vocabulary) {
-        Reading<Job> job = file(Job.class, jobFile, vocabulary, Found.nothing());
+        return withInstaller(file(Job.class, jobFile, vocabulary, Found.nothing()), jobFile, vocabulary);
+    }
+
+    /**
+     * Reads the text of a job file and, from the disk, the installer profile that it names.
+     *
+     * @param jobFile where the text would lie as a file; nothing need be there
+     */
+    public static JobReading read(String text, Path jobFile, Vocabulary vocabulary) {
+        String name = name(jobFile);
+        Reading<Job> job = text.getBytes(StandardCharsets.UTF_8).length > LARGEST_FILE
+                ? tooLarge(name)
+                : text(Job.class, text, name, vocabulary, Found.nothing());
+        return withInstaller(job, jobFile, vocabulary);
+    }
+
+    private static JobReading withInstaller(Reading<Job> job, Path jobFile, Vocabulary vocabulary) {
         List<Diagnostic> problems = new ArrayList<>(job.problems);
         Optional<Reading<Installer>> installer =
                 installerFile(jobFile, job.found).map(file -> file(Installer.class, file, vocabulary, Found.nothing()));
@@ -89,11 +105,11 @@ public final class JobReader {
     }
 
     static <R extends Record> Reading<R> file(Class<R> type, Path file, Vocabulary vocabulary, Found.Known known) {
-        String name = file.toString().replace('\\', '/');
+        String name = name(file);
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(LARGEST_FILE + 1);
             if (bytes.length > LARGEST_FILE) {
-                return refused(name, Message.of(JobMessage.FILE_TOO_LARGE, LARGEST_FILE >> 10));
+                return tooLarge(name);
             }
             String text = StandardCharsets.UTF_8
                     .newDecoder()
@@ -105,6 +121,14 @@ public final class JobReader {
         } catch (IOException unreadable) {
             return refused(name, Message.of(Files.exists(file) ? JobMessage.FILE_UNREADABLE : JobMessage.FILE_MISSING));
         }
+    }
+
+    private static String name(Path file) {
+        return file.toString().replace('\\', '/');
+    }
+
+    private static <R> Reading<R> tooLarge(String name) {
+        return refused(name, Message.of(JobMessage.FILE_TOO_LARGE, LARGEST_FILE >> 10));
     }
 
     private static <R> Reading<R> refused(String name, Message message) {

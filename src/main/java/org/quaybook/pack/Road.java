@@ -36,6 +36,7 @@ import org.quaybook.pack.labels.Labels;
 import org.quaybook.pack.labels.LabelsPrinted;
 import org.quaybook.pack.sheets.QuickCards;
 import org.quaybook.pack.sheets.SingleSheets;
+import org.quaybook.pack.workings.Workings;
 import org.quaybook.pack.worksheet.Worksheet;
 import org.quaybook.proof.Manifest;
 import org.quaybook.proof.Refused;
@@ -65,6 +66,29 @@ public final class Road {
     private Road() {}
 
     /**
+     * A job as it was read, with all that it names.
+     *
+     * @param job the job as the last visit left it; null if the job file has an error
+     * @param installer the profile that it names; null if that has an error or the job file left open which it is
+     * @param tables what it is calculated with; null if the installer's own copies cannot be used
+     * @param source the job file as it was read
+     * @param visits its service log as it was read; empty if there is none
+     * @param problems what is wrong with the input, and warnings
+     */
+    public record Read(
+            @Nullable Job job,
+            @Nullable Installer installer,
+            @Nullable Tables tables,
+            Branding branding,
+            String source,
+            String visits,
+            List<Diagnostic> problems) {
+        public Read {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /**
      * How far a job came.
      *
      * @param assessment what the documents are made of; null exactly if a problem is an error
@@ -90,28 +114,43 @@ public final class Road {
 
     /** Reads, calculates and judges a job; writes nothing. */
     public static Judged judge(Path job) {
-        return judged(job, service(file(job)), Optional.empty());
+        return judge(read(job));
     }
 
     /** The same with the readings of a later visit after the tests of the job. */
     public static Judged judge(Path job, Path readings) {
-        return judged(job, service(file(job)), Optional.of(readings));
+        Path file = file(job);
+        return judge(read(file, JobReader.read(file, vocabulary()), service(file), Optional.of(readings)));
     }
 
     /** The same of a job whose service log does not lie beside it. */
     static Judged judgeWith(Path job, Path service) {
-        return judged(job, service, Optional.empty());
+        Path file = file(job);
+        return judge(read(file, JobReader.read(file, vocabulary()), service, Optional.empty()));
     }
 
-    private static Judged judged(Path job, Path service, Optional<Path> later) {
+    /** Reads a job and all that it names; calculates nothing. */
+    public static Read read(Path job) {
         Path file = file(job);
+        return read(file, JobReader.read(file, vocabulary()), service(file), Optional.empty());
+    }
+
+    /**
+     * The same of a job file that is not written yet.
+     *
+     * @param file where it would lie: what it names is looked for from there
+     */
+    public static Read read(String text, Path file) {
+        return read(file, JobReader.read(text, file, vocabulary()), service(file), Optional.empty());
+    }
+
+    private static Read read(Path file, JobReading reading, Path service, Optional<Path> later) {
         Vocabulary vocabulary = vocabulary();
-        JobReading reading = JobReader.read(file, vocabulary);
         List<Diagnostic> problems = new ArrayList<>(reading.problems());
         Job read = reading.job();
         Installer installer = reading.installer();
         if (read == null || installer == null) {
-            return new Judged(null, Branding.none(), reading.text(), "", problems, Optional.empty());
+            return new Read(read, installer, null, Branding.none(), reading.text(), "", problems);
         }
         Job handedOver = read;
         String log = "";
@@ -135,21 +174,29 @@ public final class Road {
         Branding branding = Branding.of(installer, logo)
                 .with(OwnChapter.read(file.resolveSibling(read.job().installer()), installer, problems));
         Optional<Tables> own = OwnTables.read(file, read, installer, problems);
-        if (own.isEmpty()) {
-            return new Judged(null, branding, reading.text(), log, problems, Optional.empty());
+        return new Read(read, installer, own.orElse(null), branding, reading.text(), log, problems);
+    }
+
+    /** Calculates and judges a job that was read. */
+    public static Judged judge(Read read) {
+        Job job = read.job();
+        Installer installer = read.installer();
+        Tables tables = read.tables();
+        List<Diagnostic> problems = new ArrayList<>(read.problems());
+        if (job == null || installer == null || tables == null) {
+            return new Judged(null, read.branding(), read.source(), read.visits(), problems, Optional.empty());
         }
-        Tables tables = own.get();
-        Figures.Outcome outcome = Figures.of(read, tables);
+        Figures.Outcome outcome = Figures.of(job, tables);
         problems.addAll(outcome.problems());
         boolean wrong = problems.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
         Figures figures = outcome.figures();
         return new Judged(
-                wrong || figures == null ? null : Assessment.of(read, installer, figures, tables),
-                branding,
-                reading.text(),
-                log,
+                wrong || figures == null ? null : Assessment.of(job, installer, figures, tables),
+                read.branding(),
+                read.source(),
+                read.visits(),
                 problems,
-                figures == null ? Optional.of(new Unfinished(read, installer)) : Optional.empty());
+                figures == null ? Optional.of(new Unfinished(job, installer)) : Optional.empty());
     }
 
     /** The job file that is given itself or by its folder. */
@@ -402,6 +449,27 @@ public final class Road {
         } catch (RenderException e) {
             throw new NotPrinted(e);
         }
+    }
+
+    /**
+     * How the figures of a job were reached, in the words of a language, each place with file, line and column.
+     *
+     * @param language one of {@link Words#languages()}
+     * @throws NotPrinted if the installer's own words cannot be used, or a translation changes what is calculated or found
+     */
+    public static Workings workings(Assessment it, String language, @Nullable Path ownTemplates) throws NotPrinted {
+        Edition edition = Editions.in(it, language, ownTemplates);
+        return new Workings(edition.assessment().figures(), edition.words(), Workings.Places.FILE);
+    }
+
+    /**
+     * The words of a language that the documents of a job are made with.
+     *
+     * @param language one of {@link Words#languages()}
+     * @throws NotPrinted if the installer's own words cannot be used
+     */
+    public static Words words(Job job, String language, @Nullable Path ownTemplates) throws NotPrinted {
+        return OwnWords.of(Editions.words(job, language), ownTemplates);
     }
 
     private static Words installers(Assessment it, @Nullable Path ownTemplates) throws NotPrinted {

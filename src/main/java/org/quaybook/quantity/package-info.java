@@ -1,4 +1,8 @@
-/** Physical quantities: one small immutable record a dimension, one canonical unit each. Uses nothing of ours. */
+/**
+ * Physical quantities: one small immutable record a dimension, one canonical unit each. Uses nothing of ours.
+ *
+ * <p>Open to users of the library.
+ */
 @NullMarked
 package org.quaybook.quantity;
 

@@ -1,4 +1,8 @@
-/** Serves published records to browsers: a folder of static files behind HTTP/1.1, and nothing else. */
+/**
+ * Serves published records to browsers: a folder of static files behind HTTP/1.1, and nothing else.
+ *
+ * <p>Not for users of the library: may change without notice.
+ */
 @NullMarked
 package org.quaybook.serve;
 

@@ -1,4 +1,8 @@
-/** What a revision changes: the packs that were issued before, and what a new one says otherwise. */
+/**
+ * What a revision changes: the packs that were issued before, and what a new one says otherwise.
+ *
+ * <p>Not for users of the library: may change without notice.
+ */
 @NullMarked
 package org.quaybook.pack.changes;
 

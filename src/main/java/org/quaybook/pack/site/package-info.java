@@ -1,4 +1,8 @@
-/** The folder of published records: issued packs are put onto it, withdrawn ones taken off. */
+/**
+ * The folder of published records: issued packs are put onto it, withdrawn ones taken off.
+ *
+ * <p>Not for users of the library: may change without notice.
+ */
 @NullMarked
 package org.quaybook.pack.site;
 

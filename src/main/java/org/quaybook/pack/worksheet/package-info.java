@@ -1,4 +1,8 @@
-/** The installer's worksheet: survey, findings, parts, order of work, commissioning, baseline and workings on paper. */
+/**
+ * The installer's worksheet: survey, findings, parts, order of work, commissioning, baseline and workings on paper.
+ *
+ * <p>Not for users of the library: may change without notice.
+ */
 @NullMarked
 package org.quaybook.pack.worksheet;
 
