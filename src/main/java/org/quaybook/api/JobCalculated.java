@@ -77,20 +77,15 @@ public final class JobCalculated {
 
     /**
      * The figures in the words of a language: names, values rounded as documents print them, formulas, sources, and where each
-     * input comes from.
+     * input comes from. What the job file names is called as it does.
      *
      * @param language one of {@link Words#languages()}; the job need not have its documents in it
-     * @return all of them
-     * @throws NotPrinted if the installer's own words cannot be used, or the job's texts in that language change what is
-     *     calculated
+     * @return all of them, by the same names as {@link #figures()}
+     * @throws NotPrinted if the installer's own words cannot be used
      * @throws IllegalArgumentException if there are no words in that language
      */
     public Workings workings(String language) throws NotPrinted {
-        try {
-            return Road.workings(assessment, language, ownTemplates);
-        } catch (org.quaybook.pack.NotPrinted e) {
-            throw new NotPrinted(e);
-        }
+        return new Workings(figures(), words(language), Workings.Places.FILE);
     }
 
     /**

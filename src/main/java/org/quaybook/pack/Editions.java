@@ -39,18 +39,9 @@ final class Editions {
             throws NotPrinted {
         List<Edition> editions = new ArrayList<>();
         for (String language : languages) {
-            editions.add(in(it, language, ownTemplates));
+            editions.add(new Edition(in(it, language), OwnWords.of(words(it.job(), language), ownTemplates)));
         }
         return List.copyOf(editions);
-    }
-
-    /**
-     * The edition of any language.
-     *
-     * @throws NotPrinted as above
-     */
-    static Edition in(Assessment it, String language, @Nullable Path ownTemplates) throws NotPrinted {
-        return new Edition(in(it, language), Road.words(it.job(), language, ownTemplates));
     }
 
     /** The words of a language for what a job is about. */

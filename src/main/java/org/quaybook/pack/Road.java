@@ -36,7 +36,6 @@ import org.quaybook.pack.labels.Labels;
 import org.quaybook.pack.labels.LabelsPrinted;
 import org.quaybook.pack.sheets.QuickCards;
 import org.quaybook.pack.sheets.SingleSheets;
-import org.quaybook.pack.workings.Workings;
 import org.quaybook.pack.worksheet.Worksheet;
 import org.quaybook.proof.Manifest;
 import org.quaybook.proof.Refused;
@@ -449,17 +448,6 @@ public final class Road {
         } catch (RenderException e) {
             throw new NotPrinted(e);
         }
-    }
-
-    /**
-     * How the figures of a job were reached, in the words of a language, each place with file, line and column.
-     *
-     * @param language one of {@link Words#languages()}
-     * @throws NotPrinted if the installer's own words cannot be used, or a translation changes what is calculated or found
-     */
-    public static Workings workings(Assessment it, String language, @Nullable Path ownTemplates) throws NotPrinted {
-        Edition edition = Editions.in(it, language, ownTemplates);
-        return new Workings(edition.assessment().figures(), edition.words(), Workings.Places.FILE);
     }
 
     /**

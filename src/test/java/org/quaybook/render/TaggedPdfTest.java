@@ -154,7 +154,7 @@ class TaggedPdfTest {
         }
     }
 
-    /** The structure in short: Type[text] or Type<children>. */
+    /** The structure in short: {@code Type[text]} or {@code Type<children>}. */
     static String heard(byte[] pdf) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             StringBuilder heard = new StringBuilder();
