@@ -27,6 +27,7 @@ import org.quaybook.cli.Main;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.Figure;
+import org.quaybook.pack.PackFolder;
 import org.quaybook.pack.workings.Workings.Worked;
 import org.quaybook.proof.Manifest;
 import org.quaybook.text.Words;
@@ -306,6 +307,17 @@ class QuaybookTest {
                 .isInstanceOf(NotWritten.class)
                 .hasMessageContaining("26-163");
         assertThat(inTheWay).hasContent("dear");
+    }
+
+    @Test
+    void onlyOneWritesAPackAtATime() throws Exception {
+        try (PackFolder other = PackFolder.claim(folder.resolve("26-163"))) {
+            assertThat(other).isNotNull();
+            assertThatThrownBy(() -> pack(DEMO, folder))
+                    .isInstanceOf(NotWritten.class)
+                    .hasMessageContaining("26-163");
+        }
+        assertThat(folder.resolve("26-163")).doesNotExist();
     }
 
     @Test
