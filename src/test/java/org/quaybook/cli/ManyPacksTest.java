@@ -63,7 +63,7 @@ class ManyPacksTest {
         return cabin(number, "", "");
     }
 
-    private Path pack(String number, String file) {
+    private Path made(String number, String file) {
         return folder.resolve("packs").resolve(number).resolve(file);
     }
 
@@ -74,11 +74,13 @@ class ManyPacksTest {
         cabin("C-2", "languages:", "langauges:");
         cabin("C-3");
         assertThat(pack(folder.resolve("jobs").toString())).isEqualTo(Exit.BAD_INPUT);
-        assertThat(pack("C-1", "guide.pdf")).exists();
-        assertThat(pack("C-3", "guide.pdf")).exists();
-        assertThat(pack("C-2", "guide.pdf")).doesNotExist();
+        assertThat(made("C-1", "guide.pdf")).exists();
+        assertThat(made("C-3", "guide.pdf")).exists();
+        assertThat(made("C-2", "guide.pdf")).doesNotExist();
         assertThat(out).contains("Jobs: 3").contains("packs made: 2").contains("something to mend: 1");
-        assertThat(err).contains("langauges").contains("To mend: " + folder.resolve("jobs").resolve("of-C-2"));
+        assertThat(err)
+                .contains("langauges")
+                .contains("To mend: " + folder.resolve("jobs").resolve("of-C-2"));
     }
 
     /** Nothing has changed, so nothing is made again; what has changed, on either side, is. */
@@ -87,16 +89,16 @@ class ManyPacksTest {
         Path first = cabin("C-1");
         Path second = cabin("C-2");
         assertThat(pack(first.toString(), second.toString())).isZero();
-        byte[] guide = Files.readAllBytes(pack("C-1", "guide.pdf"));
+        byte[] guide = Files.readAllBytes(made("C-1", "guide.pdf"));
 
         assertThat(pack(first.toString(), second.toString())).isZero();
         assertThat(out).contains("packs left as they are: 2").doesNotContain("packs made");
 
         // A file of the pack is gone; it comes back as it was.
-        Files.delete(pack("C-1", "guide.pdf"));
+        Files.delete(made("C-1", "guide.pdf"));
         assertThat(pack(first.toString(), second.toString())).isZero();
         assertThat(out).contains("packs left as they are: 1").contains("packs made: 1");
-        assertThat(pack("C-1", "guide.pdf")).hasBinaryContent(guide);
+        assertThat(made("C-1", "guide.pdf")).hasBinaryContent(guide);
 
         // The installer's telephone is on every guide.
         Path profile = second.resolve("installer.yaml");
@@ -114,9 +116,9 @@ class ManyPacksTest {
         Path first = cabin("C-1");
         Path second = cabin("C-2");
         assertThat(pack("--at-once", "3", first.toString(), second.toString())).isZero();
-        byte[] manifest = Files.readAllBytes(pack("C-1", "issue.json"));
+        byte[] manifest = Files.readAllBytes(made("C-1", "issue.json"));
         assertThat(pack(first.toString())).isZero();
-        assertThat(pack("C-1", "issue.json")).hasBinaryContent(manifest);
+        assertThat(made("C-1", "issue.json")).hasBinaryContent(manifest);
     }
 
     @Test
@@ -124,8 +126,8 @@ class ManyPacksTest {
         Path first = cabin("C-1");
         assertThat(pack(first.toString(), CABIN, CABIN + "/job.yaml")).isEqualTo(Exit.BAD_INPUT);
         assertThat(err).contains("its number 26-163 is also that of");
-        assertThat(pack("C-1", "guide.pdf")).exists();
-        assertThat(pack("26-163", "guide.pdf")).exists();
+        assertThat(made("C-1", "guide.pdf")).exists();
+        assertThat(made("26-163", "guide.pdf")).exists();
     }
 
     @Test

@@ -187,7 +187,12 @@ class BaselineFiguresTest {
     @ParameterizedTest
     @CsvSource({"2.5 MΩ, 1.25e6", "1.5 MΩ, 0.5e6", "0.9 MΩ, -1", "0 MΩ, -1"})
     void noReadingIsBelowNothing(String first, double movedFrom) {
-        Item item = item(barge("  - { test: insulation, of: [A1], result: " + first + " }"), TestKind.INSULATION);
+        Item item =
+                barge("  - { test: insulation, of: [A1], result: " + first + " }").figures().baseline().items().stream()
+                        .filter(it ->
+                                it.kind() == TestKind.INSULATION && it.of().equals(List.of("A1")))
+                        .findFirst()
+                        .orElseThrow();
         double from = item.movedFrom().map(it -> it.value().canonical()).orElse(-1.0);
         assertThat(from).isCloseTo(movedFrom, within(1e-3));
     }
