@@ -271,12 +271,18 @@ function _picocli_quaybook_pack() {
   local prev_word=${COMP_WORDS[COMP_CWORD-1]}
 
   local commands=""
-  local flag_opts="'--watch' '-h' '--help' '-V' '--version'"
-  local arg_opts="'--to' '--templates'"
+  local flag_opts="'--watch' '--anew' '-h' '--help' '-V' '--version'"
+  local arg_opts="'--list' '--to' '--templates' '--at-once'"
 
   type compopt &>/dev/null && compopt +o default
 
   case ${prev_word} in
+    '--list')
+      local IFS=$'\n'
+      type compopt &>/dev/null && compopt -o filenames
+      COMPREPLY=( $( compgen -f -- "${curr_word}" ) ) # files
+      return $?
+      ;;
     '--to')
       local IFS=$'\n'
       type compopt &>/dev/null && compopt -o filenames
@@ -288,6 +294,9 @@ function _picocli_quaybook_pack() {
       type compopt &>/dev/null && compopt -o filenames
       COMPREPLY=( $( compgen -f -- "${curr_word}" ) ) # files
       return $?
+      ;;
+    '--at-once')
+      return
       ;;
   esac
 
@@ -315,12 +324,18 @@ function _picocli_quaybook_labels() {
 
   local commands=""
   local flag_opts="'--one-colour' '-h' '--help' '-V' '--version'"
-  local arg_opts="'--to' '--stock' '--start' '--move' '--bleed' '--only' '--since' '--also' '--dpi' '--templates'"
+  local arg_opts="'--list' '--to' '--stock' '--start' '--move' '--bleed' '--only' '--since' '--also' '--dpi' '--templates'"
   local FORM_option_args=("PNG" "PNG_ONE_BIT" "SVG" "TEXT") # --also values
 
   type compopt &>/dev/null && compopt +o default
 
   case ${prev_word} in
+    '--list')
+      local IFS=$'\n'
+      type compopt &>/dev/null && compopt -o filenames
+      COMPREPLY=( $( compgen -f -- "${curr_word}" ) ) # files
+      return $?
+      ;;
     '--to')
       local IFS=$'\n'
       type compopt &>/dev/null && compopt -o filenames
@@ -513,12 +528,18 @@ function _picocli_quaybook_check() {
 
   local commands=""
   local flag_opts="'-h' '--help' '-V' '--version'"
-  local arg_opts="'--format'"
+  local arg_opts="'--list' '--format'"
   local FORMAT_option_args=("TEXT" "JSON" "SARIF") # --format values
 
   type compopt &>/dev/null && compopt +o default
 
   case ${prev_word} in
+    '--list')
+      local IFS=$'\n'
+      type compopt &>/dev/null && compopt -o filenames
+      COMPREPLY=( $( compgen -f -- "${curr_word}" ) ) # files
+      return $?
+      ;;
     '--format')
       local IFS=$'\n'
       COMPREPLY=( $( compReplyArray "${FORMAT_option_args[@]}" ) )
