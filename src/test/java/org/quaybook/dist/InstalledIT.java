@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.BeforeAll;
@@ -91,6 +92,10 @@ class InstalledIT {
                         "usr/share/doc/quaybook/docs/install.md",
                         "usr/share/man/man1/quaybook.1.gz",
                         "usr/share/zsh/vendor-completions/_quaybook");
+        assertThat(unzipped(root.resolve("usr/share/man/man1/quaybook.1.gz")))
+                .isEqualTo(Files.readAllBytes(home.resolve("man/man1/quaybook.1")));
+        assertThat(unzipped(root.resolve("usr/share/doc/quaybook/changelog.gz")))
+                .isEqualTo(Files.readAllBytes(home.resolve("CHANGELOG.md")));
         for (String line : Installed.run(folder, List.of("dpkg-deb", "-c", deb.toString()))
                 .lines()
                 .toList()) {
@@ -102,6 +107,12 @@ class InstalledIT {
                                     it.endsWith("/share/quaybook/quaybook")
                                             ? "-rwxr-xr-x"
                                             : mode.startsWith("d") ? "drwxr-xr-x" : "-rw-r--r--"));
+        }
+    }
+
+    private static byte[] unzipped(Path file) throws IOException {
+        try (InputStream in = new GZIPInputStream(Files.newInputStream(file))) {
+            return in.readAllBytes();
         }
     }
 
