@@ -26,11 +26,11 @@ import org.quaybook.pack.NotPrinted;
 import org.quaybook.pack.Paper;
 import org.quaybook.pack.Road;
 import org.quaybook.pack.guide.Guide;
-import org.quaybook.pack.guide.GuidePages;
 import org.quaybook.pack.labels.Labels;
 import org.quaybook.pack.labels.LabelsPrinted;
 import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
+import org.quaybook.render.LaidOut;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
 
@@ -51,7 +51,7 @@ public class RenderingBenchmark {
     private Road.Judged judged;
     private Edition edition;
     private Paper paper;
-    private GuidePages pages;
+    private LaidOut pages;
     private byte[] guide;
 
     @Setup
@@ -80,7 +80,7 @@ public class RenderingBenchmark {
 
     /** The small guide in one language on its pages: templates, style sheets, pictures, page breaks. */
     @Benchmark
-    public GuidePages guideLaidOut() {
+    public LaidOut guideLaidOut() {
         return new Guide(edition, judged.branding(), Templates.builtIn()).on(paper.small());
     }
 

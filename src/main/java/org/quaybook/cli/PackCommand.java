@@ -87,7 +87,7 @@ final class PackCommand extends JobCommand {
 
     private int many() {
         int threads = atOnce == 0 ? Runtime.getRuntime().availableProcessors() : atOnce;
-        return new ManyPacks(maker(), new MadeFrom(ProgramFiles.digest(), templates()), anew, Clock.systemUTC())
+        return new ManyPacks(maker(), new MadeFrom(ProgramFiles.all(), templates()), anew, Clock.systemUTC())
                 .make(jobs(), threads);
     }
 

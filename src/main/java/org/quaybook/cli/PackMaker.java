@@ -33,8 +33,8 @@ record PackMaker(Path to, @Nullable Path templates, JobTelling telling) {
                     List.of(sheet.toString()),
                     Exit.FORBIDDEN);
         }
-        Path target = to.resolve(assessment.job().job().number());
-        try {
+        return attempt(() -> {
+            Path target = to.resolve(assessment.job().job().number());
             Reissue.Written written = Reissue.write(target, judged, templates, Main.Version.number());
             telling.out().println(telling.summary(job, assessment));
             telling.out()
@@ -42,13 +42,7 @@ record PackMaker(Path to, @Nullable Path templates, JobTelling telling) {
                             .say("cli.packed." + written.outcome().name().toLowerCase(Locale.ROOT), target.toString()));
             written.changes().forEach(line -> telling.out().println("  " + line));
             return Exit.DONE;
-        } catch (NotPrinted e) {
-            telling.report(telling.err()).problems(e.diagnostics());
-            return Exit.BAD_INPUT;
-        } catch (PackFolder.NotWritten e) {
-            telling.report(telling.err()).problems(List.of(e.diagnostic()));
-            return Exit.NOT_WRITTEN;
-        }
+        });
     }
 
     /** What the figures lack is asked for on paper; gives the exit code. */
@@ -74,8 +68,21 @@ record PackMaker(Path to, @Nullable Path templates, JobTelling telling) {
 
     /** Writes a document alone, says so, and gives the exit code that is due then. */
     private int written(Path file, Printing printing, String key, List<String> arguments, int due) {
-        try {
+        return attempt(() -> {
             PackFolder.writeFile(file, printing.pdf());
+            telling.err().println(telling.words().say(key, arguments.toArray()));
+            return due;
+        });
+    }
+
+    /** Makes and writes something; gives the exit code. */
+    private interface Attempt {
+        int make() throws NotPrinted, PackFolder.NotWritten;
+    }
+
+    private int attempt(Attempt attempt) {
+        try {
+            return attempt.make();
         } catch (NotPrinted e) {
             telling.report(telling.err()).problems(e.diagnostics());
             return Exit.BAD_INPUT;
@@ -83,7 +90,5 @@ record PackMaker(Path to, @Nullable Path templates, JobTelling telling) {
             telling.report(telling.err()).problems(List.of(e.diagnostic()));
             return Exit.NOT_WRITTEN;
         }
-        telling.err().println(telling.words().say(key, arguments.toArray()));
-        return due;
     }
 }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.job.JobReader;
@@ -29,23 +30,21 @@ public final class MadeFrom {
     private final String surroundings;
 
     /**
-     * @param program digest of the program
+     * @param program files and folders that the program consists of: another build may make other packs
      * @param ownTemplates folder whose templates take the place of the built-in ones; null for none
-     * @throws UncheckedIOException if the folder cannot be read
+     * @throws UncheckedIOException if one of them cannot be read
      */
-    public MadeFrom(String program, @Nullable Path ownTemplates) {
-        List<String> parts = new ArrayList<>(List.of(program));
-        if (ownTemplates != null) {
-            parts.addAll(inside(ownTemplates));
-        }
-        this.surroundings = Digest.of(String.join("\n", parts));
+    public MadeFrom(List<Path> program, @Nullable Path ownTemplates) {
+        this.surroundings = Digest.of(Stream.concat(program.stream(), Stream.ofNullable(ownTemplates))
+                .flatMap(place -> inside(place).stream())
+                .collect(Collectors.joining("\n")));
     }
 
-    private static List<String> inside(Path folder) {
-        try (Stream<Path> all = Files.walk(folder)) {
+    private static List<String> inside(Path place) {
+        try (Stream<Path> all = Files.walk(place)) {
             return all.filter(Files::isRegularFile)
                     .sorted()
-                    .map(file -> folder.relativize(file) + " " + digest(file))
+                    .map(file -> place.relativize(file) + " " + digest(file))
                     .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -31,7 +31,6 @@ import org.quaybook.pack.changes.IssuedBefore;
 import org.quaybook.pack.changes.IssuedPacks;
 import org.quaybook.pack.guide.Guide;
 import org.quaybook.pack.guide.GuidePage;
-import org.quaybook.pack.guide.GuidePages;
 import org.quaybook.pack.labels.Labels;
 import org.quaybook.pack.labels.LabelsPrinted;
 import org.quaybook.pack.sheets.QuickCards;
@@ -47,6 +46,7 @@ import org.quaybook.record.RecordLink;
 import org.quaybook.record.RecordSite;
 import org.quaybook.reference.Rulebook;
 import org.quaybook.render.Attachment;
+import org.quaybook.render.LaidOut;
 import org.quaybook.render.RenderException;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
@@ -372,9 +372,9 @@ public final class Road {
     /** The small guide of one language, and as a booklet to fold. */
     private static Map<String, byte[]> smallGuide(
             Guide guide, Paper paper, List<Attachment> attachments, String suffix) {
-        GuidePages pages = guide.on(paper.small());
+        LaidOut pages = guide.on(paper.small());
         byte[] small = pages.pdf(attachments);
-        return Map.of("guide" + suffix, small, "guide-booklet" + suffix, guide.booklet(paper, pages, small));
+        return Map.of("guide" + suffix, small, "guide-booklet" + suffix, guide.booklet(paper, pages.pages(), small));
     }
 
     /** What the guide was made from and what it shows, for whoever wants to check or to go on working with it. */

@@ -16,11 +16,11 @@ import java.util.stream.Stream;
  */
 public record Published(Map<String, Object> facts) {
 
-    /** The names that may be shown, by subject; a subject without names is a text or a list of texts. */
     private static final String[] OF_A_TEST = {
         "kind", "test", "of", "source", "at", "result", "limit", "limitSource", "on", "instrument"
     };
 
+    /** The names that may be shown, by subject; a subject without names is a text or a list of texts. */
     private static final Map<String, Set<String>> LISTED = Map.ofEntries(
             subject("job", "code", "revision", "date", "isoDate", "rulebook"),
             subject("craft", "name", "kindWord", "type"),

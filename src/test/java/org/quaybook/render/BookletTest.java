@@ -6,12 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -84,6 +86,35 @@ class BookletTest {
                     .isEqualTo("DuplexFlipShortEdge");
             assertThat(printed.fonts().values()).containsOnly(true);
         }
+    }
+
+    /** Six pages, then two of another file whose first page is skipped and counted: the order of eight, from above. */
+    @Test
+    void pagesOfASecondFileFollowWithTheirNumbers() throws IOException {
+        byte[] book = numbered(6, 1);
+        byte[] more = numbered(3, 6);
+        List<Booklet.Part> parts = List.of(new Booklet.Part(book, 0), new Booklet.Part(more, 1));
+        byte[] booklet = Booklet.toPdf(parts, PageFormat.A5, 297, 210, "fold", INFO);
+        assertThat(Booklet.toPdf(parts, PageFormat.A5, 297, 210, "fold", INFO)).isEqualTo(booklet);
+        try (PrintedPdf printed = new PrintedPdf(booklet)) {
+            List<String> sides = new ArrayList<>();
+            for (int side = 1; side <= printed.pages(); side++) {
+                sides.add(text(printed.document(), side)
+                        .replaceAll("[^0-9]+", " ")
+                        .strip());
+            }
+            assertThat(sides).containsExactly("8 1", "2 7", "6 3", "4 5");
+        }
+    }
+
+    /** Pages that show nothing but their numbers, in the middle. */
+    private static byte[] numbered(int pages, int first) {
+        String xhtml =
+                "<html xmlns='http://www.w3.org/1999/xhtml'><head><title>t</title><style>@page { size: 148mm 210mm;"
+                        + " margin: 20mm } p { page-break-after: always; font-family: 'Source Sans Pro' } p:last-child { page-break-after: auto }"
+                        + " p:before { content: counter(page) }</style></head><body>" + "<p></p>".repeat(pages)
+                        + "</body></html>";
+        return new Handbook().layOut(xhtml, INFO, Resources.none(), 1).pdf(List.of(), first);
     }
 
     private static String text(PDDocument document, int side) throws IOException {

@@ -61,34 +61,33 @@ public final class Guide {
      * @throws org.quaybook.render.RenderException if a template or picture is faulty, or a text has a character that no
      *     font can print
      */
-    public GuidePages on(PageFormat format) {
+    public LaidOut on(PageFormat format) {
         String cardSize = cardSize(format);
         LaidOut loose = laidOut(model.printed(format, cardSize, Set.of()), format);
         Set<Integer> close = closer(loose.ends("chapter"));
-        return new GuidePages(
-                format, close.isEmpty() ? loose : laidOut(model.printed(format, cardSize, close), format));
+        return close.isEmpty() ? loose : laidOut(model.printed(format, cardSize, close), format);
     }
 
     /**
      * The small guide on sheets to be printed on both sides and folded, its last sheet filled up with pages for notes.
      *
      * @param paper whose whole sheets are printed on
-     * @param pages of the guide
-     * @param small its PDF, on half of such a sheet
+     * @param pages how many the guide has on half of such a sheet
+     * @param small its PDF
      */
-    public byte[] booklet(Paper paper, GuidePages pages, byte[] small) {
+    public byte[] booklet(Paper paper, int pages, byte[] small) {
+        PageFormat half = paper.small();
         List<Booklet.Part> parts = new ArrayList<>(List.of(new Booklet.Part(small, 0)));
-        int missing = Booklet.missing(pages.pages());
+        int missing = Booklet.missing(pages);
         if (missing > 0) {
             // An odd page lies on the right.
-            int before = pages.pages() % 2 == 0 ? 2 : 1;
-            byte[] notes = laidOut(model.notes(pages.format(), before, missing), pages.format())
-                    .pdf(List.of(), pages.pages() + 1 - before);
+            int before = pages % 2 == 0 ? 2 : 1;
+            byte[] notes = laidOut(model.notes(half, before, missing), half).pdf(List.of(), pages + 1 - before);
             parts.add(new Booklet.Part(notes, before));
         }
         return Booklet.toPdf(
                 parts,
-                pages.format(),
+                half,
                 /* width= */ paper.full().height(),
                 /* height= */ paper.full().width(),
                 words.say("guide.booklet"),
