@@ -45,11 +45,17 @@ final class TableBreaks {
 
     /** The page that a place down the document is on, counted from 0. */
     static int pageAt(int y, List<PageBox> pages) {
-        int page = 0;
-        while (page < pages.size() - 1 && y >= pages.get(page).getBottom()) {
-            page++;
+        int least = 0;
+        int most = pages.size() - 1;
+        while (least < most) {
+            int middle = (least + most) / 2;
+            if (y >= pages.get(middle).getBottom()) {
+                least = middle + 1;
+            } else {
+                most = middle;
+            }
         }
-        return page;
+        return least;
     }
 
     private void search(Box box) {

@@ -7,6 +7,7 @@ import com.lowagie.text.pdf.PdfObject;
 import com.lowagie.text.pdf.PdfString;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -47,8 +48,11 @@ final class Tags {
     private final Map<Element, TagSlot> before = new HashMap<>();
     private final Map<Element, TagSlot> after = new HashMap<>();
     private final Map<Element, List<TagPart>> content = new HashMap<>();
-    private final List<Element> headings = new ArrayList<>();
+    private final Set<Element> headings = new LinkedHashSet<>();
     private final Map<Element, Tag> figures = new HashMap<>();
+    /** Whether a table holds data; asked for each of its cells. */
+    private final Map<Element, Boolean> data = new HashMap<>();
+
     private final Tag root;
 
     /** @param language of the document, for parts in another one */
@@ -329,9 +333,12 @@ final class Tags {
         return element != null && element.getParentNode() instanceof Element parent ? parent : null;
     }
 
-    private static boolean isData(@Nullable Element table) {
-        return table != null
-                && !LAYOUT_ROLES.contains(table.getAttribute("role"))
+    private boolean isData(@Nullable Element table) {
+        return table != null && data.computeIfAbsent(table, Tags::hasHeads);
+    }
+
+    private static boolean hasHeads(Element table) {
+        return !LAYOUT_ROLES.contains(table.getAttribute("role"))
                 && Xml.elements(table).stream()
                         .anyMatch(part -> Xml.localName(part).equals("th") && tableOf(part) == table);
     }
