@@ -52,6 +52,7 @@ public final class LaidOut {
                 new LayoutElements(paper, agent, DOTS_PER_PIXEL, faults),
                 new LayoutText(faults));
         renderer.getSharedContext().setLineBreakingStrategy(new LayoutBreaks());
+        renderer.getSharedContext().setCss(new LayoutStyles(agent));
         // Lengths of the style sheets are those of an unscaled page.
         renderer.getSharedContext().setDPI(POINTS_PER_INCH * DOTS_PER_POINT);
         LayoutLog.hear(faults, this::layOut);

@@ -1,0 +1,172 @@
+package org.quaybook.render;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.xhtmlrenderer.context.StandardAttributeResolver;
+import org.xhtmlrenderer.context.StyleReference;
+import org.xhtmlrenderer.context.StylesheetFactoryImpl;
+import org.xhtmlrenderer.css.extend.lib.DOMTreeResolver;
+import org.xhtmlrenderer.css.newmatch.CascadedStyle;
+import org.xhtmlrenderer.css.newmatch.Matcher;
+import org.xhtmlrenderer.css.newmatch.PageInfo;
+import org.xhtmlrenderer.css.sheet.FontFaceRule;
+import org.xhtmlrenderer.css.sheet.Stylesheet;
+import org.xhtmlrenderer.extend.NamespaceHandler;
+import org.xhtmlrenderer.extend.UserAgentCallback;
+import org.xhtmlrenderer.extend.UserInterface;
+import org.xhtmlrenderer.layout.SharedContext;
+
+/**
+ * Which rules of the style sheets hold for which element. The layout engine would try every rule on every element; most
+ * elements are of the same kind as one before, and get the style of that one.
+ *
+ * <p>Two elements are of one kind when they have the same name and attributes and parents of one kind, unless a rule asked
+ * the first one for its place among its neighbours. Pages are printed: nothing is hovered over, and no style changes.
+ */
+final class LayoutStyles extends StyleReference {
+
+    private final UserAgentCallback agent;
+    private final Neighbours neighbours = new Neighbours();
+    private final IdentityHashMap<Element, Kind> kinds = new IdentityHashMap<>();
+    private Kind root = new Kind();
+    private @Nullable Matcher matcher;
+
+    LayoutStyles(UserAgentCallback agent) {
+        super(agent);
+        this.agent = agent;
+    }
+
+    /** What a rule can ask an element for, apart from its neighbours. */
+    private record Seen(@Nullable String namespace, String name, List<String> attributes) {
+
+        static Seen of(Element element) {
+            List<String> attributes = new ArrayList<>();
+            for (Node attribute : Xml.attributes(element)) {
+                attributes.add(attribute.getNodeName());
+                attributes.add(attribute.getNodeValue());
+            }
+            return new Seen(element.getNamespaceURI(), element.getNodeName(), attributes);
+        }
+    }
+
+    /** Elements that no rule tells apart. */
+    private static final class Kind {
+
+        private final Map<Seen, Optional<Kind>> children = new HashMap<>();
+        private final Map<String, Optional<CascadedStyle>> generated = new HashMap<>();
+        private CascadedStyle style = CascadedStyle.emptyCascadedStyle;
+    }
+
+    /** Hears whether a rule asks for more than an element itself and what it stands in. */
+    private static final class Neighbours extends DOMTreeResolver {
+
+        private boolean asked;
+
+        @Override
+        public @Nullable Node getPreviousSiblingElement(Node node) {
+            asked = true;
+            return super.getPreviousSiblingElement(node);
+        }
+
+        @Override
+        public boolean isFirstChildElement(Node element) {
+            asked = true;
+            return super.isFirstChildElement(element);
+        }
+
+        @Override
+        public boolean isLastChildElement(Node element) {
+            asked = true;
+            return super.isLastChildElement(element);
+        }
+
+        @Override
+        public int getPositionOfElement(Node element) {
+            asked = true;
+            return super.getPositionOfElement(element);
+        }
+    }
+
+    @Override
+    public void setDocumentContext(
+            SharedContext context, NamespaceHandler language, Document document, UserInterface nobody) {
+        StylesheetFactoryImpl reader = new StylesheetFactoryImpl(agent);
+        // None imports another: XhtmlRules refuses those that do.
+        List<Stylesheet> sheets = Stream.concat(
+                        language.getDefaultStylesheet().stream(), language.getStylesheets(document).stream())
+                .filter(info -> info.appliesToMedia(context.getMedia()))
+                .map(reader::getStylesheet)
+                .filter(Objects::nonNull)
+                .toList();
+        matcher = new Matcher(
+                neighbours, new StandardAttributeResolver(language, agent, nobody), reader, sheets, context.getMedia());
+        kinds.clear();
+        root = new Kind();
+    }
+
+    private Matcher matcher() {
+        return Objects.requireNonNull(matcher, "no document yet");
+    }
+
+    private Kind kind(Element element) {
+        Kind known = kinds.get(element);
+        if (known != null) {
+            return known;
+        }
+        Kind kind = find(element, element.getParentNode() instanceof Element parent ? kind(parent) : root);
+        kinds.put(element, kind);
+        return kind;
+    }
+
+    private Kind find(Element element, Kind parent) {
+        Seen seen = Seen.of(element);
+        Optional<Kind> same = parent.children.get(seen);
+        if (same != null && same.isPresent()) {
+            return same.get();
+        }
+        Kind kind = new Kind();
+        neighbours.asked = false;
+        kind.style = matcher().getCascadedStyle(element, false);
+        parent.children.put(seen, neighbours.asked ? Optional.empty() : Optional.of(kind));
+        return kind;
+    }
+
+    @Override
+    public CascadedStyle getCascadedStyle(@Nullable Element element, boolean anew) {
+        return element == null ? CascadedStyle.emptyCascadedStyle : kind(element).style;
+    }
+
+    @Override
+    public @Nullable CascadedStyle getPseudoElementStyle(Node node, String place) {
+        Element element = (Element) (node instanceof Element ? node : node.getParentNode());
+        return kind(element)
+                .generated
+                .computeIfAbsent(place, asked -> Optional.ofNullable(matcher().getPECascadedStyle(element, asked)))
+                .orElse(null);
+    }
+
+    @Override
+    public PageInfo getPageStyle(@Nullable String name, String side) {
+        return matcher().getPageCascadedStyle(name, side);
+    }
+
+    @Override
+    public List<FontFaceRule> getFontFaceRules() {
+        return matcher().getFontFaceRules();
+    }
+
+    @Override
+    public boolean isHoverStyled(Element element) {
+        return false;
+    }
+}
