@@ -6,14 +6,15 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.quaybook.checks.Assessment;
 import org.quaybook.job.SealKey;
 import org.quaybook.pack.changes.Changes;
 import org.quaybook.pack.changes.IssuedBefore;
 import org.quaybook.pack.changes.IssuedPacks;
 import org.quaybook.pack.guide.Guide;
 import org.quaybook.pack.guide.GuidePage;
+import org.quaybook.pack.guide.GuidePages;
 import org.quaybook.pack.guide.Palette;
-import org.quaybook.pack.labels.Labels;
 import org.quaybook.pack.pictures.Pictures;
 import org.quaybook.proof.Digest;
 import org.quaybook.record.Branding;
@@ -37,47 +38,89 @@ final class RecordFiles {
 
     private final Branding branding;
     private final Templates templates;
-    private final String version;
+    private final IssuedPacks issued;
+    private final byte[] figures;
 
-    RecordFiles(Branding branding, Templates templates, String version) {
+    /**
+     * @param issued what was issued before
+     * @param figures that are published
+     */
+    RecordFiles(Branding branding, Templates templates, IssuedPacks issued, byte[] figures) {
         this.branding = branding;
         this.templates = templates;
-        this.version = version;
+        this.issued = issued;
+        this.figures = figures.clone();
+    }
+
+    /**
+     * What is published in one language.
+     *
+     * @param files by name: the guide as a page and as print, and the dates
+     * @param page name of the guide's page
+     * @param book the guide to stand inside the whole record
+     * @param print name of the guide's print
+     * @param calendar name of the file with the dates
+     */
+    record Language(
+            PublicEdition edition,
+            Map<String, byte[]> files,
+            String page,
+            RecordLeaf.Book book,
+            String print,
+            String calendar,
+            List<InlineSvg> diagrams) {}
+
+    /**
+     * Makes what is published in one language.
+     *
+     * @param original in the job's first language
+     * @param handedOver the guide that its owner gets, whose pages the published one has
+     */
+    Language language(PublicEdition edition, PublicEdition original, GuidePages handedOver) {
+        boolean first = edition == original;
+        String suffix = first ? "" : "-" + edition.language();
+        String page = GuidePage.name(edition.language(), first);
+        String print = "guide" + suffix + ".pdf";
+        String calendar = "calendar" + suffix + ".ics";
+        byte[] guide = new Guide(edition.edition(), branding, templates)
+                .like(handedOver, Paper.of(edition.edition().assessment()).small())
+                .pdf(List.of(attached(edition)));
+        return new Language(
+                edition,
+                Map.of(
+                        page,
+                        GuidePage.html(edition, branding, templates),
+                        print,
+                        guide,
+                        calendar,
+                        DueDates.calendar(edition, original)),
+                page,
+                GuidePage.book(edition, branding, templates),
+                print,
+                calendar,
+                diagrams(edition.edition()));
     }
 
     /**
      * The files, by path inside the pack.
      *
-     * @param editions one a language of the job, first one first
-     * @param labelled one a language of the labels
-     * @param issued what was issued before
+     * @param languages one a language of the job, first one first
+     * @param labels that are published
      */
-    Map<String, byte[]> of(List<PublicEdition> editions, List<PublicEdition> labelled, IssuedPacks issued) {
-        Edition first = editions.get(0).edition();
-        RecordLink link = RecordLink.of(first.assessment());
-        List<Edition> onLabels = labelled.stream().map(PublicEdition::edition).toList();
-        Map<String, byte[]> shared = new TreeMap<>();
-        byte[] figures =
-                FiguresJson.of(first.assessment(), first.words(), Labels.notes(onLabels, branding, link), version);
-        shared.put("figures.json", figures);
-        shared.put(
-                "labels.pdf",
-                Labels.sheet(
-                                onLabels,
-                                branding,
-                                link,
-                                Paper.of(first.assessment()).sheet())
-                        .sheet()
-                        .pdf());
-        Map<String, byte[]> files = new TreeMap<>(shared);
-        List<Language> languages = editions.parallelStream()
-                .map(edition -> language(edition, editions.get(0), issued, shared))
-                .toList();
+    Map<String, byte[]> of(List<Language> languages, byte[] labels) {
+        Assessment it = languages.get(0).edition().edition().assessment();
+        Map<String, byte[]> files = new TreeMap<>();
+        files.put("figures.json", figures);
+        files.put("labels.pdf", labels);
         languages.forEach(language -> files.putAll(language.files()));
-        List<RecordLeaf> leaves = languages.stream().map(Language::leaf).toList();
-        List<Issued> history = issued.allBefore(first.assessment().job().job().revision()).stream()
+        PublicEdition first = languages.get(0).edition();
+        List<RecordLeaf> leaves = languages.stream()
+                .map(language -> leaf(language, language.edition() == first, files))
+                .toList();
+        List<Issued> history = issued.allBefore(it.job().job().revision()).stream()
                 .map(IssuedBefore::issued)
                 .toList();
+        RecordLink link = RecordLink.of(it);
         Map<String, byte[]> inPack = new TreeMap<>();
         link.key()
                 .ifPresentOrElse(
@@ -117,41 +160,31 @@ final class RecordFiles {
         files.forEach((path, content) -> inPack.put(folder + path, content));
     }
 
-    /** Guide and dates of a language, which go beside the shared files, and what its page offers. */
-    private record Language(RecordLeaf leaf, Map<String, byte[]> files) {}
-
-    private Language language(
-            PublicEdition edition, PublicEdition original, IssuedPacks issued, Map<String, byte[]> shared) {
-        boolean first = edition == original;
-        String suffix = first ? "" : "-" + edition.language();
-        String page = GuidePage.name(edition.language(), first);
-        String print = "guide" + suffix + ".pdf";
-        byte[] figures = Objects.requireNonNull(shared.get("figures.json"));
-        byte[] guide = new Guide(edition.edition(), branding, templates)
-                .on(Paper.of(edition.edition().assessment()).small())
-                .pdf(List.of(attached(edition, figures)));
-        byte[] guidePage = GuidePage.html(edition, branding, templates);
-        String calendar = "calendar" + suffix + ".ics";
-        byte[] dates = DueDates.calendar(edition, original);
-        RecordLeaf leaf = new RecordLeaf(
+    private RecordLeaf leaf(Language language, boolean first, Map<String, byte[]> files) {
+        PublicEdition edition = language.edition();
+        return new RecordLeaf(
                 edition,
                 first,
-                diagrams(edition.edition()),
-                page,
-                GuidePage.book(edition, branding, templates),
+                language.diagrams(),
+                language.page(),
+                language.book(),
                 List.of(
-                        new RecordLeaf.Download(print, "guide", guide.length),
-                        new RecordLeaf.Download(calendar, "calendar", dates.length),
-                        download("labels.pdf", "labels", shared),
-                        download("figures.json", "figures", shared)),
+                        download(language.print(), "guide", files),
+                        download(language.calendar(), "calendar", files),
+                        download("labels.pdf", "labels", files),
+                        download("figures.json", "figures", files)),
                 Digest.of(figures),
                 issued.before(edition.edition().assessment().job().job().revision())
                         .map(before -> new ChangesWords(edition.edition())
                                 .lines(
                                         Changes.published(before, FiguresJson.read(figures)),
-                                        Changes.chapters(before, page, new String(guidePage, StandardCharsets.UTF_8))))
+                                        Changes.chapters(
+                                                before,
+                                                language.page(),
+                                                new String(
+                                                        Objects.requireNonNull(files.get(language.page())),
+                                                        StandardCharsets.UTF_8))))
                         .orElse(List.of()));
-        return new Language(leaf, Map.of(page, guidePage, print, guide, calendar, dates));
     }
 
     private static RecordLeaf.Download download(String file, String kind, Map<String, byte[]> files) {
@@ -166,7 +199,7 @@ final class RecordFiles {
                 .toList();
     }
 
-    private static Attachment attached(PublicEdition edition, byte[] figures) {
+    private Attachment attached(PublicEdition edition) {
         return new Attachment(
                 "figures.json",
                 "application/json",

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
@@ -31,6 +32,7 @@ import org.quaybook.pack.changes.IssuedBefore;
 import org.quaybook.pack.changes.IssuedPacks;
 import org.quaybook.pack.guide.Guide;
 import org.quaybook.pack.guide.GuidePage;
+import org.quaybook.pack.guide.GuidePages;
 import org.quaybook.pack.labels.Labels;
 import org.quaybook.pack.labels.LabelsPrinted;
 import org.quaybook.pack.sheets.QuickCards;
@@ -46,7 +48,6 @@ import org.quaybook.record.RecordLink;
 import org.quaybook.record.RecordSite;
 import org.quaybook.reference.Rulebook;
 import org.quaybook.render.Attachment;
-import org.quaybook.render.LaidOut;
 import org.quaybook.render.RenderException;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
@@ -290,22 +291,45 @@ public final class Road {
         RecordLink link = RecordLink.of(it);
         List<Edition> labelled = Editions.ofLabels(assessment, ownTemplates);
         byte[] figures = FiguresJson.of(it, words, Labels.notes(labelled, branding, link), version);
-        List<Supplier<Map<String, byte[]>>> makers = new ArrayList<>();
-        makers.add(() -> new RecordFiles(branding, templates, version)
-                .of(publicEditions(editions), publicEditions(labelled), issued));
+        List<PublicEdition> published = publicEditions(editions);
+        List<Edition> onPublishedLabels =
+                publicEditions(labelled).stream().map(PublicEdition::edition).toList();
+        byte[] publishedFigures = FiguresJson.of(
+                published.get(0).edition().assessment(),
+                words,
+                Labels.notes(onPublishedLabels, branding, link),
+                version);
+        RecordFiles record = new RecordFiles(branding, templates, issued, publishedFigures);
+        Paper paper = Paper.of(it);
+        SideBySide work = new SideBySide();
+        List<Supplier<InLanguage>> small = new ArrayList<>();
+        List<Supplier<Map<String, byte[]>>> others = new ArrayList<>();
         for (Edition edition : editions) {
-            String suffix = (edition.equals(first) ? "" : "-" + edition.words().language()) + ".pdf";
-            Paper paper = Paper.of(edition.assessment());
+            PublicEdition open = published.get(editions.indexOf(edition));
+            Guide guide = new Guide(edition, branding, templates);
             List<Attachment> attachments = attachments(judged, edition.words(), figures);
-            makers.add(() -> smallGuide(new Guide(edition, branding, templates), paper, attachments, suffix));
-            makers.add(() -> Map.of(
+            String suffix = (edition.equals(first) ? "" : "-" + edition.words().language()) + ".pdf";
+            small.add(work.add(() -> {
+                GuidePages pages = guide.on(paper.small());
+                return new InLanguage(
+                        smallGuide(guide, paper, pages, attachments, suffix),
+                        record.language(open, published.get(0), pages));
+            }));
+            others.add(work.add(() -> Map.of(
                     "guide-" + paper.full().name() + suffix,
-                    new Guide(edition, branding, templates).on(paper.full()).pdf(attachments)));
+                    guide.on(paper.full()).pdf(attachments))));
         }
-        makers.add(() -> forTheInstaller(assessment, installers, branding, labelled, templates));
-        makers.add(() -> SingleSheets.pdfs(it, words, branding, templates));
-        makers.add(() -> Map.of("quick-card.pdf", QuickCards.pdf(editions, branding, templates)));
-        Map<String, byte[]> files = SideBySide.files(makers);
+        others.add(work.add(() -> forTheInstaller(assessment, installers, branding, labelled, templates)));
+        Supplier<byte[]> publishedLabels = work.add(() -> Labels.sheet(onPublishedLabels, branding, link, paper.sheet())
+                .sheet()
+                .pdf());
+        others.add(work.add(() -> SingleSheets.pdfs(it, words, branding, templates)));
+        others.add(work.add(() -> Map.of("quick-card.pdf", QuickCards.pdf(editions, branding, templates))));
+        work.make();
+        Map<String, byte[]> files = new TreeMap<>();
+        small.forEach(one -> files.putAll(one.get().files()));
+        others.forEach(one -> files.putAll(one.get()));
+        files.putAll(record.of(small.stream().map(one -> one.get().published()).toList(), publishedLabels.get()));
         files.put("figures.json", figures);
         Optional<IssuedBefore> before = issued.before(assessment.job().job().revision());
         if (before.isPresent()) {
@@ -369,12 +393,14 @@ public final class Road {
                 Worksheet.pdf(it, words, templates, labels.notes()));
     }
 
+    /** The small guide of one language with its booklet, and what is published in that language. */
+    private record InLanguage(Map<String, byte[]> files, RecordFiles.Language published) {}
+
     /** The small guide of one language, and as a booklet to fold. */
     private static Map<String, byte[]> smallGuide(
-            Guide guide, Paper paper, List<Attachment> attachments, String suffix) {
-        LaidOut pages = guide.on(paper.small());
+            Guide guide, Paper paper, GuidePages pages, List<Attachment> attachments, String suffix) {
         byte[] small = pages.pdf(attachments);
-        return Map.of("guide" + suffix, small, "guide-booklet" + suffix, guide.booklet(paper, pages.pages(), small));
+        return Map.of("guide" + suffix, small, "guide-booklet" + suffix, guide.booklet(paper, pages, small));
     }
 
     /** What the guide was made from and what it shows, for whoever wants to check or to go on working with it. */

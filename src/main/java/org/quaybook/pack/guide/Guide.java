@@ -29,6 +29,9 @@ public final class Guide {
 
     private static final double MOST_GAINED = 0.3;
 
+    /** Class of the parts of the document that are chapters. */
+    private static final String CHAPTER = "chapter";
+
     /** From the size of the text around it down to where its small print is still above 7 pt. */
     private static final PageFit CARD_SIZES = new PageFit(List.of("10.5", "10", "9.5", "9", "8.6"));
 
@@ -61,28 +64,51 @@ public final class Guide {
      * @throws org.quaybook.render.RenderException if a template or picture is faulty, or a text has a character that no
      *     font can print
      */
-    public LaidOut on(PageFormat format) {
+    public GuidePages on(PageFormat format) {
         String cardSize = cardSize(format);
         LaidOut loose = laidOut(model.printed(format, cardSize, Set.of()), format);
-        Set<Integer> close = closer(loose.ends("chapter"));
-        return close.isEmpty() ? loose : laidOut(model.printed(format, cardSize, close), format);
+        Set<Integer> close = closer(loose.ends(CHAPTER));
+        LaidOut pages = close.isEmpty() ? loose : laidOut(model.printed(format, cardSize, close), format);
+        return new GuidePages(pages, cardSize, close);
+    }
+
+    /**
+     * Lays the guide out as another one of the same job is: both have the same chapters on the same pages.
+     *
+     * @param format the page that the other one is on
+     * @param other the guide for another reader, in the same language
+     * @throws org.quaybook.render.RenderException as above
+     */
+    public GuidePages like(GuidePages other, PageFormat format) {
+        LaidOut pages = laidOut(model.printed(format, other.cardSize(), other.close()), format);
+        return chapterPages(pages).equals(chapterPages(other.pages()))
+                ? new GuidePages(pages, other.cardSize(), other.close())
+                : on(format);
+    }
+
+    /** First and last page of each chapter. */
+    private static List<List<Integer>> chapterPages(LaidOut pages) {
+        return pages.ends(CHAPTER).stream()
+                .map(end -> List.of(end.firstPage(), end.lastPage()))
+                .toList();
     }
 
     /**
      * The small guide on sheets to be printed on both sides and folded, its last sheet filled up with pages for notes.
      *
      * @param paper whose whole sheets are printed on
-     * @param pages how many the guide has on half of such a sheet
+     * @param pages of the guide on half of such a sheet
      * @param small its PDF
      */
-    public byte[] booklet(Paper paper, int pages, byte[] small) {
+    public byte[] booklet(Paper paper, GuidePages pages, byte[] small) {
         PageFormat half = paper.small();
         List<Booklet.Part> parts = new ArrayList<>(List.of(new Booklet.Part(small, 0)));
-        int missing = Booklet.missing(pages);
+        int filled = pages.pages().pages();
+        int missing = Booklet.missing(filled);
         if (missing > 0) {
             // An odd page lies on the right.
-            int before = pages % 2 == 0 ? 2 : 1;
-            byte[] notes = laidOut(model.notes(half, before, missing), half).pdf(List.of(), pages + 1 - before);
+            int before = filled % 2 == 0 ? 2 : 1;
+            byte[] notes = laidOut(model.notes(half, before, missing), half).pdf(List.of(), filled + 1 - before);
             parts.add(new Booklet.Part(notes, before));
         }
         return Booklet.toPdf(

@@ -72,8 +72,8 @@ final class GuideModel {
         return printed;
     }
 
-    /** The same whatever it is printed on; made at the first use. */
-    Map<String, Object> all() {
+    /** The same whatever it is printed on; made at the first use, whichever thread asks first. */
+    synchronized Map<String, Object> all() {
         if (made == null) {
             made = make();
         }
