@@ -129,6 +129,9 @@ final class LayoutStyles extends StyleReference {
     }
 
     private Kind find(Element element, Kind parent) {
+        if (isInsideDrawing(element)) {
+            return new Kind();
+        }
         Seen seen = Seen.of(element);
         Optional<Kind> same = parent.children.get(seen);
         if (same != null && same.isPresent()) {
@@ -141,6 +144,11 @@ final class LayoutStyles extends StyleReference {
         return kind;
     }
 
+    /** {@link LayoutElements} puts a drawing there whose own rules are not these. */
+    private static boolean isInsideDrawing(Element element) {
+        return element.getParentNode() instanceof Element parent && SvgRules.NAMESPACE.equals(parent.getNamespaceURI());
+    }
+
     @Override
     public CascadedStyle getCascadedStyle(@Nullable Element element, boolean anew) {
         return element == null ? CascadedStyle.emptyCascadedStyle : kind(element).style;
@@ -149,6 +157,9 @@ final class LayoutStyles extends StyleReference {
     @Override
     public @Nullable CascadedStyle getPseudoElementStyle(Node node, String place) {
         Element element = (Element) (node instanceof Element ? node : node.getParentNode());
+        if (isInsideDrawing(element)) {
+            return null;
+        }
         return kind(element)
                 .generated
                 .computeIfAbsent(place, asked -> Optional.ofNullable(matcher().getPECascadedStyle(element, asked)))

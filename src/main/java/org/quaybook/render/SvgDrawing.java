@@ -18,6 +18,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 
 /** An SVG drawing, ready to be drawn into a PDF as vectors, its text as text. */
 final class SvgDrawing {
@@ -26,6 +27,14 @@ final class SvgDrawing {
     private static final Object JSVG = new Object();
 
     private static final double FLATTEST = 1000;
+
+    /** Characters that XML cannot hold. */
+    private static final char MARK = '\u0001';
+
+    private static final char END = '\u0002';
+
+    /** Those of one pack in two languages, which show up in each form of the guide, and then some. */
+    private static final Recent<SvgDrawing> READ = new Recent<>(128);
 
     private static final Lazy<Boolean> FONTS = new Lazy<>(SvgDrawing::registerFonts);
 
@@ -49,15 +58,48 @@ final class SvgDrawing {
 
     /** Reads a drawing that stands inside another document, which stays as it is. */
     static Optional<SvgDrawing> read(Element svg, Faults faults) {
-        Element own = (Element) svg.cloneNode(true);
-        if (!SvgRules.NAMESPACE.equals(own.getNamespaceURI()) || !"svg".equals(own.getLocalName())) {
-            faults.add(RenderMessage.SVG_FAULT, "<" + own.getNodeName() + "> outside " + SvgRules.NAMESPACE);
+        String content = content(svg);
+        Optional<SvgDrawing> known = READ.find(content);
+        if (known.isPresent()) {
+            return known;
+        }
+        if (!SvgRules.NAMESPACE.equals(svg.getNamespaceURI()) || !"svg".equals(svg.getLocalName())) {
+            faults.add(RenderMessage.SVG_FAULT, "<" + svg.getNodeName() + "> outside " + SvgRules.NAMESPACE);
             return Optional.empty();
         }
+        Element own = Xml.alone(svg);
         Faults here = new Faults(faults.place().file());
         SvgRules.apply(own, here);
+        Optional<SvgDrawing> drawing = here.isEmpty() ? load(own, here) : Optional.empty();
         here.found().forEach(faults::add);
-        return here.isEmpty() ? load(own, faults) : Optional.empty();
+        drawing.filter(faultless -> here.isEmpty()).ifPresent(faultless -> READ.keep(content, faultless));
+        return drawing;
+    }
+
+    /** Two elements with the same content are the same drawing. */
+    private static String content(Element svg) {
+        StringBuilder content = new StringBuilder();
+        addContent(svg, content);
+        return content.toString();
+    }
+
+    private static void addContent(Node node, StringBuilder content) {
+        content.append(MARK).append(node.getNodeName());
+        if (node instanceof Element element) {
+            content.append(MARK).append(element.getNamespaceURI());
+            for (Node attribute : Xml.attributes(element)) {
+                content.append(MARK)
+                        .append(attribute.getNodeName())
+                        .append(MARK)
+                        .append(attribute.getNodeValue());
+            }
+            for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
+                addContent(child, content);
+            }
+        } else {
+            content.append(MARK).append(node.getNodeValue());
+        }
+        content.append(END);
     }
 
     private static Optional<SvgDrawing> load(Element own, Faults faults) {
@@ -128,7 +170,7 @@ final class SvgDrawing {
 
     /** The drawing as a part of another SVG, scaled into a box there, proportions kept. */
     String inside(Box box) {
-        Element part = (Element) source.cloneNode(true);
+        Element part = copy();
         if (part.getAttribute("viewBox").isEmpty()) {
             part.setAttribute("viewBox", "0 0 " + Millimetres.plain(width()) + " " + Millimetres.plain(height()));
         }
@@ -137,6 +179,11 @@ final class SvgDrawing {
         part.setAttribute("width", Millimetres.plain(box.width()));
         part.setAttribute("height", Millimetres.plain(box.height()));
         return Xml.write(part);
+    }
+
+    /** The platform's documents are not even read by two threads at once. */
+    private synchronized Element copy() {
+        return Xml.alone(source);
     }
 
     /** The drawing scaled into a rectangle, proportions kept; sizes in points. */

@@ -26,6 +26,8 @@ final class SvgRules {
     private static final Pattern URL = Pattern.compile("url\\(\\s*['\"]?([^'\")]*)", Pattern.CASE_INSENSITIVE);
     private static final Pattern FAMILY = Pattern.compile("font-family\\s*:\\s*([^;}]*)", Pattern.CASE_INSENSITIVE);
     private static final Pattern SHORTHAND = Pattern.compile("(^|[;{\\s])font\\s*:", Pattern.CASE_INSENSITIVE);
+    private static final Pattern FAMILY_IN_STYLE = Pattern.compile("(?:^|;)\\s*font-family\\s*:\\s*([^;]*)");
+    private static final Pattern WEIGHT_IN_STYLE = Pattern.compile("(?:^|;)\\s*font-weight\\s*:\\s*([^;]*)");
     private static final String DEFAULT_FAMILY = Typeface.SANS.family();
 
     private static final int NORMAL = 400;
@@ -191,13 +193,13 @@ final class SvgRules {
 
     /** By the attributes of the element and those around it; a style sheet inside the drawing is not asked. */
     private static Typeface typefaceOf(Element element) {
-        String family = firstFamily(inherited(element, "font-family").orElse(DEFAULT_FAMILY));
-        String weight = inherited(element, "font-weight").orElse("normal");
+        String family =
+                firstFamily(inherited(element, "font-family", FAMILY_IN_STYLE).orElse(DEFAULT_FAMILY));
+        String weight = inherited(element, "font-weight", WEIGHT_IN_STYLE).orElse("normal");
         return Typeface.find(family, weight.matches("bold|[6-9]00") ? BOLD : NORMAL, false);
     }
 
-    private static Optional<String> inherited(Element element, String property) {
-        Pattern inStyle = Pattern.compile("(?:^|;)\\s*" + property + "\\s*:\\s*([^;]*)");
+    private static Optional<String> inherited(Element element, String property, Pattern inStyle) {
         for (Node node = element; node instanceof Element at; node = node.getParentNode()) {
             Matcher style = inStyle.matcher(at.getAttribute("style"));
             if (style.find()) {

@@ -23,7 +23,6 @@ import org.quaybook.diag.Severity;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
-import org.w3c.dom.NodeList;
 import org.xml.sax.ErrorHandler;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -121,12 +120,24 @@ final class Xml {
     /** An element and all that is in it, in the order of the text. */
     static List<Element> elements(Element top) {
         List<Element> elements = new ArrayList<>();
-        elements.add(top);
-        NodeList below = top.getElementsByTagName("*");
-        for (int i = 0; i < below.getLength(); i++) {
-            elements.add((Element) below.item(i));
-        }
+        collect(top, elements);
         return elements;
+    }
+
+    private static void collect(Element top, List<Element> elements) {
+        elements.add(top);
+        for (Node node = top.getFirstChild(); node != null; node = node.getNextSibling()) {
+            if (node instanceof Element element) {
+                collect(element, elements);
+            }
+        }
+    }
+
+    /** An element that stands in no document but its own. */
+    static Element alone(Element element) {
+        Element own = (Element) builder().newDocument().importNode(element, true);
+        own.getOwnerDocument().appendChild(own);
+        return own;
     }
 
     /** The elements directly in a node. */
