@@ -1,6 +1,7 @@
 package org.quaybook.render;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,16 +34,36 @@ final class LayoutBreaks implements LineBreakingStrategy {
 
     private static final String YEAR = "(?:19|20)\\d{2}(?!\\p{N})";
 
-    /** One of these is in whatever the patterns below find. */
-    private static final Pattern MARKED = Pattern.compile("[’\\d-]");
+    private static final String DIGITS = "0123456789";
 
-    private static final List<Pattern> TOGETHER = List.of(
-            Pattern.compile("(?<=\\p{L})’(?=\\p{L})."),
-            Pattern.compile("\\d ?" + UNIT),
-            Pattern.compile("\\d ?[×x] ?(?=\\d)."),
-            Pattern.compile("[+(]?\\d[\\d()]*(?:[ –-][\\d()]+)+"),
-            Pattern.compile("(?<![\\p{L}\\p{N}-])(?:[0-9A-Z]+-){2,}[0-9A-Z]+(?![\\p{L}\\p{N}-])"),
-            Pattern.compile("(?:\\d{1,2}\\.? (?:de )?)?\\p{L}{3,}\\.? (?:de |\\d{1,2}, )?" + YEAR));
+    private static final List<Together> TOGETHER = List.of(
+            new Together("’", "(?<=\\p{L})’(?=\\p{L})."),
+            new Together(DIGITS, "\\d ?" + UNIT),
+            new Together(DIGITS, "\\d ?[×x] ?(?=\\d)."),
+            new Together(DIGITS, "[+(]?\\d[\\d()]*(?:[ –-][\\d()]+)+"),
+            new Together("-", "(?<![\\p{L}\\p{N}-])(?:[0-9A-Z]+-){2,}[0-9A-Z]+(?![\\p{L}\\p{N}-])"),
+            new Together(DIGITS, "(?:\\d{1,2}\\.? (?:de )?)?\\p{L}{3,}\\.? (?:de |\\d{1,2}, )?" + YEAR));
+
+    /**
+     * What is read as one.
+     *
+     * @param signs one of these characters is in all that the pattern finds: few texts have any, and to look is quick
+     */
+    private record Together(String signs, Pattern pattern) {
+
+        Together(String signs, String pattern) {
+            this(signs, Pattern.compile(pattern));
+        }
+
+        boolean mayBeIn(String text) {
+            for (int i = 0; i < text.length(); i++) {
+                if (signs.indexOf(text.charAt(i)) >= 0) {
+                    return true;
+                }
+            }
+            return false;
+        }
+    }
 
     private final LineBreakingStrategy engine = new DefaultLineBreakingStrategy();
 
@@ -70,17 +91,12 @@ final class LayoutBreaks implements LineBreakingStrategy {
     /** For each place of a text, and for its end, whether what stands before it and behind it belongs together. */
     static boolean[] together(String text) {
         boolean[] together = new boolean[text.length() + 1];
-        if (!MARKED.matcher(text).find()) {
-            return together;
-        }
-        for (Pattern pattern : TOGETHER) {
-            Matcher found = pattern.matcher(text);
+        TOGETHER.stream().filter(what -> what.mayBeIn(text)).forEach(what -> {
+            Matcher found = what.pattern().matcher(text);
             while (found.find()) {
-                for (int place = found.start() + 1; place < found.end(); place++) {
-                    together[place] = true;
-                }
+                Arrays.fill(together, found.start() + 1, found.end(), true);
             }
-        }
+        });
         return together;
     }
 }

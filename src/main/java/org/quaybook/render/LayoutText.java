@@ -21,12 +21,22 @@ final class LayoutText extends ITextTextRenderer {
 
     /** A soft hyphen shows only where a line ends with it; a control character is a space. */
     static String shown(String text) {
-        if (text.chars().noneMatch(c -> c == SOFT_HYPHEN || c < ' ')) {
+        if (isShownAsItIs(text)) {
             return text;
         }
         boolean divided = text.length() > 1 && text.charAt(text.length() - 1) == SOFT_HYPHEN;
         String plain = text.replace(String.valueOf(SOFT_HYPHEN), "").replaceAll("\\p{Cntrl}", " ");
         return divided ? plain + "-" : plain;
+    }
+
+    private static boolean isShownAsItIs(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == SOFT_HYPHEN || c < ' ') {
+                return false;
+            }
+        }
+        return true;
     }
 
     @Override

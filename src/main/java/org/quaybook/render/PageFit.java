@@ -26,34 +26,46 @@ public final class PageFit {
      * @throws RenderException if it does not fit at the least size either, or for what {@link Handbook} refuses
      */
     public byte[] toPdf(int pages, Function<String, String> xhtml, DocumentInfo info, Resources resources) {
-        return fitted(pages, xhtml, info, resources, 1).document().pdf(List.of());
+        return fitted(pages, xhtml, info, resources).pdf(List.of());
     }
 
     /**
-     * The type in which {@link #toPdf} would set a document, for a part of a larger one.
+     * The largest type in which a part of a larger document fits on one page.
      *
-     * @param scale of the pages, as {@link Handbook} has it
+     * @param inEachSize a document that has the part once in each of the sizes, in their order, each on a page of its own
+     * @param part name of its class
+     * @param info of the document
+     * @throws RenderException if it does not fit at the least size either
      */
-    public String size(
-            int pages, Function<String, String> xhtml, DocumentInfo info, Resources resources, double scale) {
-        return fitted(pages, xhtml, info, resources, scale).size();
+    public String size(LaidOut inEachSize, String part, DocumentInfo info) {
+        List<PartEnd> ends = inEachSize.ends(part);
+        int filled = 0;
+        for (int i = 0; i < sizes.size(); i++) {
+            filled = ends.get(i).lastPage() - ends.get(i).firstPage() + 1;
+            if (filled == 1) {
+                return sizes.get(i);
+            }
+        }
+        throw tooLarge(info, filled, 1);
     }
 
-    private record Fitted(String size, LaidOut document) {}
+    /** The sizes of the running text in points, the largest first. */
+    public List<String> sizes() {
+        return sizes;
+    }
 
-    private Fitted fitted(
-            int pages, Function<String, String> xhtml, DocumentInfo info, Resources resources, double scale) {
-        Fitted fitted = null;
+    private LaidOut fitted(int pages, Function<String, String> xhtml, DocumentInfo info, Resources resources) {
+        LaidOut fitted = null;
         int filled = 0;
         int low = 0;
         int high = sizes.size();
         while (low < high) {
             int middle = (low + high) / 2;
             String size = sizes.get(middle);
-            LaidOut document = new Handbook().layOut(xhtml.apply(size), info, resources, scale);
+            LaidOut document = new Handbook().layOut(xhtml.apply(size), info, resources, 1);
             filled = document.pages();
             if (filled == pages) {
-                fitted = new Fitted(size, document);
+                fitted = document;
                 high = middle;
             } else {
                 low = middle + 1;
@@ -62,7 +74,11 @@ public final class PageFit {
         if (fitted != null) {
             return fitted;
         }
-        throw RenderException.of(
+        throw tooLarge(info, filled, pages);
+    }
+
+    private RenderException tooLarge(DocumentInfo info, int filled, int pages) {
+        return RenderException.of(
                 new Place(info.title(), "", Position.START),
                 null,
                 RenderMessage.TOO_MANY_PAGES,

@@ -144,12 +144,7 @@ public final class Guide {
 
     /** The quick card is one page in every language. */
     private String cardSize(PageFormat format) {
-        return CARD_SIZES.size(
-                1,
-                size -> templates.fill("guide/guide.ftlx", model.card(format, size)),
-                info(),
-                resources(),
-                format.scale());
+        return CARD_SIZES.size(laidOut(model.cards(format, CARD_SIZES.sizes()), format), CHAPTER, info());
     }
 
     private DocumentInfo info() {

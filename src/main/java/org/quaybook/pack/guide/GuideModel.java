@@ -45,11 +45,15 @@ final class GuideModel {
         return printed;
     }
 
-    /** The same for the quick card alone, to see whether it fits on its page. */
-    Map<String, Object> card(PageFormat format, String cardSize) {
-        Map<String, Object> card = part("card", format);
-        card.put("cardSize", cardSize);
-        return card;
+    /**
+     * The same for the quick card alone, once in each size, to see in which it fits on its page.
+     *
+     * @param cardSizes of its text, in points
+     */
+    Map<String, Object> cards(PageFormat format, List<String> cardSizes) {
+        Map<String, Object> cards = part("cards", format);
+        cards.put("cardSizes", cardSizes);
+        return cards;
     }
 
     /**
