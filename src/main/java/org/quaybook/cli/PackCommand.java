@@ -68,7 +68,11 @@ final class PackCommand extends JobCommand {
         }
         findJobs();
         if (!watch) {
-            return jobs().size() > 1 ? many() : super.call();
+            if (jobs().size() > 1) {
+                return many();
+            }
+            Road.makeReady();
+            return super.call();
         }
         int last = Exit.DONE;
         try {

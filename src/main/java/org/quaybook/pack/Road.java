@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ForkJoinPool;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
@@ -48,6 +49,7 @@ import org.quaybook.record.RecordLink;
 import org.quaybook.record.RecordSite;
 import org.quaybook.reference.Rulebook;
 import org.quaybook.render.Attachment;
+import org.quaybook.render.Handbook;
 import org.quaybook.render.RenderException;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
@@ -111,6 +113,17 @@ public final class Road {
 
     /** A job that still lacks values, for its survey sheet. */
     public record Unfinished(Job job, Installer installer) {}
+
+    /** Begins to load on another core what documents are printed with, so that it is there when the first one is to be made. */
+    public static void makeReady() {
+        ForkJoinPool.commonPool().execute(() -> {
+            try {
+                Handbook.makeReady();
+            } catch (RuntimeException e) {
+                // The first document fails of the same and says so.
+            }
+        });
+    }
 
     /** Reads, calculates and judges a job; writes nothing. */
     public static Judged judge(Path job) {

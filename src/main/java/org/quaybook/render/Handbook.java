@@ -1,5 +1,6 @@
 package org.quaybook.render;
 
+import java.time.LocalDate;
 import java.util.List;
 
 /**
@@ -15,6 +16,18 @@ import java.util.List;
  * PDF/A-3a (ISO 19005-3). Safe for use by several threads.
  */
 public final class Handbook {
+
+    /** Something of all that guides are made of. */
+    private static final String FIRST_PAGE = """
+            <html xmlns="http://www.w3.org/1999/xhtml"><head><title>a</title><style>
+            @page { size: A5; margin: 10mm; @bottom-center { content: counter(page) } }
+            .a th { border-bottom: 0.2mm solid #b5b5b5; font-weight: 600; page-break-inside: avoid }
+            </style></head><body>
+            <h1 id="a">a</h1><p><b>a</b> <i>a</i> <a href="#a">230 V</a></p><ol><li>a</li></ol><ul><li>a</li></ul>
+            <table class="a"><thead><tr><th>a</th></tr></thead><tbody><tr><td>a</td></tr></tbody></table>
+            <svg xmlns="http://www.w3.org/2000/svg" width="9" height="9" aria-label="a"><path d="M0 0L9 9"
+            stroke="#000000"/><circle r="4"/><text y="9">a</text></svg></body></html>
+            """;
 
     /**
      * Lays out a document and writes it.
@@ -55,5 +68,14 @@ public final class Handbook {
      */
     public LaidOut layOut(String xhtml, DocumentInfo info, Resources resources, double scale) {
         return new LaidOut(xhtml, info, resources, scale);
+    }
+
+    /**
+     * Reads fonts and loads the engine by laying out a page that nobody sees: for a thread that has nothing else to do while
+     * another one finds out what is to be printed. Changes nothing but the time that the first document takes.
+     */
+    public static void makeReady() {
+        DocumentInfo nobody = new DocumentInfo(" ", " ", " ", "en", LocalDate.EPOCH);
+        new Handbook().toPdf(FIRST_PAGE, nobody, Resources.none());
     }
 }

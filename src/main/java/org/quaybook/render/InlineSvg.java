@@ -8,6 +8,9 @@ import org.w3c.dom.Element;
  */
 public final class InlineSvg {
 
+    /** The guide handed over and the published one show the same drawings, and so do the pages of the record. */
+    private static final Recent<InlineSvg> CHECKED = new Recent<>(128);
+
     private final String text;
 
     private InlineSvg(String text) {
@@ -22,6 +25,10 @@ public final class InlineSvg {
      * @throws RenderException if it is anything else, or breaks a rule for drawings
      */
     public static InlineSvg of(String svg, String name) {
+        return CHECKED.of(svg, text -> check(text, name));
+    }
+
+    private static InlineSvg check(String svg, String name) {
         Element element = Xml.parse(svg, name).getDocumentElement();
         Faults faults = new Faults(name);
         if (!SvgRules.NAMESPACE.equals(element.getNamespaceURI()) || !"svg".equals(element.getLocalName())) {

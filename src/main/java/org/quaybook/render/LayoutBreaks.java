@@ -42,7 +42,7 @@ final class LayoutBreaks implements LineBreakingStrategy {
             new Together(DIGITS, "\\d ?[×x] ?(?=\\d)."),
             new Together(DIGITS, "[+(]?\\d[\\d()]*(?:[ –-][\\d()]+)+"),
             new Together("-", "(?<![\\p{L}\\p{N}-])(?:[0-9A-Z]+-){2,}[0-9A-Z]+(?![\\p{L}\\p{N}-])"),
-            new Together(DIGITS, "(?:\\d{1,2}\\.? (?:de )?)?\\p{L}{3,}\\.? (?:de |\\d{1,2}, )?" + YEAR));
+            new Together("12", "(?:\\d{1,2}\\.? (?:de )?)?\\p{L}{3,}\\.? (?:de |\\d{1,2}, )?" + YEAR));
 
     /**
      * What is read as one.
@@ -67,13 +67,17 @@ final class LayoutBreaks implements LineBreakingStrategy {
 
     private final LineBreakingStrategy engine = new DefaultLineBreakingStrategy();
 
+    /** The same texts stand in each form of a guide. */
+    private static final Recent<List<BreakPoint>> LATELY = new Recent<>(10_000);
+
     /** The engine asks for the same text again and again, for its least width, its greatest and its lines. */
     private final Map<String, List<BreakPoint>> known = new HashMap<>();
 
     /** The engine's own places hang on the text alone, not on language or style. */
     @Override
     public BreakPointsProvider getBreakPointsProvider(String text, String language, CalculatedStyle style) {
-        return new ListBreakPointsProvider(known.computeIfAbsent(text, asked -> breaks(asked, language, style)));
+        return new ListBreakPointsProvider(known.computeIfAbsent(
+                text, asked -> LATELY.of(asked, unknown -> breaks(unknown, language, style))));
     }
 
     private List<BreakPoint> breaks(String text, String language, CalculatedStyle style) {
@@ -85,7 +89,7 @@ final class LayoutBreaks implements LineBreakingStrategy {
                 kept.add(point);
             }
         }
-        return kept;
+        return List.copyOf(kept);
     }
 
     /** For each place of a text, and for its end, whether what stands before it and behind it belongs together. */

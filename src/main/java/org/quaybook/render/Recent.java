@@ -3,6 +3,7 @@ package org.quaybook.render;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** What was made of texts lately, not to be made again: no more than so many, those used last. For several threads. */
 final class Recent<T> {
@@ -19,6 +20,17 @@ final class Recent<T> {
                 return size() > most;
             }
         };
+    }
+
+    /** What was made of a text, or what is made of it now; two that ask for the same at once both make it. */
+    T of(String text, Function<String, T> maker) {
+        T known = find(text).orElse(null);
+        if (known != null) {
+            return known;
+        }
+        T thing = maker.apply(text);
+        keep(text, thing);
+        return thing;
     }
 
     synchronized Optional<T> find(String text) {
