@@ -75,7 +75,7 @@ public final class Handbook {
      * another one finds out what is to be printed. Changes nothing but the time that the first document takes.
      */
     public static void makeReady() {
-        DocumentInfo nobody = new DocumentInfo(" ", " ", " ", "en", LocalDate.EPOCH);
+        DocumentInfo nobody = new DocumentInfo("a", "a", "a", "en", LocalDate.EPOCH);
         new Handbook().toPdf(FIRST_PAGE, nobody, Resources.none());
     }
 }

@@ -1,6 +1,7 @@
 package org.quaybook.render;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
@@ -398,6 +399,34 @@ class HandbookTest {
         }
         DocumentInfo later = new DocumentInfo("t", "", "", "en", LocalDate.of(2026, 3, 2));
         assertThat(handbook.toPdf(page, later, Resources.none())).isNotEqualTo(first);
+    }
+
+    /** Selectors as CSS Selectors Level 3 has them, chapters 6 and 8: each tells elements of one name apart. */
+    @Test
+    void aRuleFindsItsElementsByWhatTheyStandInAndBeside() throws IOException {
+        String body = """
+                <style>
+                li:first-child:before { content: "first " } li + li:before { content: "next " }
+                li:last-child:after { content: " last" } td:nth-child(2):after { content: " second" }
+                .in p:before { content: "below " } .in > p:after { content: " child" }
+                p[title="x"]:before { content: "titled " } #only:before { content: "only " } .a.b:before { content: "both " }
+                </style>
+                <ul><li>one</li><li>two</li><li>three</li></ul><ul><li>four</li></ul>
+                <table><tr><td>five</td><td>six</td></tr><tr><td>seven</td><td>eight</td></tr></table>
+                <div class="in"><p>nine</p><div><p>ten</p></div></div><div><p>eleven</p></div><p title="x">twelve</p>
+                <p title="y">thirteen</p><p id="only">fourteen</p><p class="a">fifteen</p><p class="a b">sixteen</p>""";
+        try (PrintedPdf printed = print(body)) {
+            assertThat(printed.text().replaceAll("[•\\s]+", " "))
+                    .contains(
+                            "first one next two next three last first four last",
+                            "five six second seven eight second",
+                            "below nine child below ten eleven titled twelve thirteen only fourteen fifteen both sixteen");
+        }
+    }
+
+    @Test
+    void canBeMadeReadyBeforeThereIsADocument() {
+        assertThatCode(Handbook::makeReady).doesNotThrowAnyException();
     }
 
     private PrintedPdf print(String body) throws IOException {
