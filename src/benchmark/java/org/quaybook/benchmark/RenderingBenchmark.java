@@ -74,8 +74,8 @@ public class RenderingBenchmark {
 
     @Benchmark
     public LabelsPrinted labels() {
-        return Labels.sheet(
-                List.of(edition), judged.branding(), RecordLink.of(edition.assessment()), paper.sheet());
+        return new Labels(List.of(edition), judged.branding(), RecordLink.of(edition.assessment()))
+                .sheets(paper.sheet());
     }
 
     /** The small guide in one language on its pages: templates, style sheets, pictures, page breaks. */

@@ -25,7 +25,6 @@ import org.quaybook.pack.labels.Labels;
 import org.quaybook.pack.labels.PrintStock;
 import org.quaybook.proof.Digest;
 import org.quaybook.proof.JsonText;
-import org.quaybook.record.Branding;
 import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
 import org.quaybook.render.Dots;
@@ -64,10 +63,9 @@ public record LabelJob(Map<String, byte[]> files, List<LabelNote> printed, List<
             throws NotPrinted {
         Assessment it = Objects.requireNonNull(judged.assessment());
         List<Edition> editions = Editions.ofLabels(it, ownTemplates);
-        Branding branding = judged.branding();
-        RecordLink link = RecordLink.of(it);
         try {
-            List<LabelNote> notes = Labels.notes(editions, branding, link);
+            Labels labels = new Labels(editions, judged.branding(), RecordLink.of(it));
+            List<LabelNote> notes = labels.notes();
             IssuedLabels issued = wish.issued() == null
                     ? new IssuedLabels(Map.of())
                     : IssuedLabels.read(
@@ -82,8 +80,8 @@ public record LabelJob(Map<String, byte[]> files, List<LabelNote> printed, List<
                     ids(wanted),
                     wish.forms(),
                     dots(wish.dpi()));
-            Map<String, byte[]> files = LabelPress.press(
-                    editions, branding, link, order, Paper.of(it).sheet());
+            Map<String, byte[]> files =
+                    LabelPress.press(labels, order, Paper.of(it).sheet());
             List<String> gone = issued.gone(notes);
             if (!files.isEmpty()) {
                 files.put(MARK, json(it, wanted, gone, version));

@@ -303,15 +303,14 @@ public final class Road {
         Words installers = installers(assessment, ownTemplates);
         RecordLink link = RecordLink.of(it);
         List<Edition> labelled = Editions.ofLabels(assessment, ownTemplates);
-        byte[] figures = FiguresJson.of(it, words, Labels.notes(labelled, branding, link), version);
+        Labels labels = new Labels(labelled, branding, link);
+        byte[] figures = FiguresJson.of(it, words, labels.notes(), version);
         List<PublicEdition> published = publicEditions(editions);
-        List<Edition> onPublishedLabels =
+        List<Edition> labelledForAll =
                 publicEditions(labelled).stream().map(PublicEdition::edition).toList();
-        byte[] publishedFigures = FiguresJson.of(
-                published.get(0).edition().assessment(),
-                words,
-                Labels.notes(onPublishedLabels, branding, link),
-                version);
+        Labels publishedLabels = new Labels(labelledForAll, branding, link);
+        byte[] publishedFigures =
+                FiguresJson.of(published.get(0).edition().assessment(), words, publishedLabels.notes(), version);
         RecordFiles record = new RecordFiles(branding, templates, issued, publishedFigures);
         Paper paper = Paper.of(it);
         SideBySide work = new SideBySide();
@@ -332,17 +331,20 @@ public final class Road {
                     "guide-" + paper.full().name() + suffix,
                     guide.on(paper.full()).pdf(attachments))));
         }
-        others.add(work.add(() -> forTheInstaller(assessment, installers, branding, labelled, templates)));
-        Supplier<byte[]> publishedLabels = work.add(() -> Labels.sheet(onPublishedLabels, branding, link, paper.sheet())
-                .sheet()
-                .pdf());
+        others.add(work.add(() -> forTheInstaller(assessment, installers, labels, templates)));
         others.add(work.add(() -> SingleSheets.pdfs(it, words, branding, templates)));
         others.add(work.add(() -> Map.of("quick-card.pdf", QuickCards.pdf(editions, branding, templates))));
+        // Most labels name nobody: what the installer has printed is then published too, and is there when its turn
+        // comes.
+        Labels shown = publishedLabels.printLike(labels) ? labels : publishedLabels;
+        Supplier<LabelsPrinted> sheets = work.add(() -> shown.sheets(paper.sheet()));
         work.make();
         Map<String, byte[]> files = new TreeMap<>();
         small.forEach(one -> files.putAll(one.get().files()));
         others.forEach(one -> files.putAll(one.get()));
-        files.putAll(record.of(small.stream().map(one -> one.get().published()).toList(), publishedLabels.get()));
+        files.putAll(record.of(
+                small.stream().map(one -> one.get().published()).toList(),
+                sheets.get().sheet().pdf()));
         files.put("figures.json", figures);
         Optional<IssuedBefore> before = issued.before(assessment.job().job().revision());
         if (before.isPresent()) {
@@ -395,15 +397,13 @@ public final class Road {
     }
 
     /** Worksheet and labels, whose places stand in it. */
-    private static Map<String, byte[]> forTheInstaller(
-            Assessment it, Words words, Branding branding, List<Edition> labelled, Templates templates) {
-        LabelsPrinted labels =
-                Labels.sheet(labelled, branding, RecordLink.of(it), Paper.of(it).sheet());
+    private static Map<String, byte[]> forTheInstaller(Assessment it, Words words, Labels labels, Templates templates) {
+        LabelsPrinted printed = labels.sheets(Paper.of(it).sheet());
         return Map.of(
                 "labels.pdf",
-                labels.sheet().pdf(),
+                printed.sheet().pdf(),
                 "worksheet.pdf",
-                Worksheet.pdf(it, words, templates, labels.notes()));
+                Worksheet.pdf(it, words, templates, printed.notes()));
     }
 
     /** The small guide of one language with its booklet, and what is published in that language. */
@@ -458,7 +458,7 @@ public final class Road {
                     it,
                     words,
                     templates(ownTemplates),
-                    Labels.notes(Editions.ofLabels(it, ownTemplates), branding, link));
+                    new Labels(Editions.ofLabels(it, ownTemplates), branding, link).notes());
         } catch (RenderException e) {
             throw new NotPrinted(e);
         }

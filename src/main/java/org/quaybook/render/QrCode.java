@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 
 /**
@@ -125,6 +126,17 @@ public final class QrCode {
      */
     public boolean isDark(int x, int y) {
         return modules.get(x, y) == 1;
+    }
+
+    /** Version and level follow from the text and the least level, the modules from all of these. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof QrCode code && text.equals(code.text) && version == code.version && level == code.level;
+    }
+
+    @Override
+    public int hashCode() {
+        return text.hashCode();
     }
 
     /** The text and how it is written. */

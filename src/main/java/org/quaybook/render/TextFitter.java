@@ -76,7 +76,7 @@ public final class TextFitter {
         }
         TextFitter last = new TextFitter(block, style.leastCapHeight());
         Layout layout = last.layout(block.box().width());
-        return layout.fits(block.box()) ? last.placed(layout) : last.doesNotFit();
+        return layout.fits(block.box()) ? last.placed(layout) : last.doesNotFit(layout);
     }
 
     /** The first character of a text that no font has. */
@@ -147,15 +147,16 @@ public final class TextFitter {
         return block.style().listing() == Listing.BULLETS ? "•" : (paragraph + 1) + ".";
     }
 
-    private Fitting.DoesNotFit doesNotFit() {
+    /** @param tried lines as wide as the box */
+    private Fitting.DoesNotFit doesNotFit(Layout tried) {
         double width = block.paragraphs().stream()
                         .mapToDouble(breaker::leastWidth)
                         .max()
                         .orElse(0)
                 + indent;
-        double enough = Math.max(width, block.box().width());
-        return new Fitting.DoesNotFit(
-                enough, Math.max(layout(enough).height(), block.box().height()));
+        Box box = block.box();
+        Layout enough = width <= box.width() ? tried : layout(width);
+        return new Fitting.DoesNotFit(Math.max(width, box.width()), Math.max(enough.height(), box.height()));
     }
 
     private Fitting.Fits placed(Layout layout) {

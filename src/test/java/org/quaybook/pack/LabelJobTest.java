@@ -52,7 +52,7 @@ class LabelJobTest {
 
     private static List<LabelNote> notes() throws NotPrinted {
         var it = Objects.requireNonNull(JOB.assessment());
-        return Labels.notes(Editions.ofLabels(it, null), JOB.branding(), RecordLink.of(it));
+        return new Labels(Editions.ofLabels(it, null), JOB.branding(), RecordLink.of(it)).notes();
     }
 
     /** The figures.json of an earlier pack, as far as it is read. */

@@ -1,6 +1,7 @@
 package org.quaybook.pack.labels;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -266,11 +267,13 @@ final class LabelBlocks {
             }
             at += columns.get(column) + gutter();
         }
-        double baseline = row.stream().mapToDouble(LabelBlocks::baseline).max().orElse(y);
+        double[] baselines = row.stream().mapToDouble(LabelBlocks::baseline).toArray();
+        double shared = Arrays.stream(baselines).max().orElse(y);
         double end = y + cap;
-        for (TextBlock cell : row) {
+        for (int i = 0; i < baselines.length; i++) {
+            TextBlock cell = row.get(i);
             Box box = cell.box();
-            double top = y + baseline - baseline(cell);
+            double top = y + shared - baselines[i];
             marks.add(new TextBlock(new Box(box.x(), top, box.width(), box.height()), cell.paragraphs(), cell.style()));
             end = Math.max(end, top + box.height());
         }

@@ -90,6 +90,13 @@ record LabelDesign(
                 id, reason, spot, place, reading, word, signs, title, parts, apart, drawing, drawing.draw(this));
     }
 
+    /** The same once nothing is drawn from it any more: designs that say and show the same are then equal. */
+    LabelDesign done() {
+        List<LabelDesign> alone = apart.stream().map(LabelDesign::done).toList();
+        return new LabelDesign(
+                id, reason, spot, place, reading, word, signs, title, parts, alone, /* form= */ null, drawn);
+    }
+
     LabelNote note() {
         String size = drawn == null ? "" : drawn.width() + " x " + drawn.height();
         String content = List.of(reading, String.valueOf(word), signs, title, parts, size)

@@ -11,9 +11,6 @@ import java.util.TreeMap;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.pack.labels.LabelOrder.Form;
 import org.quaybook.pack.labels.LabelSetter.Sized;
-import org.quaybook.record.Branding;
-import org.quaybook.record.Edition;
-import org.quaybook.record.RecordLink;
 import org.quaybook.render.DieCut;
 import org.quaybook.render.Dots;
 import org.quaybook.render.Label;
@@ -47,14 +44,13 @@ public final class LabelPress {
     /**
      * Carries out an order.
      *
-     * @param editions the job in the languages of its labels: one, or two that stand on each label
+     * @param labels of the job
      * @param paper plain sheets for the map and the list
      * @return name to content; nothing if the order names no label
      * @throws RenderException if a label finds no room at a size that can be read: all of them at once
      */
-    public static Map<String, byte[]> press(
-            List<Edition> editions, Branding branding, RecordLink link, LabelOrder order, Sheet paper) {
-        LabelPress press = new LabelPress(new Labels(editions, branding, link), order);
+    public static Map<String, byte[]> press(Labels labels, LabelOrder order, Sheet paper) {
+        LabelPress press = new LabelPress(labels, order);
         press.sheets();
         if (!press.printed.isEmpty()) {
             press.places(paper);

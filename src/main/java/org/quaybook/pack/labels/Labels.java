@@ -3,6 +3,8 @@ package org.quaybook.pack.labels;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.quaybook.checks.Finding;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.record.Branding;
@@ -16,6 +18,7 @@ import org.quaybook.render.RenderException;
 import org.quaybook.render.Sheet;
 import org.quaybook.render.SheetLines;
 import org.quaybook.render.Stock;
+import org.quaybook.text.Words;
 
 /**
  * The warning and information labels of an installation: only those that the job calls for, each as large as its reader
@@ -26,19 +29,29 @@ public final class Labels {
     /** Of the language that stands first. */
     private final LabelFacts facts;
 
-    private final List<Edition> editions;
     private final Branding branding;
     private final RecordLink link;
+    private final SignalLetters letters;
+    private final List<LabelDesign> designs;
+
+    /** The sheets for each paper that was asked for. */
+    private final Map<Sheet, LabelsPrinted> printed = new ConcurrentHashMap<>();
 
     /**
+     * Designs the labels of a job.
+     *
      * @param editions the job in the languages of its labels: one, or two that stand on each label
      * @param link what the QR of the record holds
+     * @throws RenderException if the words of a cable's tag find no room at a size that can be read
      */
-    Labels(List<Edition> editions, Branding branding, RecordLink link) {
-        this.editions = List.copyOf(editions);
+    public Labels(List<Edition> editions, Branding branding, RecordLink link) {
         this.facts = facts(editions.get(0));
         this.branding = branding;
         this.link = link;
+        this.letters = new SignalLetters(
+                editions.stream().map(Edition::words).toList(),
+                facts.it().tables().rules().noticeInItalics());
+        this.designs = designs(editions);
     }
 
     private static LabelFacts facts(Edition edition) {
@@ -46,35 +59,54 @@ public final class Labels {
     }
 
     /**
-     * Makes the label sheets to be cut apart, the map and the list of places behind them.
+     * Makes the label sheets to be cut apart, the map and the list of places behind them; asked again, by whatever thread,
+     * gives the same.
      *
-     * @param editions the job in the languages of its labels: one, or two that stand on each label
-     * @param link what the QR of the record holds
      * @param paper the sheets
      * @throws RenderException if a text of the job is too long for any label or has a character that no font has
      */
-    public static LabelsPrinted sheet(List<Edition> editions, Branding branding, RecordLink link, Sheet paper) {
-        return new Labels(editions, branding, link).print(paper);
+    public LabelsPrinted sheets(Sheet paper) {
+        return printed.computeIfAbsent(paper, this::print);
+    }
+
+    /** Whether its sheets are those of another job or edition, letter for letter. */
+    public boolean printLike(Labels other) {
+        return matter().equals(other.matter());
+    }
+
+    /** All that the sheets of a paper follow from. */
+    private record Matter(
+            List<LabelDesign> designs,
+            List<String> stamps,
+            SignalLetters letters,
+            Words words,
+            SheetLines lines,
+            DocumentInfo info) {}
+
+    private Matter matter() {
+        List<String> stamps =
+                designs.stream().map(design -> facts.stamp(design.id())).toList();
+        return new Matter(designs, stamps, letters, facts.words(), lines(), info());
     }
 
     /** Which labels the job asks for, before they have a size, in walking order. */
-    public static List<LabelNote> notes(List<Edition> editions, Branding branding, RecordLink link) {
-        return designs(editions, branding, link).stream().map(LabelDesign::note).toList();
+    public List<LabelNote> notes() {
+        return designs.stream().map(LabelDesign::note).toList();
     }
 
     /** All labels of the job before they have a size, in walking order. */
-    static List<LabelDesign> designs(List<Edition> editions, Branding branding, RecordLink link) {
-        return new Labels(editions, branding, link).designs();
+    List<LabelDesign> designs() {
+        return designs;
     }
 
-    List<LabelDesign> designs() {
+    private List<LabelDesign> designs(List<Edition> editions) {
         List<LabelDesign> first = designs(facts);
-        if (editions.size() == 1) {
-            return first;
+        if (editions.size() > 1) {
+            List<String> languages =
+                    editions.stream().map(edition -> edition.words().language()).toList();
+            first = LabelsBilingual.of(languages, first, designs(facts(editions.get(1))));
         }
-        List<String> languages =
-                editions.stream().map(edition -> edition.words().language()).toList();
-        return LabelsBilingual.of(languages, first, designs(facts(editions.get(1))));
+        return first.stream().map(LabelDesign::done).toList();
     }
 
     private List<LabelDesign> designs(LabelFacts facts) {
@@ -101,7 +133,7 @@ public final class Labels {
         Stock stock = new Stock(Stock.A4.id(), paper, Stock.A4.printing(), null);
         List<LabelSetter.Sized> walk = new ArrayList<>();
         List<Diagnostic> refused = new ArrayList<>();
-        for (LabelDesign design : designs()) {
+        for (LabelDesign design : designs) {
             try {
                 walk.addAll(size(design, stock, Dots.DPI_300));
             } catch (RenderException e) {
@@ -120,9 +152,6 @@ public final class Labels {
      * @param usual dots of the printer where the stock does not say them
      */
     List<LabelSetter.Sized> size(LabelDesign design, Stock stock, Dots usual) {
-        SignalLetters letters = new SignalLetters(
-                editions.stream().map(Edition::words).toList(),
-                facts.it().tables().rules().noticeInItalics());
         return LabelSetter.size(design, facts::stamp, letters, LabelRoom.of(stock, usual));
     }
 

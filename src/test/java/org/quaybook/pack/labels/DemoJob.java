@@ -84,12 +84,16 @@ record DemoJob(Assessment assessment, Words words, Branding branding, RecordLink
         return List.of(new Edition(assessment, words));
     }
 
+    private Labels labels() {
+        return new Labels(editions(), branding, link);
+    }
+
     LabelsPrinted print() {
-        return Labels.sheet(editions(), branding, link, Sheet.A4);
+        return labels().sheets(Sheet.A4);
     }
 
     List<LabelDesign> designs() {
-        return Labels.designs(editions(), branding, link);
+        return labels().designs();
     }
 
     LabelDesign design(String id) {
@@ -104,7 +108,7 @@ record DemoJob(Assessment assessment, Words words, Branding branding, RecordLink
     }
 
     List<LabelSetter.Sized> sized() {
-        return new Labels(editions(), branding, link).sized(Sheet.A4);
+        return labels().sized(Sheet.A4);
     }
 
     private static byte[] bytes(Path file) {

@@ -35,7 +35,7 @@ class LabelsBilingualTest {
     }
 
     private static List<LabelDesign> designs(DemoJob job, String... languages) {
-        return Labels.designs(editions(job, languages), job.branding(), job.link());
+        return new Labels(editions(job, languages), job.branding(), job.link()).designs();
     }
 
     private static SignalLetters letters(DemoJob job) {
