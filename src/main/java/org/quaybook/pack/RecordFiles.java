@@ -11,15 +11,11 @@ import org.quaybook.job.SealKey;
 import org.quaybook.pack.changes.Changes;
 import org.quaybook.pack.changes.IssuedBefore;
 import org.quaybook.pack.changes.IssuedPacks;
-import org.quaybook.pack.guide.Guide;
 import org.quaybook.pack.guide.GuidePage;
 import org.quaybook.pack.guide.GuidePages;
-import org.quaybook.pack.guide.Palette;
-import org.quaybook.pack.pictures.Pictures;
 import org.quaybook.proof.Digest;
 import org.quaybook.record.Branding;
 import org.quaybook.record.DueDates;
-import org.quaybook.record.Edition;
 import org.quaybook.record.Issued;
 import org.quaybook.record.PublicEdition;
 import org.quaybook.record.RecordLeaf;
@@ -82,23 +78,18 @@ final class RecordFiles {
         String page = GuidePage.name(edition.language(), first);
         String print = "guide" + suffix + ".pdf";
         String calendar = "calendar" + suffix + ".ics";
-        byte[] guide = new Guide(edition.edition(), branding, templates)
+        GuidePage web = new GuidePage(edition, branding, templates);
+        byte[] guide = web.printed()
                 .like(handedOver, Paper.of(edition.edition().assessment()).small())
                 .pdf(List.of(attached(edition)));
         return new Language(
                 edition,
-                Map.of(
-                        page,
-                        GuidePage.html(edition, branding, templates),
-                        print,
-                        guide,
-                        calendar,
-                        DueDates.calendar(edition, original)),
+                Map.of(page, web.html(), print, guide, calendar, DueDates.calendar(edition, original)),
                 page,
-                GuidePage.book(edition, branding, templates),
+                web.book(),
                 print,
                 calendar,
-                diagrams(edition.edition()));
+                diagrams(web.pictures()));
     }
 
     /**
@@ -191,9 +182,7 @@ final class RecordFiles {
         return new RecordLeaf.Download(file, kind, Objects.requireNonNull(files.get(file)).length);
     }
 
-    private List<InlineSvg> diagrams(Edition edition) {
-        Map<String, InlineSvg> pictures =
-                Pictures.of(edition.assessment(), edition.words(), new Palette(branding).look());
+    private static List<InlineSvg> diagrams(Map<String, InlineSvg> pictures) {
         return DIAGRAMS.stream()
                 .flatMap(name -> Stream.ofNullable(pictures.get(name)))
                 .toList();

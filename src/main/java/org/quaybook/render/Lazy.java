@@ -4,12 +4,12 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** A value made at its first use, once, whoever asks. */
-final class Lazy<T> implements Supplier<T> {
+public final class Lazy<T> implements Supplier<T> {
 
     private final Supplier<T> maker;
     private volatile @Nullable T value;
 
-    Lazy(Supplier<T> maker) {
+    public Lazy(Supplier<T> maker) {
         this.maker = maker;
     }
 

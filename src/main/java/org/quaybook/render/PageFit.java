@@ -10,12 +10,32 @@ public final class PageFit {
 
     private final List<String> sizes;
 
+    /** Place of the size that is tried first. */
+    private final int start;
+
     /** @param sizes of the running text in points, as style sheets write them, the largest first; at least one */
     public PageFit(List<String> sizes) {
+        this(sizes, 0);
         if (sizes.isEmpty()) {
             throw new IllegalArgumentException("no size to try");
         }
+    }
+
+    private PageFit(List<String> sizes, int start) {
         this.sizes = List.copyOf(sizes);
+        this.start = start;
+    }
+
+    /**
+     * The same sizes for documents that mostly get one that is not the largest: it is tried first, and what is found does
+     * not hang on it.
+     */
+    public PageFit startingAt(String usual) {
+        int place = sizes.indexOf(usual);
+        if (place < 0) {
+            throw new IllegalArgumentException("not a size to try: " + usual);
+        }
+        return new PageFit(sizes, place);
     }
 
     /**
@@ -59,22 +79,29 @@ public final class PageFit {
         int filled = 0;
         int low = 0;
         int high = sizes.size();
+        int next = start;
+        int step = 1;
         while (low < high) {
-            int middle = (low + high) / 2;
-            String size = sizes.get(middle);
-            LaidOut document = new Handbook().layOut(xhtml.apply(size), info, resources, 1);
+            LaidOut document = new Handbook().layOut(xhtml.apply(sizes.get(next)), info, resources, 1);
             filled = document.pages();
             if (filled == pages) {
                 fitted = document;
-                high = middle;
+                high = next;
             } else {
-                low = middle + 1;
+                low = next + 1;
             }
+            boolean between = low > 0 && high < sizes.size();
+            next = between ? (low + high) / 2 : clamped(low > 0 ? next + step : next - step);
+            step *= 2;
         }
         if (fitted != null) {
             return fitted;
         }
         throw tooLarge(info, filled, pages);
+    }
+
+    private int clamped(int place) {
+        return Math.max(0, Math.min(place, sizes.size() - 1));
     }
 
     private RenderException tooLarge(DocumentInfo info, int filled, int pages) {

@@ -144,7 +144,7 @@ record Demos(Assessment assessment, Branding branding) {
                         .flatMap(name -> Stream.ofNullable(pictures.get(name)))
                         .toList(),
                 GuidePage.name(language, first),
-                GuidePage.book(edition, branding, Templates.builtIn()),
+                new GuidePage(edition, branding, Templates.builtIn()).book(),
                 List.of(
                         new RecordLeaf.Download("guide.pdf", "guide", 123_001),
                         new RecordLeaf.Download("labels.pdf", "labels", 1),

@@ -53,7 +53,7 @@ class GuideInBrowserTest {
     private static String html(String demo, String language) {
         Demos it = Demos.of(demo);
         PublicEdition edition = PublicEdition.of(new Edition(it.assessment(), Words.of(language)));
-        return new String(GuidePage.html(edition, it.branding(), Templates.builtIn()), StandardCharsets.UTF_8);
+        return new String(new GuidePage(edition, it.branding(), Templates.builtIn()).html(), StandardCharsets.UTF_8);
     }
 
     /** WCAG 2.2 at level AA by axe-core, nothing wider than the window, nothing asked of the network. */

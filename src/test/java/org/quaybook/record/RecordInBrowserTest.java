@@ -139,7 +139,7 @@ class RecordInBrowserTest {
             String guide = GuidePage.name(language, first);
             site.put(
                     demo.code() + "/" + guide,
-                    GuidePage.html(demo.edition(language), demo.branding(), Templates.builtIn()));
+                    new GuidePage(demo.edition(language), demo.branding(), Templates.builtIn()).html());
             kept.addAll(List.of(first ? "" : "index-" + language + ".html", guide));
         }
         String address;

@@ -21,7 +21,10 @@ import org.quaybook.render.Resources;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
 
-/** The owner's guide: a small book for whoever lives with the installation and is no electrician. */
+/**
+ * The owner's guide: a small book for whoever lives with the installation and is no electrician. Several threads may lay
+ * it out at the same time.
+ */
 public final class Guide {
 
     /** Share of a page that setting it closer frees, and the most that is tried. */
@@ -145,6 +148,10 @@ public final class Guide {
     /** The quick card is one page in every language. */
     private String cardSize(PageFormat format) {
         return CARD_SIZES.size(laidOut(model.cards(format, CARD_SIZES.sizes()), format), CHAPTER, info());
+    }
+
+    GuideModel model() {
+        return model;
     }
 
     private DocumentInfo info() {

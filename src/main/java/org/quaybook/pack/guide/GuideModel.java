@@ -5,12 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
 import org.quaybook.pack.pictures.Pictures;
 import org.quaybook.record.Branding;
 import org.quaybook.record.FactSheet;
 import org.quaybook.record.Rows;
+import org.quaybook.render.InlineSvg;
+import org.quaybook.render.Lazy;
 import org.quaybook.render.PageFormat;
 import org.quaybook.render.Prose;
 import org.quaybook.render.TemplateFunction;
@@ -23,13 +24,16 @@ final class GuideModel {
     private final Briefing brief;
     private final Words words;
     private final Branding branding;
-    private @Nullable Map<String, Object> made;
+    private final Lazy<Map<String, InlineSvg>> pictures;
+    private final Lazy<Map<String, Object>> all;
 
     GuideModel(Assessment it, Words words, Branding branding) {
         this.it = it;
         this.brief = Briefing.of(it, words);
         this.words = words;
         this.branding = branding;
+        this.pictures = new Lazy<>(() -> Pictures.of(it, words, new Palette(branding).look()));
+        this.all = new Lazy<>(this::make);
     }
 
     /**
@@ -77,11 +81,13 @@ final class GuideModel {
     }
 
     /** The same whatever it is printed on; made at the first use, whichever thread asks first. */
-    synchronized Map<String, Object> all() {
-        if (made == null) {
-            made = make();
-        }
-        return made;
+    Map<String, Object> all() {
+        return all.get();
+    }
+
+    /** The pictures by their names; made at the first use. */
+    Map<String, InlineSvg> pictures() {
+        return pictures.get();
     }
 
     private Map<String, Object> make() {
@@ -91,7 +97,7 @@ final class GuideModel {
                 .put("language", words.language())
                 .put("title", title())
                 .put("palette", new Palette(branding).facts())
-                .put("pictures", Pictures.of(it, words, new Palette(branding).look()))
+                .put("pictures", pictures())
                 .put("logo", logoName(branding).orElse(""))
                 .put("blocked", it.forbidsHandover())
                 .put("aboard", brief.names().aboard())

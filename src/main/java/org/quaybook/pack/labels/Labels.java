@@ -51,7 +51,7 @@ public final class Labels {
         this.letters = new SignalLetters(
                 editions.stream().map(Edition::words).toList(),
                 facts.it().tables().rules().noticeInItalics());
-        this.designs = designs(editions);
+        this.designs = List.copyOf(designs(editions));
     }
 
     private static LabelFacts facts(Edition edition) {
@@ -86,7 +86,8 @@ public final class Labels {
     private Matter matter() {
         List<String> stamps =
                 designs.stream().map(design -> facts.stamp(design.id())).toList();
-        return new Matter(designs, stamps, letters, facts.words(), lines(), info());
+        List<LabelDesign> done = designs.stream().map(LabelDesign::done).toList();
+        return new Matter(done, stamps, letters, facts.words(), lines(), info());
     }
 
     /** Which labels the job asks for, before they have a size, in walking order. */
@@ -101,12 +102,12 @@ public final class Labels {
 
     private List<LabelDesign> designs(List<Edition> editions) {
         List<LabelDesign> first = designs(facts);
-        if (editions.size() > 1) {
-            List<String> languages =
-                    editions.stream().map(edition -> edition.words().language()).toList();
-            first = LabelsBilingual.of(languages, first, designs(facts(editions.get(1))));
+        if (editions.size() == 1) {
+            return first;
         }
-        return first.stream().map(LabelDesign::done).toList();
+        List<String> languages =
+                editions.stream().map(edition -> edition.words().language()).toList();
+        return LabelsBilingual.of(languages, first, designs(facts(editions.get(1))));
     }
 
     private List<LabelDesign> designs(LabelFacts facts) {

@@ -22,8 +22,9 @@ import org.quaybook.text.Words;
 public final class QuickCards {
 
     /** From a size for wet hands and poor light down to the least that is still read at arm's length (no source). */
-    private static final PageFit FIT =
-            new PageFit(List.of("13", "12.5", "12", "11.5", "11", "10.5", "10", "9.5", "9", "8.5", "8"));
+    private static final PageFit FIT = new PageFit(
+                    List.of("13", "12.5", "12", "11.5", "11", "10.5", "10", "9.5", "9", "8.5", "8"))
+            .startingAt("10");
 
     /** With this module the code of a usual address is some 20 mm wide: read from 20 cm away (common practice, no source). */
     private static final double MODULE_MILLIMETRES = 0.55;

@@ -63,6 +63,7 @@ public final class SingleSheets {
             files.put(
                     "sheet-harbour.pdf",
                     sheets.pdf(
+                            FIT,
                             "harbour",
                             words.say("sheets.harbour.title."
                                     + kind(it.job().craft().kind())),
@@ -70,10 +71,15 @@ public final class SingleSheets {
         }
         files.put(
                 "sheet-surveyor.pdf",
-                sheets.pdf("surveyor", words.say("sheets.surveyor.title"), new SurveyorSheet(sheets.notes).facts()));
+                sheets.pdf(
+                        FIT.startingAt("9"),
+                        "surveyor",
+                        words.say("sheets.surveyor.title"),
+                        new SurveyorSheet(sheets.notes).facts()));
         files.put(
                 "sheet-electrician.pdf",
                 sheets.pdf(
+                        FIT.startingAt("9.5"),
                         "electrician",
                         words.say("sheets.electrician.title"),
                         new ElectricianSheet(sheets.notes).facts()));
@@ -97,7 +103,10 @@ public final class SingleSheets {
             Templates templates) {
         SingleSheets sheets = new SingleSheets(it, words, branding, templates);
         return sheets.pdf(
-                "buyer", words.say("sheets.buyer.title"), new BuyerSheet(sheets.notes, accounts, seller).facts());
+                FIT.startingAt("9"),
+                "buyer",
+                words.say("sheets.buyer.title"),
+                new BuyerSheet(sheets.notes, accounts, seller).facts());
     }
 
     /** Last part of keys that differ by the kind of craft. */
@@ -105,7 +114,7 @@ public final class SingleSheets {
         return kind.name().toLowerCase(Locale.ROOT);
     }
 
-    private byte[] pdf(String id, String title, Map<String, Object> sheet) {
+    private byte[] pdf(PageFit fit, String id, String title, Map<String, Object> sheet) {
         Discretion discretion = Discretion.ofOwner(it, words.say("record.blanked"));
         RecordLink link = RecordLink.of(it);
         Rows model = new Rows()
@@ -128,7 +137,7 @@ public final class SingleSheets {
                 words.say("guide.subject"),
                 words.language(),
                 it.job().job().date());
-        return FIT.toPdf(
+        return fit.toPdf(
                 1,
                 size -> templates.fill(
                         "sheets/sheet.ftlx", model.put("size", size).map()),
