@@ -334,8 +334,7 @@ public final class Road {
         others.add(work.add(() -> forTheInstaller(assessment, installers, labels, templates)));
         others.add(work.add(() -> SingleSheets.pdfs(it, words, branding, templates)));
         others.add(work.add(() -> Map.of("quick-card.pdf", QuickCards.pdf(editions, branding, templates))));
-        // Most labels name nobody: what the installer has printed is then published too, and is there when its turn
-        // comes.
+        // Most labels name nobody: those that the installer has printed, some while before, are then published too.
         Labels shown = publishedLabels.printLike(labels) ? labels : publishedLabels;
         Supplier<LabelsPrinted> sheets = work.add(() -> shown.sheets(paper.sheet()));
         work.make();
