@@ -81,7 +81,7 @@ public class RenderingBenchmark {
     /** The small guide in one language on its pages: templates, style sheets, pictures, page breaks. */
     @Benchmark
     public LaidOut guideLaidOut() {
-        return new Guide(edition, judged.branding(), Templates.builtIn()).on(paper.small());
+        return new Guide(edition, judged.branding(), Templates.builtIn()).on(paper.small()).pages();
     }
 
     /** The same written as a tagged PDF, once it is laid out. */
