@@ -36,6 +36,7 @@ final class RecordFiles {
     private final Templates templates;
     private final IssuedPacks issued;
     private final byte[] figures;
+    private final Attachment.Content content;
 
     /**
      * @param issued what was issued before
@@ -46,6 +47,7 @@ final class RecordFiles {
         this.templates = templates;
         this.issued = issued;
         this.figures = figures.clone();
+        this.content = new Attachment.Content(figures);
     }
 
     /**
@@ -194,6 +196,6 @@ final class RecordFiles {
                 "application/json",
                 Attachment.Relation.DATA,
                 edition.edition().words().say("guide.attached.figures"),
-                figures);
+                content);
     }
 }

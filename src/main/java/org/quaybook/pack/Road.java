@@ -311,6 +311,7 @@ public final class Road {
         Labels publishedLabels = new Labels(labelledForAll, branding, link);
         byte[] publishedFigures =
                 FiguresJson.of(published.get(0).edition().assessment(), words, publishedLabels.notes(), version);
+        Attachment.Content attached = new Attachment.Content(figures);
         RecordFiles record = new RecordFiles(branding, templates, issued, publishedFigures);
         Paper paper = Paper.of(it);
         SideBySide work = new SideBySide();
@@ -319,7 +320,7 @@ public final class Road {
         for (Edition edition : editions) {
             PublicEdition open = published.get(editions.indexOf(edition));
             Guide guide = new Guide(edition, branding, templates);
-            List<Attachment> attachments = attachments(judged, edition.words(), figures);
+            List<Attachment> attachments = attachments(judged, edition.words(), attached);
             String suffix = (edition.equals(first) ? "" : "-" + edition.words().language()) + ".pdf";
             small.add(work.add(() -> {
                 GuidePages pages = guide.on(paper.small());
@@ -416,7 +417,7 @@ public final class Road {
     }
 
     /** What the guide was made from and what it shows, for whoever wants to check or to go on working with it. */
-    private static List<Attachment> attachments(Judged judged, Words words, byte[] figures) {
+    private static List<Attachment> attachments(Judged judged, Words words, Attachment.Content figures) {
         List<Attachment> attachments = new ArrayList<>();
         Job job = Objects.requireNonNull(judged.assessment()).job();
         HandoverCopy.of(judged.source(), job, vocabulary())
@@ -425,7 +426,7 @@ public final class Road {
                         "application/yaml",
                         Attachment.Relation.SOURCE,
                         words.say("guide.attached.job"),
-                        copy.getBytes(StandardCharsets.UTF_8)))
+                        new Attachment.Content(copy.getBytes(StandardCharsets.UTF_8))))
                 .ifPresent(attachments::add);
         if (!judged.visits().isEmpty()) {
             attachments.add(new Attachment(
@@ -433,7 +434,8 @@ public final class Road {
                     "application/yaml",
                     Attachment.Relation.SOURCE,
                     words.say("guide.attached.service"),
-                    HandoverCopy.blanked(judged.visits(), job).getBytes(StandardCharsets.UTF_8)));
+                    new Attachment.Content(
+                            HandoverCopy.blanked(judged.visits(), job).getBytes(StandardCharsets.UTF_8))));
         }
         attachments.add(new Attachment(
                 "figures.json",
