@@ -82,6 +82,19 @@ public record Discharge(SourceBank bank, Resistance supply) {
     }
 
     /**
+     * The greatest power with which the inverter's terminals stay at or above a voltage: U (E - U) / R, but never more than
+     * the bank can give at any voltage, where U is E / 2.
+     *
+     * @return 0 if they do not even without load
+     */
+    public Power greatestHolding(Ratio stateOfCharge, Voltage limit) {
+        double rest = bank.rest().at(stateOfCharge).volts();
+        double volts = Math.max(limit.volts(), rest / 2);
+        return new Power(
+                Math.max(0, volts * (rest - volts) / path(stateOfCharge).ohms()));
+    }
+
+    /**
      * The lowest state of charge at which the inverter's terminals stay at or above a voltage under a load.
      *
      * @return empty if they do not even when the bank is full

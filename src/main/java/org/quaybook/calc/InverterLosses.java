@@ -54,6 +54,13 @@ public record InverterLosses(Power continuous, Power idle, double proportional, 
         return new Power(watts + idle.watts() + proportional * watts + quadratic * watts * watts);
     }
 
+    /** The output that an input power is enough for, the root of {@link #inputFor}; 0 if it does not even cover the idle part. */
+    public Power outputFor(Power input) {
+        double above = input.watts() - idle.watts();
+        double linear = 1 + proportional;
+        return new Power(above <= 0 ? 0 : 2 * above / (linear + Math.sqrt(linear * linear + 4 * quadratic * above)));
+    }
+
     /** Output over input; 0 without load. */
     public Ratio efficiencyAt(Power output) {
         return output.watts() <= 0

@@ -1,9 +1,9 @@
 package org.quaybook.figures;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
 import org.quaybook.quantity.Current;
@@ -15,7 +15,7 @@ import org.quaybook.quantity.Rounding;
  * @param available current that the house may take: the least of the supply, the input limit and what the changeover carries
  * @param charging what the chargers take of it while they charge hard; 0 where they give way
  * @param appliances each appliance, in the job's order
- * @param pairs every two of them
+ * @param pairs every two of them; none of too many
  */
 public record AtShoreFigures(Figure<Current> available, Current charging, List<Alone> appliances, List<Pair> pairs) {
 
@@ -40,10 +40,20 @@ public record AtShoreFigures(Figure<Current> available, Current charging, List<A
     /** Two appliances at once. */
     public record Pair(Alone first, Alone second, Fit fit) {}
 
-    /** Whether something has to be left off, or charging to wait. */
+    /** Whether something has to be left off, or charging to wait: one appliance, or the two that ask for most. */
     public boolean isTight() {
-        return Stream.concat(appliances.stream().map(Alone::fit), pairs.stream().map(Pair::fit))
-                .anyMatch(fit -> fit != Fit.ALWAYS);
+        Current most = appliances.stream()
+                .map(it -> it.current().value())
+                .sorted(Comparator.reverseOrder())
+                .limit(2)
+                .reduce(Current::plus)
+                .orElseThrow();
+        return fit(most, charging, available.value()) != Fit.ALWAYS;
+    }
+
+    /** Whether there are too many appliances to go through every two of them. */
+    public boolean isSummedUp() {
+        return appliances.size() > TogetherFigures.MOST_APPLIANCES;
     }
 
     /** Empty where the figures of returning shore power are, and without appliances. */
@@ -66,6 +76,13 @@ public record AtShoreFigures(Figure<Current> available, Current charging, List<A
                     Input.of("U", shore.voltage()));
             alone.add(new Alone(appliance, current, fit(current.value(), charging, available.value())));
         }
+        return new AtShoreFigures(available, charging, alone, pairs(alone, charging, available.value()));
+    }
+
+    private static List<Pair> pairs(List<Alone> alone, Current charging, Current available) {
+        if (alone.size() > TogetherFigures.MOST_APPLIANCES) {
+            return List.of();
+        }
         List<Pair> pairs = new ArrayList<>();
         for (int i = 0; i < alone.size(); i++) {
             for (int j = i + 1; j < alone.size(); j++) {
@@ -73,10 +90,10 @@ public record AtShoreFigures(Figure<Current> available, Current charging, List<A
                         .current()
                         .value()
                         .plus(alone.get(j).current().value());
-                pairs.add(new Pair(alone.get(i), alone.get(j), fit(sum, charging, available.value())));
+                pairs.add(new Pair(alone.get(i), alone.get(j), fit(sum, charging, available)));
             }
         }
-        return new AtShoreFigures(available, charging, alone, pairs);
+        return pairs;
     }
 
     private static Figure<Current> available(Job job, ReturnFigures shore, FigureBook book) {

@@ -17,6 +17,8 @@ import org.quaybook.reference.NotInTable;
 /**
  * All figures of a job.
  *
+ * @param pairs every two appliances; none where there are too many
+ * @param room what takes the place of the pairs of too many appliances
  * @param protectionPeak short-time current of the bank at which the protection of its hardest worked string may open;
  *     empty where the job does not state it
  * @param all every figure in the order it was reached
@@ -32,6 +34,7 @@ public record Figures(
         List<EarthFigures> earths,
         List<ApplianceFigures> appliances,
         List<TogetherFigures> pairs,
+        Optional<RoomFigures> room,
         List<GroupFigures> groups,
         Optional<Figure<Current>> protectionPeak,
         AbsenceFigures absence,
@@ -125,6 +128,7 @@ public record Figures(
                 earths,
                 appliances,
                 TogetherFigures.pairs(appliances, bank, inverter, supply, book),
+                RoomFigures.of(appliances, bank, inverter, supply, book),
                 groups,
                 protectionPeak(job, bank, book),
                 absence,

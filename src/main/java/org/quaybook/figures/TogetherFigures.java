@@ -25,6 +25,9 @@ public record TogetherFigures(
         boolean allowed,
         Order order) {
 
+    /** Every two of more than so many, 630 pairs, nobody reads: {@link RoomFigures} takes their place. */
+    static final int MOST_APPLIANCES = 36;
+
     /** In which order two appliances can be brought to run at once. */
     public enum Order {
         /** Either may start while the other runs. */
@@ -37,7 +40,12 @@ public record TogetherFigures(
         NEVER
     }
 
-    /** Every pair of the appliances that can run alone, in the job's order. */
+    /** What switches itself off and on starts again by itself. */
+    public static boolean startsAgain(ApplianceFigures it) {
+        return it.average().value().compareTo(it.power().value()) < 0;
+    }
+
+    /** Every pair of the appliances that can run alone, in the job's order; none of too many. */
     static List<TogetherFigures> pairs(
             List<ApplianceFigures> appliances,
             BankFigures bank,
@@ -48,6 +56,9 @@ public record TogetherFigures(
                 inverter, new Discharge(bank.asItIs(), supply.resistance().value()), book);
         List<ApplianceFigures> able =
                 appliances.stream().filter(ApplianceFigures::runs).toList();
+        if (able.size() > MOST_APPLIANCES) {
+            return List.of();
+        }
         List<TogetherFigures> pairs = new ArrayList<>();
         for (int i = 0; i < able.size(); i++) {
             for (int j = i + 1; j < able.size(); j++) {
@@ -93,11 +104,6 @@ public record TogetherFigures(
         private boolean startsBeside(ApplianceFigures starting, ApplianceFigures running) {
             Power together = starting.startPower().value().plus(running.power().value());
             return fits(together, inverter.startOutput().value());
-        }
-
-        /** What switches itself off and on starts again by itself. */
-        private static boolean startsAgain(ApplianceFigures it) {
-            return it.average().value().compareTo(it.power().value()) < 0;
         }
 
         private boolean fits(Power output, Power most) {

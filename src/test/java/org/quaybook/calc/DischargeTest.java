@@ -346,6 +346,28 @@ class DischargeTest {
                     .run(Demand.steady(new Power(watts)), Ratio.WHOLE, limits, pauses);
         }
 
+        /**
+         * Ohm's law and the maximum power theorem by hand, E being the rest voltage: down to a limit U through 15 mΩ come
+         * U (E - U) / 15 mΩ, and never more than E² / (4 x 15 mΩ).
+         */
+        @Test
+        void theGreatestPowerThatHoldsALimit() {
+            Discharge discharge = new Discharge(bank, new Resistance(0.005));
+            double rest = bank.rest().at(Ratio.WHOLE).volts();
+            Power most = discharge.greatestHolding(Ratio.WHOLE, new Voltage(11));
+            assertThat(most.watts()).isCloseTo(11 * (rest - 11) / 0.015, within(1e-9));
+            assertThat(discharge.holds(Ratio.WHOLE, most.times(0.9999), new Voltage(11)))
+                    .isTrue();
+            assertThat(discharge.holds(Ratio.WHOLE, most.times(1.0001), new Voltage(11)))
+                    .isFalse();
+            assertThat(discharge.greatestHolding(Ratio.WHOLE, new Voltage(2)).watts())
+                    .isCloseTo(rest * rest / 0.06, within(1e-9));
+            assertThat(discharge
+                            .greatestHolding(Ratio.WHOLE, new Voltage(rest + 1))
+                            .watts())
+                    .isZero();
+        }
+
         @ParameterizedTest
         @EnumSource(Pauses.class)
         void aTinyLoadLastsLongButNotForEver(Pauses pauses) {

@@ -44,7 +44,10 @@ class InverterLossesTest {
         assertThat(losses.efficiencyAt(losses.continuous()).fraction()).isCloseTo(full, within(1e-9));
     }
 
-    /** More output always asks for more input (conservation of energy), and never less than the output itself. */
+    /**
+     * More output always asks for more input (conservation of energy), and never less than the output itself; the output
+     * for an input is the way back, and idling leaves none.
+     */
     @ParameterizedTest
     @MethodSource("org.quaybook.calc.DrawnSystem#seeds")
     void inputRisesWithOutput(long seed) {
@@ -54,8 +57,11 @@ class InverterLossesTest {
         for (double watts = 0; watts <= 2000; watts += 50) {
             double input = losses.inputFor(new Power(watts)).watts();
             assertThat(input).isGreaterThan(before).isGreaterThanOrEqualTo(watts);
+            assertThat(losses.outputFor(new Power(input)).watts()).isCloseTo(watts, within(1e-9 * (1 + input)));
             before = input;
         }
+        assertThat(losses.outputFor(new Power(losses.idle().watts() / 2)).watts())
+                .isZero();
     }
 
     /**

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +25,11 @@ class FiguresTest {
     private static final String LITHIUM = "lantern-moth";
     private static final String GLASS_MAT = "second-biscuit";
     private static final String VENTED = "persimmon-tug";
+
+    /** More than are gone through in pairs. */
+    private static final String LIGHTS = IntStream.rangeClosed(1, 40)
+            .mapToObj(i -> "  - { name: Light " + i + ", power: 10 W (plate) }\n")
+            .collect(Collectors.joining());
 
     /** What every figure of every job must have, whatever it says. */
     @ParameterizedTest
@@ -84,6 +91,7 @@ class FiguresTest {
                 ChangedDemo.of(LITHIUM),
                 ChangedDemo.of(LITHIUM, "  standing-draw:", "  charge-limit: 100 A\n  standing-draw:"),
                 ChangedDemo.of("hut-seventeen"),
+                ChangedDemo.of(VENTED, "appliances:\n", "appliances:\n" + LIGHTS),
                 ChangedDemo.of(
                         GLASS_MAT,
                         "    resistance: 11",

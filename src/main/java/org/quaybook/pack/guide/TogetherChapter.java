@@ -6,11 +6,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.AtShoreFigures;
+import org.quaybook.figures.AtShoreFigures.Alone;
 import org.quaybook.figures.AtShoreFigures.Fit;
+import org.quaybook.figures.AtShoreFigures.Pair;
+import org.quaybook.figures.Figure;
+import org.quaybook.figures.RoomFigures;
 import org.quaybook.figures.TogetherFigures;
 import org.quaybook.figures.TogetherFigures.Order;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Rounding;
 import org.quaybook.record.Rows;
 
 /** What can run together, appliance by appliance: on the inverter, and on shore power where that is short. */
@@ -29,7 +36,7 @@ final class TogetherChapter {
     }
 
     boolean isNeeded() {
-        return !pairs().isEmpty();
+        return !pairs().isEmpty() || brief.figures().room().isPresent();
     }
 
     private List<TogetherFigures> pairs() {
@@ -38,10 +45,16 @@ final class TogetherChapter {
 
     Map<String, Object> facts() {
         return new Rows()
-                .put("any", pairs().stream().allMatch(pair -> pair.order() == Order.ANY))
+                .put(
+                        "any",
+                        brief.figures()
+                                .room()
+                                .map(RoomFigures::isEnoughForAnyTwo)
+                                .orElse(pairs().stream().allMatch(pair -> pair.order() == Order.ANY)))
                 .put("ordered", pairs().stream().anyMatch(pair -> isOrdered(pair.order())))
                 .put("never", pairs().stream().anyMatch(pair -> pair.order() == Order.NEVER))
-                .put("matrices", onInverter())
+                .put("matrices", brief.figures().room().isPresent() ? List.of() : onInverter())
+                .put("room", brief.figures().room().map(this::room).orElse(List.of()))
                 .put("words", inWords())
                 .put(
                         "shore",
@@ -51,6 +64,17 @@ final class TogetherChapter {
                                 .<Object>map(this::atShore)
                                 .orElse(""))
                 .map();
+    }
+
+    private List<Map<String, Object>> room(RoomFigures room) {
+        return room.appliances().stream()
+                .map(it -> new Rows()
+                        .put("name", it.appliance().appliance().name())
+                        .put("again", TogetherFigures.startsAgain(it.appliance()))
+                        .put("asks", brief.say(it.appliance().power()))
+                        .put("leaves", brief.say(it.left()))
+                        .map())
+                .toList();
     }
 
     private static boolean isOrdered(Order order) {
@@ -136,10 +160,42 @@ final class TogetherChapter {
     }
 
     private Map<String, Object> atShore(AtShoreFigures shore) {
-        boolean waits = shore.appliances().stream().anyMatch(it -> it.fit() == Fit.WITHOUT_CHARGING)
-                || shore.pairs().stream().anyMatch(it -> it.fit() == Fit.WITHOUT_CHARGING);
-        boolean never = shore.appliances().stream().anyMatch(it -> it.fit() == Fit.NEVER)
-                || shore.pairs().stream().anyMatch(it -> it.fit() == Fit.NEVER);
+        Rows facts =
+                new Rows().put("intro", brief.words().say("guide.together.shore.intro", brief.say(shore.available())));
+        if (shore.isSummedUp()) {
+            return facts.put("sum", sum(shore))
+                    .put(
+                            "asking",
+                            shore.appliances().stream()
+                                    .map(it -> new Rows()
+                                            .put(
+                                                    "name",
+                                                    it.appliance().appliance().name())
+                                            .put("asks", amperes(it.current()))
+                                            .map())
+                                    .toList())
+                    .map();
+        }
+        List<Fit> fits = Stream.concat(
+                        shore.appliances().stream().map(Alone::fit),
+                        shore.pairs().stream().map(Pair::fit))
+                .toList();
+        return facts.put("waits", fits.contains(Fit.WITHOUT_CHARGING))
+                .put("never", fits.contains(Fit.NEVER))
+                .put(
+                        "matrices",
+                        matrices(
+                                shore.appliances().stream()
+                                        .map(it -> new Line(
+                                                it.appliance().key(),
+                                                it.appliance().appliance().name(),
+                                                amperes(it.current())))
+                                        .toList(),
+                                marks(shore)))
+                .map();
+    }
+
+    private static Map<Set<String>, String> marks(AtShoreFigures shore) {
         Map<Set<String>, String> marks = new HashMap<>();
         shore.appliances().forEach(it -> marks.put(Set.of(it.appliance().key()), mark(it.fit())));
         shore.pairs()
@@ -148,27 +204,27 @@ final class TogetherChapter {
                                 pair.first().appliance().key(),
                                 pair.second().appliance().key()),
                         mark(pair.fit())));
-        return new Rows()
-                .put("intro", brief.words().say("guide.together.shore.intro", brief.say(shore.available())))
-                .put("waits", waits)
-                .put("never", never)
-                .put(
-                        "matrices",
-                        matrices(
-                                shore.appliances().stream()
-                                        .map(it -> new Line(
-                                                it.appliance().key(),
-                                                it.appliance().appliance().name(),
-                                                brief.words()
-                                                        .numbers()
-                                                        .fixed(
-                                                                it.current().value(),
-                                                                "A",
-                                                                1,
-                                                                it.current().rounding())))
-                                        .toList(),
-                                marks))
-                .map();
+        return marks;
+    }
+
+    /** Up to how many amperes fit. */
+    private String sum(AtShoreFigures shore) {
+        String most = brief.say(shore.available());
+        if (shore.charging().amperes() == 0) {
+            return brief.words().say("guide.together.shore.sum", most);
+        }
+        double left = shore.available().value().amperes() - shore.charging().amperes();
+        return left <= 0
+                ? brief.words().say("guide.together.shore.sum.waits", most)
+                : brief.words()
+                        .say(
+                                "guide.together.shore.sum.charging",
+                                brief.words().numbers().fixed(new Current(left), "A", 1, Rounding.DOWN),
+                                most);
+    }
+
+    private String amperes(Figure<Current> current) {
+        return brief.words().numbers().fixed(current.value(), "A", 1, current.rounding());
     }
 
     private static String mark(Fit fit) {
