@@ -1,5 +1,6 @@
 package org.quaybook.pack.pictures;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -36,7 +37,10 @@ public final class Pictures {
         Set<String> symbols = new TreeSet<>(battery.symbols());
         symbols.addAll(mains(subject, parts, pictures));
         put(pictures, "symbols", Optional.of(new SymbolKey(subject, symbols).svg("picture-symbols")));
-        put(pictures, "run", new RunBars(subject).svg("picture-run"));
+        List<String> bars = new RunBars(subject).svgs(TALLEST, i -> "picture-" + numbered("run", i));
+        for (int i = 0; i < bars.size(); i++) {
+            put(pictures, numbered("run", i), Optional.of(bars.get(i)));
+        }
         put(pictures, "running", new RunningVolts(subject).svg("picture-running"));
         put(pictures, "rest", Optional.of(new RestVolts(subject).svg("picture-rest")));
         put(pictures, "day", Optional.of(new DayBalance(subject).svg("picture-day")));
@@ -54,6 +58,11 @@ public final class Pictures {
             put(pictures, "circuits", Optional.of(new MainsSide(subject, parts, "picture-circuits").circuits()));
         }
         return whole.symbols();
+    }
+
+    /** The name of one of several pictures of a kind: run, run-2, run-3. */
+    private static String numbered(String name, int place) {
+        return place == 0 ? name : name + "-" + (place + 1);
     }
 
     private static void put(Map<String, InlineSvg> pictures, String name, Optional<String> svg) {

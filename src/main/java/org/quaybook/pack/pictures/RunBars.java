@@ -3,7 +3,8 @@ package org.quaybook.pack.pictures;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.ApplianceFigures.Verdict;
 import org.quaybook.pack.pictures.Drawing.Anchor;
@@ -22,6 +23,13 @@ final class RunBars {
     private static final double BAR = 11;
     private static final double APART = 6;
     private static final double TICKS_APART = 27;
+    private static final double CAPITALS = Lettering.SMALL.capitals();
+
+    /** From the upper edge to the first row. */
+    private static final double HEAD = CAPITALS + 7;
+
+    /** From the last row to the words below the ticks. */
+    private static final double TO_SCALE = 5 + CAPITALS + 7;
 
     /** Times that people know, in minutes. */
     private static final List<Integer> TICKS = List.of(
@@ -50,33 +58,56 @@ final class RunBars {
         this.subject = subject;
     }
 
-    /** Empty if no appliance runs. */
-    Optional<String> svg(String id) {
+    /**
+     * All of them in one picture if a page has room for it, else in as many as it takes, on the same scale.
+     *
+     * @param tallest height that a page has room for, as far as rows can be shared out
+     * @param id gives the id of a picture by its place, from 0
+     * @return none if no appliance runs
+     */
+    List<String> svgs(double tallest, IntFunction<String> id) {
         List<ApplianceFigures> able = subject.figures().appliances().stream()
                 .filter(ApplianceFigures::runs)
                 .sorted(Comparator.comparing(appliance -> appliance.time().value()))
                 .toList();
-        return able.isEmpty() ? Optional.empty() : Optional.of(draw(id, able));
-    }
-
-    private String draw(String id, List<ApplianceFigures> able) {
         double longest = able.stream()
                 .mapToDouble(appliance -> Math.max(
                         appliance.time().value().hours(),
                         appliance.wornTime().value().hours()))
                 .max()
                 .orElse(1);
+        List<List<ApplianceFigures>> shared = shared(able, tallest - HEAD - foot());
+        return IntStream.range(0, shared.size())
+                .mapToObj(i -> draw(id.apply(i), shared.get(i), longest))
+                .toList();
+    }
+
+    private List<List<ApplianceFigures>> shared(List<ApplianceFigures> able, double room) {
+        List<List<ApplianceFigures>> shared = new ArrayList<>();
+        double left = 0;
+        for (ApplianceFigures appliance : able) {
+            double height = height(appliance);
+            if (shared.isEmpty() || height > left) {
+                shared.add(new ArrayList<>());
+                left = room;
+            }
+            shared.get(shared.size() - 1).add(appliance);
+            left -= height;
+        }
+        return shared;
+    }
+
+    private String draw(String id, List<ApplianceFigures> able, double longest) {
         Scale roots = new Scale(0, Math.sqrt(longest), BARS_FROM, BARS_TO);
         Drawing drawing = new Drawing(id, subject.look());
-        double head = Lettering.SMALL.capitals();
-        drawing.text(Lettering.SMALL, Anchor.END, NOW, head, subject.say("run.now"));
-        drawing.text(Lettering.SMALL_BOLD, Anchor.END, Drawing.WIDTH, head, subject.say("run.plan"));
+        drawing.text(Lettering.SMALL, Anchor.END, NOW, CAPITALS, subject.say("run.now"));
+        drawing.text(Lettering.SMALL_BOLD, Anchor.END, Drawing.WIDTH, CAPITALS, subject.say("run.plan"));
         List<Integer> ticks = ticks(roots, longest);
         double rows = 0;
         for (ApplianceFigures appliance : able) {
             rows += height(appliance);
         }
-        double top = head + 7;
+        double top = HEAD;
         for (int minutes : ticks) {
             double x = roots.at(Math.sqrt(minutes / 60.0));
             drawing.line(Pen.HAIR, x, top, x, top + rows);
@@ -94,15 +125,22 @@ final class RunBars {
                     Lettering.SMALL,
                     Anchor.MIDDLE,
                     x,
-                    y + 5 + head,
+                    y + 5 + CAPITALS,
                     subject.words().word(Stated.asGiven(new TimeSpan(minutes * 60.0))));
         }
-        double foot = y + 5 + head + 7;
-        Note scale = Note.within(Drawing.WIDTH)
+        scale().write(drawing, Anchor.START, 0, y + TO_SCALE);
+        return drawing.svg(y + foot(), subject.say("run.title"), description(able));
+    }
+
+    private Note scale() {
+        return Note.within(Drawing.WIDTH)
                 .add(Lettering.SMALL, subject.say("run.scale"))
                 .note();
-        scale.write(drawing, Anchor.START, 0, foot);
-        return drawing.svg(foot + scale.height() + 2, subject.say("run.title"), description(able));
+    }
+
+    /** From the last row to the lower edge. */
+    private double foot() {
+        return TO_SCALE + scale().height() + 2;
     }
 
     private Note name(ApplianceFigures appliance) {
