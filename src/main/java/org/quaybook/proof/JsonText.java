@@ -11,6 +11,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -37,11 +39,14 @@ public final class JsonText {
 
     /** Indented by two spaces, lines ended alike on every system, UTF-8. */
     public static byte[] of(JsonNode node) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
-            return (WRITER.writeValueAsString(node) + "\n").getBytes(StandardCharsets.UTF_8);
-        } catch (JsonProcessingException e) {
+            WRITER.writeValue(out, node);
+        } catch (IOException e) {
             throw new IllegalStateException("a tree of plain values always has a text", e);
         }
+        out.write('\n');
+        return out.toByteArray();
     }
 
     /** @throws Refused if it is not UTF-8, not JSON, has something after its end, or a key stands twice in one object */

@@ -60,14 +60,15 @@ final class Archive {
 
     private static PdfIndirectReference write(PdfWriter writer, Attachment attachment, DocumentInfo info)
             throws IOException {
+        byte[] content = attachment.content();
         PdfDictionary about = new PdfDictionary();
-        about.put(PdfName.SIZE, new PdfNumber(attachment.content().size()));
+        about.put(PdfName.SIZE, new PdfNumber(content.length));
         about.put(PdfName.MODDATE, PdfIdentity.date(info));
-        PdfStream stream = new PdfStream(attachment.content().deflated());
+        PdfStream stream = new PdfStream(content);
         stream.put(PdfName.TYPE, PdfName.EMBEDDEDFILE);
         stream.put(PdfName.SUBTYPE, new PdfName(attachment.mimeType()));
         stream.put(PdfName.PARAMS, about);
-        stream.put(PdfName.FILTER, PdfName.FLATEDECODE);
+        stream.flateCompress(PdfStream.BEST_COMPRESSION);
         PdfIndirectReference file = writer.addToBody(stream).getIndirectReference();
         PdfDictionary embedded = new PdfDictionary();
         embedded.put(PdfName.F, file);

@@ -31,7 +31,9 @@ public final class LaidOut {
     private final Faults faults;
     private final LayoutPaper paper;
     private final LayoutAgent agent;
-    private final ITextRenderer renderer;
+    private final LayoutElements elements;
+    private final float dotsPerPoint;
+    private ITextRenderer renderer;
 
     /** Lays out a document, as {@link Handbook#layOut} says. */
     LaidOut(String xhtml, DocumentInfo info, Resources resources, double scale) {
@@ -43,32 +45,38 @@ public final class LaidOut {
         float dotsPerPoint = (float) (DOTS_PER_POINT / scale);
         this.paper = new LayoutPaper(dotsPerPoint);
         this.agent = new LayoutAgent(paper, DOTS_PER_PIXEL, resources, faults);
-        this.renderer = new ITextRenderer(
-                dotsPerPoint,
-                DOTS_PER_PIXEL,
-                paper,
-                agent,
-                new LayoutFonts(faults),
-                new LayoutElements(paper, agent, DOTS_PER_PIXEL, faults),
-                new LayoutText(faults));
-        renderer.getSharedContext().setLineBreakingStrategy(new LayoutBreaks());
-        renderer.getSharedContext().setCss(new LayoutStyles(agent));
-        // Lengths of the style sheets are those of an unscaled page.
-        renderer.getSharedContext().setDPI(POINTS_PER_INCH * DOTS_PER_POINT);
+        this.dotsPerPoint = dotsPerPoint;
+        this.elements = new LayoutElements(paper, agent, DOTS_PER_PIXEL, faults);
+        this.renderer = renderer();
         LayoutLog.hear(faults, this::layOut);
+    }
+
+    /** One that remembers no layout: that of a long document takes hundreds of megabytes. */
+    private ITextRenderer renderer() {
+        ITextRenderer fresh = new ITextRenderer(
+                dotsPerPoint, DOTS_PER_PIXEL, paper, agent, new LayoutFonts(faults), elements, new LayoutText(faults));
+        fresh.getSharedContext().setLineBreakingStrategy(new LayoutBreaks());
+        fresh.getSharedContext().setCss(new LayoutStyles(agent));
+        // Lengths of the style sheets are those of an unscaled page.
+        fresh.getSharedContext().setDPI(POINTS_PER_INCH * DOTS_PER_POINT);
+        return fresh;
     }
 
     /** As often as tables begin anew on a later page; each time some do, and none goes back. */
     private void layOut() {
-        Set<Element> onNewPage;
-        do {
-            renderer.setDocument(document, null, new LayoutLanguage());
-            renderer.layout();
-            faults.throwIfAny();
-            onNewPage = TableBreaks.wanted(root(), pageBoxes());
+        for (Set<Element> onNewPage = laidOut(); !onNewPage.isEmpty(); onNewPage = laidOut()) {
             onNewPage.forEach(element ->
                     element.setAttribute("style", element.getAttribute("style") + "; page-break-before: always"));
-        } while (!onNewPage.isEmpty());
+            renderer = renderer();
+        }
+    }
+
+    /** The elements that have to begin on a new page. */
+    private Set<Element> laidOut() {
+        renderer.setDocument(document, null, new LayoutLanguage());
+        renderer.layout();
+        faults.throwIfAny();
+        return TableBreaks.wanted(root(), pageBoxes());
     }
 
     /** How many pages it fills. */
@@ -183,12 +191,12 @@ public final class LaidOut {
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
-            List<byte[]> digests = new ArrayList<>();
-            digests.add(PdfIdentity.digest(xhtml.getBytes(StandardCharsets.UTF_8)));
-            agent.used().forEach(resource -> digests.add(PdfIdentity.digest(resource)));
-            attachments.forEach(attachment -> digests.add(attachment.content().digest()));
-            digests.add(PdfIdentity.digest(info.toString().getBytes(StandardCharsets.UTF_8)));
-            PdfIdentity.identify(writer(), digests);
+            List<byte[]> input = new ArrayList<>();
+            input.add(xhtml.getBytes(StandardCharsets.UTF_8));
+            input.addAll(agent.used());
+            attachments.forEach(attachment -> input.add(attachment.content()));
+            input.add(info.toString().getBytes(StandardCharsets.UTF_8));
+            PdfIdentity.identify(writer(), input);
         }
 
         private PdfWriter writer() {
