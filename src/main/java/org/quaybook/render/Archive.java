@@ -60,15 +60,14 @@ final class Archive {
 
     private static PdfIndirectReference write(PdfWriter writer, Attachment attachment, DocumentInfo info)
             throws IOException {
-        byte[] content = attachment.content();
         PdfDictionary about = new PdfDictionary();
-        about.put(PdfName.SIZE, new PdfNumber(content.length));
+        about.put(PdfName.SIZE, new PdfNumber(attachment.content().size()));
         about.put(PdfName.MODDATE, PdfIdentity.date(info));
-        PdfStream stream = new PdfStream(content);
+        PdfStream stream = new PdfStream(attachment.content().deflated());
         stream.put(PdfName.TYPE, PdfName.EMBEDDEDFILE);
         stream.put(PdfName.SUBTYPE, new PdfName(attachment.mimeType()));
         stream.put(PdfName.PARAMS, about);
-        stream.flateCompress(PdfStream.BEST_COMPRESSION);
+        stream.put(PdfName.FILTER, PdfName.FLATEDECODE);
         PdfIndirectReference file = writer.addToBody(stream).getIndirectReference();
         PdfDictionary embedded = new PdfDictionary();
         embedded.put(PdfName.F, file);

@@ -108,12 +108,12 @@ public final class Booklet {
             for (PdfReader reader : leaves.stream().map(Leaf::from).distinct().toList()) {
                 writer.freeReader(reader);
             }
-            List<byte[]> input = new ArrayList<>();
+            List<byte[]> digests = new ArrayList<>();
             for (Part part : parts) {
-                input.add(part.pdf());
+                digests.add(PdfIdentity.digest(part.pdf()));
             }
-            input.add((info + line).getBytes(StandardCharsets.UTF_8));
-            PdfIdentity.identify(writer, input);
+            digests.add(PdfIdentity.digest((info + line).getBytes(StandardCharsets.UTF_8)));
+            PdfIdentity.identify(writer, digests);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -191,12 +191,12 @@ public final class LaidOut {
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
-            List<byte[]> input = new ArrayList<>();
-            input.add(xhtml.getBytes(StandardCharsets.UTF_8));
-            input.addAll(agent.used());
-            attachments.forEach(attachment -> input.add(attachment.content()));
-            input.add(info.toString().getBytes(StandardCharsets.UTF_8));
-            PdfIdentity.identify(writer(), input);
+            List<byte[]> digests = new ArrayList<>();
+            digests.add(PdfIdentity.digest(xhtml.getBytes(StandardCharsets.UTF_8)));
+            agent.used().forEach(resource -> digests.add(PdfIdentity.digest(resource)));
+            attachments.forEach(attachment -> digests.add(attachment.content().digest()));
+            digests.add(PdfIdentity.digest(info.toString().getBytes(StandardCharsets.UTF_8)));
+            PdfIdentity.identify(writer(), digests);
         }
 
         private PdfWriter writer() {

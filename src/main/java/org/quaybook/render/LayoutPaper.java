@@ -25,6 +25,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.xhtmlrenderer.css.style.CalculatedStyle.Edge;
@@ -70,6 +71,9 @@ final class LayoutPaper extends ITextOutputDevice {
     /** Where headings were first seen. */
     private final Map<Element, PdfDestination> headings = new HashMap<>();
 
+    /** Where links inside the document lead to, by name. */
+    private final Map<String, Element> places = new HashMap<>();
+
     private boolean open;
 
     LayoutPaper(float dotsPerPoint) {
@@ -80,6 +84,7 @@ final class LayoutPaper extends ITextOutputDevice {
     void begin(Tags fresh) {
         tags = fresh;
         headings.clear();
+        places.clear();
     }
 
     private Tags tags() {
@@ -366,18 +371,23 @@ final class LayoutPaper extends ITextOutputDevice {
     }
 
     /** What a link says: its title, its own words, those of the place that it leads to, or the address. */
-    private static String words(Element link, String target) {
+    private String words(Element link, String target) {
         String own = link.getAttribute("title") + link.getAttribute("aria-label");
         String text = own.isBlank() ? link.getTextContent() : own;
         if (text.isBlank() && target.startsWith("#")) {
-            text = Xml.elements(link.getOwnerDocument().getDocumentElement()).stream()
-                    .filter(element -> element.getAttribute("id").equals(target.substring(1)))
-                    .findFirst()
-                    .map(Element::getTextContent)
-                    .orElse("");
+            Element place = places(link.getOwnerDocument()).get(target.substring(1));
+            text = place == null ? "" : place.getTextContent();
         }
         String plain = plain(text);
         return plain.isEmpty() ? target : plain;
+    }
+
+    private Map<String, Element> places(Document document) {
+        if (places.isEmpty()) {
+            Xml.elements(document.getDocumentElement())
+                    .forEach(element -> places.putIfAbsent(element.getAttribute("id"), element));
+        }
+        return places;
     }
 
     private PdfWriter writer() {

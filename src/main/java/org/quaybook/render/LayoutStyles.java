@@ -97,6 +97,28 @@ final class LayoutStyles extends StyleReference {
         }
     }
 
+    /** Rule by rule the same element is asked for its classes. */
+    private static final class Attributes extends StandardAttributeResolver {
+
+        private final NamespaceHandler language;
+        private @Nullable Node asked;
+        private @Nullable String classes;
+
+        Attributes(NamespaceHandler language, UserAgentCallback agent, UserInterface nobody) {
+            super(language, agent, nobody);
+            this.language = language;
+        }
+
+        @Override
+        public @Nullable String getClass(Node node) {
+            if (node != asked) {
+                asked = node;
+                classes = language.getClass((Element) node);
+            }
+            return classes;
+        }
+    }
+
     @Override
     public void setDocumentContext(
             SharedContext context, NamespaceHandler language, Document document, UserInterface nobody) {
@@ -108,8 +130,7 @@ final class LayoutStyles extends StyleReference {
                 .map(reader::getStylesheet)
                 .filter(Objects::nonNull)
                 .toList();
-        matcher = new Matcher(
-                neighbours, new StandardAttributeResolver(language, agent, nobody), reader, sheets, context.getMedia());
+        matcher = new Matcher(neighbours, new Attributes(language, agent, nobody), reader, sheets, context.getMedia());
         kinds.clear();
         root = new Kind();
     }

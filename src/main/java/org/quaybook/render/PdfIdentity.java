@@ -46,14 +46,17 @@ final class PdfIdentity {
         return new PdfDate(GregorianCalendar.from(info.date().atStartOfDay(ZoneOffset.UTC)));
     }
 
-    /** Before the document is closed; the input is all that the document was made from. */
-    static void identify(PdfWriter writer, Iterable<byte[]> input) {
+    /** Before the document is closed; the digests are those of all that the document was made from. */
+    static void identify(PdfWriter writer, Iterable<byte[]> digests) {
         MessageDigest digest = sha256();
-        for (byte[] part : input) {
-            digest.update(sha256().digest(part));
-        }
+        digests.forEach(digest::update);
         String digits = HexFormat.of().formatHex(digest.digest()).substring(0, ID_DIGITS);
         writer.getInfo().put(PdfName.FILEID, new PdfLiteral("[<" + digits + "><" + digits + ">]"));
+    }
+
+    /** SHA-256 of a part of the input. */
+    static byte[] digest(byte[] part) {
+        return sha256().digest(part);
     }
 
     private static MessageDigest sha256() {

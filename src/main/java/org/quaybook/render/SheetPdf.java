@@ -55,7 +55,7 @@ final class SheetPdf {
             }
             Archive.nameColours(writer);
             structure.writeAsRoot(writer);
-            PdfIdentity.identify(writer, List.of(input.getBytes(StandardCharsets.UTF_8)));
+            PdfIdentity.identify(writer, List.of(PdfIdentity.digest(input.getBytes(StandardCharsets.UTF_8))));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
