@@ -17,6 +17,7 @@ import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -60,6 +61,9 @@ public final class Words {
     /** What is said otherwise of a craft that does not float, in a language where the usual words are those of boats. */
     private static final String ON_LAND = "on-land";
 
+    /** Each language is read once, whoever asks. */
+    private static final Map<String, Words> READ = new ConcurrentHashMap<>();
+
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
 
     private final String language;
@@ -99,6 +103,10 @@ public final class Words {
         if (!LANGUAGES.contains(language)) {
             throw new IllegalArgumentException("no words in " + language + ", only in " + LANGUAGES);
         }
+        return READ.computeIfAbsent(language, Words::read);
+    }
+
+    private static Words read(String language) {
         String base = VARIANTS.getOrDefault(language, language);
         Map<String, String> sentences = new TreeMap<>();
         for (String area : areas(base)) {
