@@ -24,6 +24,7 @@ import org.quaybook.record.RecordSite;
 import org.quaybook.record.SealedSite;
 import org.quaybook.render.Attachment;
 import org.quaybook.render.InlineSvg;
+import org.quaybook.render.Lazy;
 import org.quaybook.render.Templates;
 
 /** The part of a pack that is published: the record page with what it links, made from what anybody may read. */
@@ -35,19 +36,19 @@ final class RecordFiles {
     private final Branding branding;
     private final Templates templates;
     private final IssuedPacks issued;
-    private final byte[] figures;
-    private final Attachment.Content content;
+    private final Lazy<byte[]> figures;
+    private final Lazy<Attachment.Content> content;
 
     /**
      * @param issued what was issued before
      * @param figures that are published
      */
-    RecordFiles(Branding branding, Templates templates, IssuedPacks issued, byte[] figures) {
+    RecordFiles(Branding branding, Templates templates, IssuedPacks issued, Lazy<byte[]> figures) {
         this.branding = branding;
         this.templates = templates;
         this.issued = issued;
-        this.figures = figures.clone();
-        this.content = new Attachment.Content(figures);
+        this.figures = figures;
+        this.content = new Lazy<>(() -> new Attachment.Content(figures.get()));
     }
 
     /**
@@ -103,7 +104,7 @@ final class RecordFiles {
     Map<String, byte[]> of(List<Language> languages, byte[] labels) {
         Assessment it = languages.get(0).edition().edition().assessment();
         Map<String, byte[]> files = new TreeMap<>();
-        files.put("figures.json", figures);
+        files.put("figures.json", figures.get());
         files.put("labels.pdf", labels);
         languages.forEach(language -> files.putAll(language.files()));
         PublicEdition first = languages.get(0).edition();
@@ -166,11 +167,11 @@ final class RecordFiles {
                         download(language.calendar(), "calendar", files),
                         download("labels.pdf", "labels", files),
                         download("figures.json", "figures", files)),
-                Digest.of(figures),
+                Digest.of(figures.get()),
                 issued.before(edition.edition().assessment().job().job().revision())
                         .map(before -> new ChangesWords(edition.edition())
                                 .lines(
-                                        Changes.published(before, FiguresJson.read(figures)),
+                                        Changes.published(before, FiguresJson.read(figures.get())),
                                         Changes.chapters(
                                                 before,
                                                 language.page(),
@@ -196,6 +197,6 @@ final class RecordFiles {
                 "application/json",
                 Attachment.Relation.DATA,
                 edition.edition().words().say("guide.attached.figures"),
-                content);
+                content.get());
     }
 }

@@ -50,6 +50,7 @@ import org.quaybook.record.RecordSite;
 import org.quaybook.reference.Rulebook;
 import org.quaybook.render.Attachment;
 import org.quaybook.render.Handbook;
+import org.quaybook.render.Lazy;
 import org.quaybook.render.RenderException;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
@@ -303,41 +304,50 @@ public final class Road {
         Words installers = installers(assessment, ownTemplates);
         RecordLink link = RecordLink.of(it);
         List<Edition> labelled = Editions.ofLabels(assessment, ownTemplates);
-        Labels labels = new Labels(labelled, branding, link);
-        byte[] figures = FiguresJson.of(it, words, labels.notes(), version);
+        Lazy<Labels> labels = new Lazy<>(() -> new Labels(labelled, branding, link));
+        Lazy<byte[]> figures =
+                new Lazy<>(() -> FiguresJson.of(it, words, labels.get().notes(), version));
         List<PublicEdition> published = publicEditions(editions);
         List<Edition> labelledForAll =
                 publicEditions(labelled).stream().map(PublicEdition::edition).toList();
-        Labels publishedLabels = new Labels(labelledForAll, branding, link);
-        byte[] publishedFigures =
-                FiguresJson.of(published.get(0).edition().assessment(), words, publishedLabels.notes(), version);
-        Attachment.Content attached = new Attachment.Content(figures);
+        Lazy<Labels> publishedLabels = new Lazy<>(() -> new Labels(labelledForAll, branding, link));
+        Lazy<byte[]> publishedFigures = new Lazy<>(() -> FiguresJson.of(
+                published.get(0).edition().assessment(),
+                words,
+                publishedLabels.get().notes(),
+                version));
+        Lazy<Attachment.Content> attached = new Lazy<>(() -> new Attachment.Content(figures.get()));
         RecordFiles record = new RecordFiles(branding, templates, issued, publishedFigures);
         Paper paper = Paper.of(it);
         SideBySide work = new SideBySide();
+        // Guides are laid out meanwhile; they ask for the figures only when they are written.
+        work.add(figures);
+        work.add(publishedFigures);
         List<Supplier<InLanguage>> small = new ArrayList<>();
         List<Supplier<Map<String, byte[]>>> others = new ArrayList<>();
         for (Edition edition : editions) {
             PublicEdition open = published.get(editions.indexOf(edition));
             Guide guide = new Guide(edition, branding, templates);
-            List<Attachment> attachments = attachments(judged, edition.words(), attached);
+            Lazy<List<Attachment>> attachments = new Lazy<>(() -> attachments(judged, edition.words(), attached.get()));
             String suffix = (edition.equals(first) ? "" : "-" + edition.words().language()) + ".pdf";
             small.add(work.add(() -> {
                 GuidePages pages = guide.on(paper.small());
                 return new InLanguage(
-                        smallGuide(guide, paper, pages, attachments, suffix),
+                        smallGuide(guide, paper, pages, attachments.get(), suffix),
                         record.language(open, published.get(0), pages));
             }));
             others.add(work.add(() -> Map.of(
                     "guide-" + paper.full().name() + suffix,
-                    guide.on(paper.full()).pdf(attachments))));
+                    guide.on(paper.full()).pdf(attachments.get()))));
         }
-        others.add(work.add(() -> forTheInstaller(assessment, installers, labels, templates)));
+        others.add(work.add(() -> forTheInstaller(assessment, installers, labels.get(), templates)));
         others.add(work.add(() -> SingleSheets.pdfs(it, words, branding, templates)));
         others.add(work.add(() -> Map.of("quick-card.pdf", QuickCards.pdf(editions, branding, templates))));
         // Most labels name nobody: those that the installer has printed, some while before, are then published too.
-        Labels shown = publishedLabels.printLike(labels) ? labels : publishedLabels;
-        Supplier<LabelsPrinted> sheets = work.add(() -> shown.sheets(paper.sheet()));
+        Supplier<LabelsPrinted> sheets =
+                work.add(() -> (publishedLabels.get().printLike(labels.get()) ? labels : publishedLabels)
+                        .get()
+                        .sheets(paper.sheet()));
         work.make();
         Map<String, byte[]> files = new TreeMap<>();
         small.forEach(one -> files.putAll(one.get().files()));
@@ -345,7 +355,7 @@ public final class Road {
         files.putAll(record.of(
                 small.stream().map(one -> one.get().published()).toList(),
                 sheets.get().sheet().pdf()));
-        files.put("figures.json", figures);
+        files.put("figures.json", figures.get());
         Optional<IssuedBefore> before = issued.before(assessment.job().job().revision());
         if (before.isPresent()) {
             files.put(
@@ -354,7 +364,7 @@ public final class Road {
                             assessment,
                             installers,
                             templates,
-                            Changes.since(before.get(), FiguresJson.read(figures)),
+                            Changes.since(before.get(), FiguresJson.read(figures.get())),
                             chapters(before.get(), words, link, files)));
         }
         files.put(Manifest.FILE, IssueJson.of(it, files, before.map(IssuedBefore::link), version));
