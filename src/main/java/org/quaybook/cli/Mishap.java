@@ -24,7 +24,8 @@ final class Mishap {
     static int tell(Throwable thrown, PrintWriter err) {
         Words words = Words.of("en-GB");
         if (because(thrown, OutOfMemoryError.class).isPresent()) {
-            err.println(words.say("cli.memory", Runtime.getRuntime().maxMemory() / MEBIBYTE));
+            long allowed = Runtime.getRuntime().maxMemory() / MEBIBYTE;
+            err.println(words.say("cli.memory", allowed, 2 * allowed + "m"));
             return Exit.OUR_FAULT;
         }
         Optional<StackOverflowError> circle = because(thrown, StackOverflowError.class);
