@@ -31,6 +31,9 @@ final class RunBars {
     /** From the last row to the words below the ticks. */
     private static final double TO_SCALE = 5 + CAPITALS + 7;
 
+    /** Share of a page that the first of several pictures may take: the chapter begins above it. */
+    private static final double BELOW_TEXT = 0.65;
+
     /** Times that people know, in minutes. */
     private static final List<Integer> TICKS = List.of(
             5,
@@ -84,12 +87,13 @@ final class RunBars {
 
     private List<List<ApplianceFigures>> shared(List<ApplianceFigures> able, double room) {
         List<List<ApplianceFigures>> shared = new ArrayList<>();
+        double all = able.stream().mapToDouble(this::height).sum();
         double left = 0;
         for (ApplianceFigures appliance : able) {
             double height = height(appliance);
             if (shared.isEmpty() || height > left) {
+                left = shared.isEmpty() && all > room ? room * BELOW_TEXT : room;
                 shared.add(new ArrayList<>());
-                left = room;
             }
             shared.get(shared.size() - 1).add(appliance);
             left -= height;
