@@ -100,7 +100,7 @@ public enum Formula {
     SUM("Σ P", "sum", Standing.SEEN),
     MOST_LOAD("P₁ = U · (E − U) / R, U ≥ E / 2", "ohm-kirchhoff", Standing.SEEN),
     MOST_OUTPUT("three-terms", Standing.COMPUTED),
-    LEFT_FOR_ANOTHER("P₄ = min(P₂ − P, P₃ − P₁) ≥ 0", "sum", Standing.SEEN),
+    LEFT_FOR_ANOTHER("sum", Standing.SEEN),
     OFF_TIME("off-time", Standing.FROM_MEMORY),
     SHARE_PER_DAY("24 h / t", "definition", Standing.SEEN),
     VENTILATION("ventilation", Standing.SEEN),
