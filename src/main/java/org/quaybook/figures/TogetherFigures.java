@@ -25,7 +25,7 @@ public record TogetherFigures(
         boolean allowed,
         Order order) {
 
-    /** Every two of more than so many, 630 pairs, nobody reads: {@link RoomFigures} takes their place. */
+    /** Every two of more than so many, 630 pairs, nobody reads (our own limit): {@link RoomFigures} takes their place. */
     static final int MOST_APPLIANCES = 36;
 
     /** In which order two appliances can be brought to run at once. */
