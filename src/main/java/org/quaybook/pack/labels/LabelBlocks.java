@@ -155,7 +155,10 @@ final class LabelBlocks {
             return text(text.paragraphs(), style(text.voice(), cap).listed(text.listing()), x, y, width);
         }
         if (part instanceof LabelPart.Grid grid) {
-            return grid(grid, x, y, width);
+            return section(new LabelPart.Section(grid, 0, grid.rows().size()), x, y, width);
+        }
+        if (part instanceof LabelPart.Section section) {
+            return section(section, x, y, width);
         }
         if (part instanceof LabelPart.Blank blank) {
             return blank(blank, x, y, width);
@@ -189,7 +192,8 @@ final class LabelBlocks {
         return Math.max(y + side, below);
     }
 
-    private double grid(LabelPart.Grid grid, double x, double y, double width) {
+    private double section(LabelPart.Section section, double x, double y, double width) {
+        LabelPart.Grid grid = section.whole();
         List<Double> columns = columns(grid, width);
         double at = y;
         if (!grid.head().isEmpty()) {
@@ -197,19 +201,37 @@ final class LabelBlocks {
             marks.add(Panel.filled(new Box(x, at, width, 2 * RULE), Colour.BLACK));
             at += cap * 0.6;
         }
-        List<Integer> strong = grid.firstStrong() ? List.of(0) : List.of();
-        List<Integer> plain = IntStream.range(0, columns.size())
-                .filter(column -> !strong.contains(column))
-                .boxed()
-                .toList();
-        for (int i = 0; i < grid.rows().size(); i++) {
-            if (i > 0) {
+        List<Integer> plain = plain(grid);
+        for (int i = section.from(); i < section.to(); i++) {
+            if (i > section.from()) {
                 marks.add(Panel.filled(new Box(x, at + cap * 0.45, width, RULE), GREY));
-                at += cap * 0.9 + RULE;
+                at += betweenRows(cap);
             }
             at = row(grid.rows().get(i), columns, plain, x, at);
         }
         return at;
+    }
+
+    /** Room between two rows of a table, with the line in it. */
+    static double betweenRows(double cap) {
+        return cap * 0.9 + RULE;
+    }
+
+    /** Height of each row of a table that is so wide; draws nothing that is kept. */
+    static List<Double> rowHeights(LabelPart.Grid grid, double cap, double width) {
+        LabelBlocks scratch = new LabelBlocks(cap, Dots.DPI_300, new ArrayList<>());
+        List<Double> columns = scratch.columns(grid, width);
+        List<Integer> plain = plain(grid);
+        return grid.rows().stream()
+                .map(row -> scratch.row(row, columns, plain, 0, 0))
+                .toList();
+    }
+
+    /** Columns that do not stand in bold. */
+    private static List<Integer> plain(LabelPart.Grid grid) {
+        return IntStream.range(grid.firstStrong() ? 1 : 0, grid.rows().get(0).size())
+                .boxed()
+                .toList();
     }
 
     /** A column has some width even where nothing is left for it: its words then tell that they do not fit. */

@@ -37,6 +37,14 @@ sealed interface LabelPart {
         }
     }
 
+    /**
+     * Some rows of a table under its head, in columns as wide as those of the whole table.
+     *
+     * @param from index of the first row
+     * @param to index after the last row
+     */
+    record Section(Grid whole, int from, int to) implements LabelPart {}
+
     /** A line to be written on by hand, with what goes there. */
     record Blank(String caption) implements LabelPart {}
 

@@ -88,21 +88,11 @@ public final class LabelPress {
         lots.forEach(this::sheet);
     }
 
-    /** On the first stock with room; what the last one has to say is told when none has. */
     private void add(LabelDesign design, Map<Lot, List<Sized>> lots) {
-        for (int i = 0; i < order.stocks().size(); i++) {
-            Stock stock = order.stocks().get(i);
-            try {
-                for (Sized sized : labels.size(design, stock, order.dots())) {
-                    lots.computeIfAbsent(new Lot(stock, sized.turned()), lot -> new ArrayList<>())
-                            .add(sized);
-                }
-                return;
-            } catch (RenderException e) {
-                if (i == order.stocks().size() - 1) {
-                    throw e;
-                }
-            }
+        Labels.Placed placed = labels.placed(design, order.stocks(), order.dots());
+        for (Sized sized : placed.labels()) {
+            lots.computeIfAbsent(new Lot(placed.stock(), sized.turned()), lot -> new ArrayList<>())
+                    .add(sized);
         }
     }
 

@@ -99,25 +99,31 @@ final class LabelSetter {
         return sized;
     }
 
-    private static Optional<Sized> best(
+    /** The label in one piece; empty if it finds no room. */
+    static Optional<Sized> best(
             LabelDesign design, UnaryOperator<String> stamp, SignalLetters letters, List<LabelRoom> rooms) {
         return rooms.stream()
                 .flatMap(room -> best(design, stamp.apply(design.id()), letters, room).stream())
                 .findFirst();
     }
 
+    /** A label of this width, however high; empty if a word is wider. */
+    static Optional<Label> at(double width, LabelDesign design, String stamp, SignalLetters letters, LabelRoom room) {
+        LabelSetter setter = new LabelSetter(design, stamp, letters, room, width);
+        double height = setter.draw();
+        return setter.blocks.tooWide().isEmpty()
+                ? Optional.of(new Label(design.id(), width, height, setter.marks))
+                : Optional.empty();
+    }
+
     private static Optional<Sized> best(LabelDesign design, String stamp, SignalLetters letters, LabelRoom room) {
         List<Label> possible = new ArrayList<>();
         Optional<Label> last = Optional.empty();
         for (double width : room.widths()) {
-            LabelSetter setter = new LabelSetter(design, stamp, letters, room, width);
-            double height = setter.draw();
-            if (setter.blocks.tooWide().isEmpty() && room.bears(height)) {
-                Label label = new Label(design.id(), width, height, setter.marks);
-                last = Optional.of(label);
-                if (room.suits(width, height)) {
-                    possible.add(label);
-                }
+            Optional<Label> label = at(width, design, stamp, letters, room).filter(it -> room.bears(it.height()));
+            if (label.isPresent()) {
+                last = label;
+                label.filter(it -> room.suits(width, it.height())).ifPresent(possible::add);
             }
         }
         return possible.stream()
@@ -186,12 +192,17 @@ final class LabelSetter {
         return y + EDGE;
     }
 
-    private double left() {
+    private static double left() {
         return EDGE + BORDER + PADDING;
     }
 
+    /** Room inside the frame of a label so wide. */
+    static double inside(double width) {
+        return width - 2 * left();
+    }
+
     private double room() {
-        return blocks.atLeast(width - 2 * left());
+        return blocks.atLeast(inside(width));
     }
 
     private TextStyle titleStyle() {

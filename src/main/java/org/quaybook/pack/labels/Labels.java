@@ -136,7 +136,7 @@ public final class Labels {
         List<Diagnostic> refused = new ArrayList<>();
         for (LabelDesign design : designs) {
             try {
-                walk.addAll(size(design, stock, Dots.DPI_300));
+                walk.addAll(placed(design, List.of(stock), Dots.DPI_300).labels());
             } catch (RenderException e) {
                 refused.addAll(e.diagnostics());
             }
@@ -147,13 +147,32 @@ public final class Labels {
         return inRows(walk, paper);
     }
 
+    /** What a design became on a stock. */
+    record Placed(Stock stock, List<LabelSetter.Sized> labels) {}
+
     /**
-     * One label with its size on a stock; two if it bears two languages that do not fit together.
+     * A design with its size on the first stock that has room for it: one label, or two if it bears two languages that do
+     * not fit together. A list that has room on none of them is parted, on the stock where it makes the fewest labels.
      *
-     * @param usual dots of the printer where the stock does not say them
+     * @param stocks at least one
+     * @param usual dots of the printer where a stock does not say them
+     * @throws RenderException if there is no room on any of them: what the last one has to say
      */
-    List<LabelSetter.Sized> size(LabelDesign design, Stock stock, Dots usual) {
-        return LabelSetter.size(design, facts::stamp, letters, LabelRoom.of(stock, usual));
+    Placed placed(LabelDesign design, List<Stock> stocks, Dots usual) {
+        List<RenderException> refused = new ArrayList<>();
+        for (Stock stock : stocks) {
+            try {
+                List<LabelRoom> rooms = LabelRoom.of(stock, usual);
+                return new Placed(stock, LabelSetter.size(design, facts::stamp, letters, rooms));
+            } catch (RenderException e) {
+                refused.add(e);
+            }
+        }
+        return stocks.stream()
+                .flatMap(stock -> LabelParting.of(design, facts::stamp, letters, LabelRoom.of(stock, usual)).stream()
+                        .map(parts -> new Placed(stock, parts)))
+                .min(Comparator.comparingInt(placed -> placed.labels().size()))
+                .orElseThrow(() -> refused.get(refused.size() - 1));
     }
 
     /** Wide ones of a spot come first, so that narrow ones share a row. */

@@ -71,6 +71,7 @@ final class LabelsBilingual {
                 first.signs(),
                 title,
                 parts,
+                List.of(),
                 apart,
                 null,
                 null);

@@ -116,7 +116,25 @@ final class LabelsBoard {
                                 facts.mains(),
                                 facts.given(facts.job().inverter().output().frequency())
                                         .orElse("")))
-                .with(new LabelPart.Grid(head, rows, 1, true));
+                .with(new LabelPart.Grid(head, rows, 1, true))
+                .listing(bundles());
+    }
+
+    /** Circuits of one residual current device that stand below each other stay together: it switches them all off. */
+    private List<Integer> bundles() {
+        List<Integer> bundles = new ArrayList<>();
+        String before = null;
+        for (AcCircuit circuit : facts.job().acCircuits()) {
+            String rcd = circuit.rcd();
+            if (rcd != null && rcd.equals(before)) {
+                int last = bundles.size() - 1;
+                bundles.set(last, bundles.get(last) + 1);
+            } else {
+                bundles.add(1);
+            }
+            before = rcd;
+        }
+        return bundles;
     }
 
     private List<String> row(AcCircuit circuit, boolean cables) {
@@ -156,7 +174,8 @@ final class LabelsBoard {
                 .with(
                         new LabelPart.Grid(List.of(), rows, 0, true),
                         new LabelPart.Blank(facts.say("dates.next")),
-                        LabelPart.plain(firm()));
+                        LabelPart.plain(firm()))
+                .listing();
     }
 
     private Optional<LocalDate> lastTest() {

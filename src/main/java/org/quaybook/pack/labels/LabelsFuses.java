@@ -126,7 +126,8 @@ final class LabelsFuses {
                                         Optional.ofNullable(figures.fuse()).map(fuse -> row(fuse, figures)).stream())
                                 .toList(),
                         1,
-                        true));
+                        true))
+                .listing();
     }
 
     private List<String> row(Fuse fuse, FuseFigures figures) {
