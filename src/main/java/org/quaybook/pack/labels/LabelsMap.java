@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.quaybook.render.Box;
 import org.quaybook.render.Code;
 import org.quaybook.render.Colour;
@@ -45,7 +46,7 @@ final class LabelsMap {
     /** A label with its number on the sheets. */
     private record Numbered(int number, LabelNote note, Label label) {}
 
-    /** A place on the walk. */
+    /** A place on the walk, or as many of its labels as a sheet holds. */
     private record Stop(int number, String where, List<Numbered> labels) {}
 
     /** Places that stand beside each other, and the width of each. */
@@ -62,8 +63,11 @@ final class LabelsMap {
      * @param room on one sheet
      */
     List<Label> pieces(List<LabelNote> notes, List<Label> labels, Box room) {
+        List<Stop> stops = stops(notes, labels).stream()
+                .flatMap(stop -> onSheets(stop, room).stream())
+                .toList();
         List<List<Row>> sheets = LabelPages.of(
-                rows(stops(notes, labels), room.width()),
+                rows(stops, room.width()),
                 (rows, first) -> sheet(rows, room.width()).end() <= room.height());
         List<Label> pieces = new ArrayList<>();
         for (List<Row> rows : sheets) {
@@ -71,6 +75,24 @@ final class LabelsMap {
             pieces.add(new Label("map-" + (pieces.size() + 1), room.width(), sheet.end(), sheet.marks()).uncut());
         }
         return pieces;
+    }
+
+    /** A place of more labels than a sheet holds goes on over several, which say so. */
+    private List<Stop> onSheets(Stop stop, Box room) {
+        double width = width(stop, room.width());
+        double most = room.height() - title(new ArrayList<>(), room.width());
+        if (stop(stop, 0, 0, width).end() <= most) {
+            return List.of(stop);
+        }
+        List<List<Numbered>> sheets = LabelPages.of(
+                stop.labels(),
+                (labels, first) -> stop(new Stop(stop.number(), stop.where(), labels), 0, 0, width)
+                                .end()
+                        <= most);
+        return IntStream.range(0, sheets.size())
+                .mapToObj(i -> new Stop(
+                        stop.number(), words.say("labels.part", stop.where(), i + 1, sheets.size()), sheets.get(i)))
+                .toList();
     }
 
     /** What stands on one sheet, below its title. */
