@@ -1,5 +1,6 @@
 package org.quaybook.pack.labels;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -20,6 +21,9 @@ import org.quaybook.text.Words;
 
 /** What the designs of labels ask of a job, in the words of one language. */
 record LabelFacts(Assessment it, Words words) {
+
+    /** As many things as one sentence names in full; common practice, no source. */
+    static final int MOST_NAMED = 8;
 
     Job job() {
         return it.job();
@@ -87,6 +91,24 @@ record LabelFacts(Assessment it, Words words) {
                 .findFirst()
                 .map(one -> say("fuse.run", one.id(), one.from(), one.to()))
                 .orElse(cable);
+    }
+
+    /** Cables with where they run; very many by their ids alone, which stand on their tags. */
+    String runs(List<String> cables) {
+        return words.list(
+                cables.size() > MOST_NAMED
+                        ? cables
+                        : cables.stream().map(this::run).toList());
+    }
+
+    /** Names in a row; of very many the first, and how many more. */
+    String some(List<String> names) {
+        if (names.size() <= MOST_NAMED) {
+            return words.list(names);
+        }
+        List<String> shown = new ArrayList<>(names.subList(0, MOST_NAMED - 1));
+        shown.add(say("more", names.size() - shown.size()));
+        return words.list(shown);
     }
 
     static String place(@Nullable String where) {

@@ -112,8 +112,8 @@ public final class Labels {
 
     private List<LabelDesign> designs(LabelFacts facts) {
         List<LabelDesign> designs = new ArrayList<>();
-        designs.addAll(new LabelsOutside(facts).designs());
         LabelsBoard board = new LabelsBoard(facts);
+        designs.addAll(new LabelsOutside(facts, board.place()).designs());
         designs.addAll(board.designs());
         designs.addAll(new LabelsMainSwitch(facts, board.place()).designs());
         designs.addAll(new LabelsBreakers(facts, board.place()).designs());

@@ -117,10 +117,7 @@ final class LabelsBattery {
                 .filter(source -> !source.isolators().contains(isolator))
                 .toList();
         List<LabelPart> parts = new ArrayList<>();
-        parts.add(LabelPart.plain(facts.say(
-                "isolator.off",
-                facts.words()
-                        .list(isolator.isolates().stream().map(this::isolated).toList()))));
+        parts.add(LabelPart.plain(facts.say("isolator.off", facts.words().list(isolated(isolator)))));
         if (partsBattery(isolator)) {
             parts.add(LabelPart.plain(facts.say("isolator.no-battery")));
         }
@@ -143,10 +140,19 @@ final class LabelsBattery {
                 .anyMatch(source -> source.isolators().contains(isolator));
     }
 
-    private String isolated(String id) {
+    /** All that it cuts off; very many circuits and cables by their ids alone, which stand on them. */
+    private List<String> isolated(Isolator isolator) {
+        boolean many = isolator.isolates().size() > LabelFacts.MOST_NAMED;
+        return isolator.isolates().stream().map(id -> isolated(id, many)).toList();
+    }
+
+    private String isolated(String id, boolean briefly) {
         String key = "isolates." + id;
-        return facts.words().has("labels." + key)
-                ? facts.say(key)
+        if (facts.words().has("labels." + key)) {
+            return facts.say(key);
+        }
+        return briefly
+                ? id
                 : facts.job().acCircuits().stream()
                         .filter(circuit -> circuit.id().equals(id))
                         .findFirst()

@@ -11,7 +11,6 @@ import org.quaybook.job.AcCircuit;
 import org.quaybook.job.CraftKind;
 import org.quaybook.job.Expiry;
 import org.quaybook.job.Given;
-import org.quaybook.job.Isolator;
 import org.quaybook.job.Rcd;
 import org.quaybook.job.Source;
 import org.quaybook.job.TestKind;
@@ -28,9 +27,11 @@ final class LabelsBoard {
 
     List<LabelDesign> designs() {
         List<LabelDesign> designs = new ArrayList<>();
+        LabelsSwitches switches = new LabelsSwitches(facts, place());
         if (facts.sources().size() > 1 && facts.keptApart()) {
-            designs.add(sources());
+            designs.add(sources(switches));
         }
+        switches.list().ifPresent(designs::add);
         if (!facts.job().acCircuits().isEmpty()) {
             designs.add(circuits());
         }
@@ -53,11 +54,11 @@ final class LabelsBoard {
         return LabelDesign.of(id, reason, LabelSpot.BOARD, place(), reading, title);
     }
 
-    private LabelDesign sources() {
+    private LabelDesign sources(LabelsSwitches switches) {
         List<String> steps = new ArrayList<>();
         steps.add(facts.say("sources.inverter", at(facts.job().inverter().where())));
         for (LabelSource source : facts.sources()) {
-            steps.add(step(source));
+            steps.add(step(source, switches));
         }
         List<LabelPart> parts = new ArrayList<>();
         parts.add(LabelPart.plain(facts.say("sources.consequence")));
@@ -66,6 +67,7 @@ final class LabelsBoard {
         }
         parts.add(LabelPart.strong(facts.say("sources.before-work")));
         parts.add(LabelPart.numbered(steps));
+        switches.seeList().map(LabelPart::plain).ifPresent(parts::add);
         parts.add(LabelPart.strong(facts.say("sources.prove")));
         return onBoard(
                         "sources",
@@ -76,17 +78,12 @@ final class LabelsBoard {
                 .with(parts);
     }
 
-    private String step(LabelSource source) {
+    private String step(LabelSource source, LabelsSwitches switches) {
         String key = "source." + source.kind().id();
         if (source.isolators().isEmpty()) {
             return facts.say(key + ".no-switch");
         }
-        List<String> switches = source.isolators().stream().map(this::switchAt).toList();
-        return facts.say(key + ".off", facts.words().list(switches));
-    }
-
-    private String switchAt(Isolator isolator) {
-        return facts.say("sources.switch", facts.name(isolator), isolator.where());
+        return facts.say(key + ".off", switches.inStep(source));
     }
 
     private String at(@Nullable String where) {
@@ -201,11 +198,7 @@ final class LabelsBoard {
                 facts.given(rcd.rating()).orElse(""),
                 facts.given(rcd.type()).orElse(""))));
         parts.add(LabelPart.plain(facts.say(press()), facts.say("rcd.fails"), facts.say("rcd.proves")));
-        List<List<String>> tested = facts.job().tests().stream()
-                .filter(test ->
-                        test.test() == TestKind.RCD_TRIP && test.of().contains(rcd.id()) && test.result() != null)
-                .map(this::tested)
-                .toList();
+        List<List<String>> tested = lastTests(rcd).stream().map(this::tested).toList();
         if (!tested.isEmpty()) {
             parts.add(LabelPart.facts(tested));
         }
@@ -217,6 +210,19 @@ final class LabelsBoard {
                         LabelReading.HAND,
                         facts.say("rcd.title", rcd.id()))
                 .with(parts);
+    }
+
+    /** In the order of the job; of very many only the latest, newest first. */
+    private List<TestResult> lastTests(Rcd rcd) {
+        List<TestResult> all = facts.job().tests().stream()
+                .filter(test ->
+                        test.test() == TestKind.RCD_TRIP && test.of().contains(rcd.id()) && test.result() != null)
+                .toList();
+        Comparator<TestResult> newest =
+                Comparator.comparing(TestResult::on, Comparator.nullsLast(Comparator.reverseOrder()));
+        return all.size() <= LabelFacts.MOST_NAMED
+                ? all
+                : all.stream().sorted(newest).limit(LabelFacts.MOST_NAMED).toList();
     }
 
     /** A cabin goes to no new berth. */

@@ -49,9 +49,8 @@ final class LabelsFuses {
     private LabelDesign label(Fuse fuse, FuseFigures figures) {
         List<LabelPart> parts = new ArrayList<>();
         rating(figures).ifPresent(rating -> parts.add(LabelPart.large(rating)));
-        List<String> runs = fuse.protects().stream().map(facts::run).toList();
-        if (!runs.isEmpty()) {
-            parts.add(LabelPart.plain(facts.say("fuse.protects", facts.words().list(runs))));
+        if (!fuse.protects().isEmpty()) {
+            parts.add(LabelPart.plain(facts.say("fuse.protects", facts.runs(fuse.protects()))));
         }
         figures.interrupts()
                 .ifPresent(most -> parts.add(LabelPart.plain(
@@ -154,8 +153,7 @@ final class LabelsFuses {
             return fuse.feeds();
         }
         return switch (figures.role()) {
-            case MAIN ->
-                facts.words().list(fuse.protects().stream().map(facts::run).toList());
+            case MAIN -> facts.runs(fuse.protects());
             case STRING -> facts.say("dc-circuits.string");
             case BRANCH -> facts.say("dc-circuits.branch");
         };

@@ -77,7 +77,10 @@ final class LabelsMainSwitch {
         }
         if (!facts.job().rcds().isEmpty()) {
             List<String> rcds = facts.job().rcds().stream().map(Rcd::id).toList();
-            steps.add(facts.say("main-switch.test", facts.words().list(rcds)));
+            steps.add(
+                    rcds.size() > LabelFacts.MOST_NAMED
+                            ? facts.say("main-switch.test-all", rcds.size())
+                            : facts.say("main-switch.test", facts.words().list(rcds)));
         }
         return steps;
     }

@@ -11,9 +11,12 @@ import org.quaybook.record.EnergySource;
 final class LabelsOutside {
 
     private final LabelFacts facts;
+    private final LabelsSwitches switches;
 
-    LabelsOutside(LabelFacts facts) {
+    /** @param board where the AC board is */
+    LabelsOutside(LabelFacts facts, String board) {
         this.facts = facts;
+        this.switches = new LabelsSwitches(facts, board);
     }
 
     List<LabelDesign> designs() {
@@ -65,10 +68,7 @@ final class LabelsOutside {
                     ? facts.say("responder.inlet", shore.where())
                     : facts.say("responder." + source.kind().id() + ".stop");
         }
-        return facts.words()
-                .list(source.isolators().stream()
-                        .map(isolator -> facts.say("responder.isolator", isolator.id(), isolator.where()))
-                        .toList());
+        return switches.forRescuers(source);
     }
 
     /** Leaking current spreads in fresh water and is not seen: who swims there and who jumps in to help are in danger. */
@@ -121,8 +121,7 @@ final class LabelsOutside {
                 .warning(SignalWord.NOTICE)
                 .with(
                         LabelPart.plain(facts.say(
-                                "lead.why",
-                                facts.words().list(facts.figures().absence().leftOn()))),
+                                "lead.why", facts.some(facts.figures().absence().leftOn()))),
                         LabelPart.strong(
                                 facts.say("lead.craft", facts.job().craft().name())),
                         new LabelPart.Blank(facts.say("lead.call")),

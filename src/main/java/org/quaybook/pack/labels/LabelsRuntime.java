@@ -2,7 +2,9 @@ package org.quaybook.pack.labels;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.ApplianceFigures.Verdict;
@@ -26,6 +28,9 @@ final class LabelsRuntime {
         List<LabelDesign> designs = new ArrayList<>();
         if (!runnable().isEmpty()) {
             designs.add(runtime());
+            if (listed()) {
+                designs.add(together());
+            }
         }
         if ((facts.takesOver() || facts.job().shore() == null)
                 && !facts.figures().absence().leftOn().isEmpty()) {
@@ -65,20 +70,59 @@ final class LabelsRuntime {
                 true));
         List<String> never = names(Predicate.not(ApplianceFigures::runs));
         if (!never.isEmpty()) {
-            parts.add(LabelPart.strong(facts.say("runtime.never", facts.words().list(never))));
+            parts.add(LabelPart.strong(facts.say("runtime.never", facts.some(never))));
         }
-        for (TogetherFigures pair : facts.figures().pairs()) {
-            if (pair.order() == TogetherFigures.Order.NEVER) {
-                parts.add(LabelPart.strong(facts.say(
-                        "runtime.not-together",
-                        pair.first().appliance().name(),
-                        pair.second().appliance().name())));
+        if (listed()) {
+            parts.add(LabelPart.strong(facts.say("runtime.see", facts.say("together.title"))));
+        } else {
+            for (TogetherFigures pair : never()) {
+                parts.add(LabelPart.strong(facts.say("runtime.not-together", first(pair), second(pair))));
             }
         }
         parts.add(LabelPart.plain(
                 facts.say("runtime.note", facts.say(facts.figures().inverter().output()))));
         return onBoard("runtime", LabelReason.RUNTIME, LabelReading.HAND, facts.say("runtime.title"))
                 .with(parts);
+    }
+
+    private List<TogetherFigures> never() {
+        return facts.figures().pairs().stream()
+                .filter(pair -> pair.order() == TogetherFigures.Order.NEVER)
+                .toList();
+    }
+
+    private static String first(TogetherFigures pair) {
+        return pair.first().appliance().name();
+    }
+
+    private static String second(TogetherFigures pair) {
+        return pair.second().appliance().name();
+    }
+
+    /** Whether so many pairs never run together that they are a list of their own. */
+    private boolean listed() {
+        return never().size() > LabelFacts.MOST_NAMED;
+    }
+
+    /** Each pair once, beside the one that stands first in the job; a row names so many that it stays readable. */
+    private LabelDesign together() {
+        Map<String, List<String>> never = new LinkedHashMap<>();
+        never().forEach(pair ->
+                never.computeIfAbsent(first(pair), name -> new ArrayList<>()).add(second(pair)));
+        List<List<String>> rows = new ArrayList<>();
+        List<Integer> bundles = new ArrayList<>();
+        never.forEach((name, others) -> {
+            int before = rows.size();
+            for (int from = 0; from < others.size(); from += LabelFacts.MOST_NAMED) {
+                int to = Math.min(from + LabelFacts.MOST_NAMED, others.size());
+                rows.add(List.of(name, facts.words().list(others.subList(from, to))));
+            }
+            bundles.add(rows.size() - before);
+        });
+        List<String> head = List.of(facts.say("together.first"), facts.say("together.with"));
+        return onBoard("together", LabelReason.RUNTIME, LabelReading.HAND, facts.say("together.title"))
+                .with(new LabelPart.Grid(head, rows, 1, true))
+                .listing(bundles);
     }
 
     private List<String> names(Predicate<ApplianceFigures> which) {
@@ -107,8 +151,7 @@ final class LabelsRuntime {
         return onBoard("left-on", LabelReason.LEFT_ON, LabelReading.PANEL, facts.say("left-on.title"))
                 .warning(SignalWord.NOTICE)
                 .with(
-                        LabelPart.plain(
-                                facts.sayByShore("left-on.hazard", facts.words().list(absence.leftOn()))),
+                        LabelPart.plain(facts.sayByShore("left-on.hazard", facts.some(absence.leftOn()))),
                         LabelPart.facts(List.of(
                                 List.of(facts.say(absence.toReserve()), facts.say("left-on.now")),
                                 List.of(facts.say(absence.toReserveWorn()), facts.say("left-on.worn")))),
