@@ -177,7 +177,7 @@ final class LabelsCommand extends JobCommand {
             out().println(words.say("cli.labels.none", job.toString()));
         } else {
             List<String> ids = done.printed().stream().map(LabelNote::id).toList();
-            out().println(words.say("cli.labels.printed", ids.size(), target.toString(), String.join(", ", ids)));
+            out().println(words.say("cli.labels.printed", done.count(), target.toString(), String.join(", ", ids)));
         }
         if (!done.gone().isEmpty()) {
             out().println(words.say("cli.labels.gone", String.join(", ", done.gone())));

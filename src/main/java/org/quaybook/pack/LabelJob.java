@@ -36,10 +36,11 @@ import org.quaybook.render.Stock;
  * Labels printed by themselves: on stock of one's own, some of them, or those that an earlier issue had not.
  *
  * @param files name to content; nothing if no label is to be printed
- * @param printed the labels, in walking order
+ * @param printed the labels of the job, in walking order
+ * @param count of what was printed of them: a label becomes several where a list, or two languages, find no room on one
  * @param gone ids of labels of the earlier issue that come off
  */
-public record LabelJob(Map<String, byte[]> files, List<LabelNote> printed, List<String> gone) {
+public record LabelJob(Map<String, byte[]> files, List<LabelNote> printed, int count, List<String> gone) {
 
     /** Tells what lies in a folder of labels. */
     public static final String MARK = "labels.json";
@@ -80,13 +81,14 @@ public record LabelJob(Map<String, byte[]> files, List<LabelNote> printed, List<
                     ids(wanted),
                     wish.forms(),
                     dots(wish.dpi()));
-            Map<String, byte[]> files =
+            LabelPress.Pressed pressed =
                     LabelPress.press(labels, order, Paper.of(it).sheet());
+            Map<String, byte[]> files = pressed.files();
             List<String> gone = issued.gone(notes);
             if (!files.isEmpty()) {
                 files.put(MARK, json(it, wanted, gone, version));
             }
-            return new LabelJob(files, wanted, gone);
+            return new LabelJob(files, wanted, pressed.count(), gone);
         } catch (RenderException e) {
             throw new NotPrinted(e);
         }

@@ -7,9 +7,10 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.LinkedHashSet;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
-import java.util.Set;
+import java.util.stream.IntStream;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageTypeSpecifier;
@@ -120,9 +121,12 @@ public final class LabelPicture {
         return out.append("</g>\n</svg>\n").toString();
     }
 
-    /** The words of a label in the order of reading, a line each; what stands on it several times is said once. */
+    /**
+     * The words of a label in the order of reading, a line each. What a tag says on several of its sides is said once; each
+     * cell of a table is said, whatever another one says.
+     */
     public static String text(Label label) {
-        Set<String> lines = new LinkedHashSet<>();
+        List<String> lines = new ArrayList<>();
         for (Mark mark : label.marks()) {
             if (mark instanceof TextBlock block) {
                 for (int i = 0; i < block.paragraphs().size(); i++) {
@@ -133,6 +137,19 @@ public final class LabelPicture {
                 lines.add(code.code().text());
             }
         }
-        return String.join("\n", lines) + "\n";
+        return String.join("\n", once(lines)) + "\n";
+    }
+
+    /** The first of equal runs of lines that make up the whole; all if it is no such repetition. */
+    private static List<String> once(List<String> lines) {
+        for (int length = 1; length <= lines.size() / 2; length++) {
+            int run = length;
+            if (lines.size() % run == 0
+                    && IntStream.range(run, lines.size())
+                            .allMatch(i -> lines.get(i).equals(lines.get(i - run)))) {
+                return lines.subList(0, run);
+            }
+        }
+        return lines;
     }
 }

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +23,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.quaybook.job.LabelStock;
 import org.quaybook.job.StockReader;
 import org.quaybook.pack.labels.LabelNote;
@@ -31,6 +33,9 @@ import org.quaybook.record.RecordLink;
 
 /** Labels printed by themselves. The rules are this project's own. */
 class LabelJobTest {
+
+    @TempDir
+    Path folder;
 
     private static final Road.Judged JOB = Road.judge(Path.of("demo-jobs/lantern-moth"));
     private static final String VERSION = "test";
@@ -169,5 +174,47 @@ class LabelJobTest {
         LabelJob done = print(wish(List.of(), List.of(), new String(figures, StandardCharsets.UTF_8)));
         assertThat(done.printed()).isEmpty();
         assertThat(done.gone()).isEmpty();
+    }
+
+    /** The tug with so many circuits more. */
+    private Road.Judged circuits(int more) throws IOException {
+        Path demo = Path.of("demo-jobs/persimmon-tug");
+        StringBuilder lines = new StringBuilder();
+        for (int i = 1; i <= more; i++) {
+            lines.append("  - { id: AX" + i + ", name: Light " + i + ", breaker: 6 A, source: inverter, rcd: R1 }\n");
+        }
+        Path job = Files.createDirectories(folder.resolve("tug-" + more));
+        Files.copy(demo.resolve("installer.yaml"), job.resolve("installer.yaml"));
+        Files.writeString(
+                job.resolve("job.yaml"),
+                Files.readString(demo.resolve("job.yaml")).replace("\nearths:", lines + "\nearths:"));
+        return Road.judge(job);
+    }
+
+    /** One circuit more, and the list has a label more: each of its labels tells how many there are, so all are replaced. */
+    @Test
+    void aListIsPrintedAgainWithAllItsLabels() throws NotPrinted, IOException {
+        Road.Judged before = circuits(70);
+        var it = Objects.requireNonNull(before.assessment());
+        List<LabelNote> notes = new Labels(Editions.ofLabels(it, null), before.branding(), RecordLink.of(it)).notes();
+        String figures = new String(
+                FiguresJson.of(it, Editions.of(it, null).get(0).words(), notes, VERSION), StandardCharsets.UTF_8);
+        LabelWish again = wish(List.of(), List.of(), figures);
+        assertThat(LabelJob.of(before, null, again, VERSION).count()).isZero();
+        LabelJob done = LabelJob.of(circuits(100), null, again, VERSION);
+        assertThat(done.printed())
+                .extracting(LabelNote::id)
+                .contains("circuits")
+                .doesNotContain("circuits-1");
+        assertThat(done.gone()).isEmpty();
+        try (PDDocument document =
+                Loader.loadPDF(Objects.requireNonNull(done.files().get("a4.pdf")))) {
+            assertThat(new PDFTextStripper().getText(document).replace('\u00a0', ' '))
+                    .contains("1 of 3", "2 of 3", "3 of 3");
+        }
+        long strips = done.printed().stream()
+                .filter(note -> note.id().startsWith("breakers"))
+                .count();
+        assertThat(done.count()).isEqualTo((int) strips + 3);
     }
 }

@@ -223,6 +223,19 @@ class LabelPictureTest {
         assertThat(LabelPicture.text(label(Dots.DPI_300))).isEqualTo("Fuse F1\n" + LINK + "\n");
     }
 
+    /** Two circuits may have breakers of one rating: an engraver needs both. What a tag says on each side is said once. */
+    @Test
+    void onlyWholeSidesAreSaidOnce() {
+        List<Mark> table = List.of(cell("A1"), cell("B10 A"), cell("A2"), cell("B10 A"));
+        assertThat(LabelPicture.text(new Label("table", 40, 40, table))).isEqualTo("A1\nB10 A\nA2\nB10 A\n");
+        List<Mark> wrap = List.of(cell("B1"), cell("70 mm²"), cell("B1"), cell("70 mm²"), cell("B1"), cell("70 mm²"));
+        assertThat(LabelPicture.text(new Label("wrap", 40, 40, wrap))).isEqualTo("B1\n70 mm²\n");
+    }
+
+    private static Mark cell(String text) {
+        return TextBlock.of(new Box(2, 2, 30, 8), text, STYLE);
+    }
+
     @Test
     void refusesWhatCannotBeRead() {
         Label narrow =

@@ -42,21 +42,29 @@ public final class LabelPress {
     }
 
     /**
+     * What came out.
+     *
+     * @param files name to content
+     * @param count of the labels: some of a job become several
+     */
+    public record Pressed(Map<String, byte[]> files, int count) {}
+
+    /**
      * Carries out an order.
      *
      * @param labels of the job
      * @param paper plain sheets for the map and the list
-     * @return name to content; nothing if the order names no label
+     * @return nothing if the order names no label
      * @throws RenderException if a label finds no room at a size that can be read: all of them at once
      */
-    public static Map<String, byte[]> press(Labels labels, LabelOrder order, Sheet paper) {
+    public static Pressed press(Labels labels, LabelOrder order, Sheet paper) {
         LabelPress press = new LabelPress(labels, order);
         press.sheets();
         if (!press.printed.isEmpty()) {
             press.places(paper);
             press.singly();
         }
-        return press.files;
+        return new Pressed(press.files, press.printed.size());
     }
 
     /** A label and what it is printed on. */

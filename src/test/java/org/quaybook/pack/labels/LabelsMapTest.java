@@ -2,9 +2,12 @@ package org.quaybook.pack.labels;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.quaybook.render.Label;
@@ -16,6 +19,9 @@ import org.quaybook.render.TextBlock;
 class LabelsMapTest {
 
     private static final Sheet PAPER = Sheet.A4;
+
+    @TempDir
+    Path folder;
 
     private static List<String> texts(List<Label> pieces) {
         List<String> texts = new ArrayList<>();
@@ -29,7 +35,22 @@ class LabelsMapTest {
     @ParameterizedTest
     @FieldSource("org.quaybook.DemoJobs#ALL")
     void everyLabelStandsOnItOnceWithABoxToTick(String name) {
-        DemoJob job = DemoJob.demo(name);
+        standsOnItOnce(DemoJob.demo(name));
+    }
+
+    /** More labels at one place than a sheet holds: the place goes on over several sheets, which say so. */
+    @Test
+    void aPlaceOfVeryManyLabelsGoesOn() {
+        List<String> texts = standsOnItOnce(Grown.sockets(150, folder));
+        String place = texts.stream()
+                .filter(text -> text.endsWith(" · deckhouse: beside the socket · 1 of 2"))
+                .findFirst()
+                .orElseThrow();
+        String number = place.substring(0, place.indexOf(' '));
+        assertThat(texts).containsSubsequence(place, number + " · deckhouse: beside the socket · 2 of 2");
+    }
+
+    private static List<String> standsOnItOnce(DemoJob job) {
         List<LabelSetter.Sized> sized = job.sized();
         List<LabelNote> notes = sized.stream().map(one -> one.design().note()).toList();
         List<Label> labels = sized.stream().map(LabelSetter.Sized::label).toList();
@@ -51,6 +72,7 @@ class LabelsMapTest {
             assertThat(piece.height()).isLessThanOrEqualTo(PAPER.room().height());
             assertThat(piece.cut()).isFalse();
         });
+        return texts(pieces);
     }
 
     /** Walked from the outside to the battery, each place once. */
