@@ -1,11 +1,14 @@
 package org.quaybook.render;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 import org.quaybook.diag.Position;
 
-/** Sets a document in the largest type at which it fills exactly as many pages as it may. */
+/** Sets a document in the largest type at which it fills exactly as many pages as it may; says what becomes of the rest. */
 public final class PageFit {
 
     private final List<String> sizes;
@@ -42,31 +45,73 @@ public final class PageFit {
      * Lays out a document in the largest type in which it fits: what fits in one size fits in all smaller ones.
      *
      * @param pages how many pages it fills, each begun by the document itself
-     * @param xhtml the whole document by the size of its running text
-     * @throws RenderException if it does not fit at the least size either, or for what {@link Handbook} refuses
+     * @param wordings the whole document by the size of its running text, the wording that says most first; the first
+     *     that fits in any size is the one that is laid out; at least one
+     * @throws RenderException if none fits at the least size either, or for what {@link Handbook} refuses
      */
-    public byte[] toPdf(int pages, Function<String, String> xhtml, DocumentInfo info, Resources resources) {
-        return fitted(pages, xhtml, info, resources).pdf(List.of());
+    public byte[] toPdf(int pages, List<Function<String, String>> wordings, DocumentInfo info, Resources resources) {
+        int filled = 0;
+        for (Function<String, String> wording : wordings) {
+            Attempt attempt = attempt(pages, wording, info, resources);
+            if (attempt.fitting != null) {
+                return attempt.fitting.pdf(List.of());
+            }
+            filled = attempt.filled;
+        }
+        throw tooLarge(info, filled, pages);
     }
 
     /**
-     * The largest type in which a part of a larger document fits on one page.
+     * Lays out a document on one page in the largest type in which it fits there; what fits in none runs on over as many
+     * pages as it takes. So much to say makes a document neither too small to read nor none at all.
+     *
+     * @param onePage the wordings for one page, as above
+     * @param runningOn the same with what further pages need, in a type of its own; asked for only if it is laid out
+     * @throws RenderException for what {@link Handbook} refuses
+     */
+    public byte[] toPdf(
+            List<Function<String, String>> onePage,
+            Supplier<String> runningOn,
+            DocumentInfo info,
+            Resources resources) {
+        for (Function<String, String> wording : onePage) {
+            LaidOut fitting = attempt(1, wording, info, resources).fitting;
+            if (fitting != null) {
+                return fitting.pdf(List.of());
+            }
+        }
+        return new Handbook().layOut(runningOn.get(), info, resources, 1).pdf(List.of());
+    }
+
+    /**
+     * The largest type in which a part of a larger document fits on one page; empty if it does not fit at the least size
+     * either.
      *
      * @param inEachSize a document that has the part once in each of the sizes, in their order, each on a page of its own
      * @param part name of its class
-     * @param info of the document
-     * @throws RenderException if it does not fit at the least size either
      */
-    public String size(LaidOut inEachSize, String part, DocumentInfo info) {
+    public Optional<String> size(LaidOut inEachSize, String part) {
         List<PartEnd> ends = inEachSize.ends(part);
-        int filled = 0;
         for (int i = 0; i < sizes.size(); i++) {
-            filled = ends.get(i).lastPage() - ends.get(i).firstPage() + 1;
-            if (filled == 1) {
-                return sizes.get(i);
+            if (pages(ends.get(i)) == 1) {
+                return Optional.of(sizes.get(i));
             }
         }
-        throw tooLarge(info, filled, 1);
+        return Optional.empty();
+    }
+
+    /**
+     * What to throw about a part that fits in no size.
+     *
+     * @param inEachSize as above
+     * @param info of the document
+     */
+    public RenderException tooLarge(LaidOut inEachSize, String part, DocumentInfo info) {
+        return tooLarge(info, pages(inEachSize.ends(part).get(sizes.size() - 1)), 1);
+    }
+
+    private static int pages(PartEnd part) {
+        return part.lastPage() - part.firstPage() + 1;
     }
 
     /** The sizes of the running text in points, the largest first. */
@@ -74,7 +119,15 @@ public final class PageFit {
         return sizes;
     }
 
-    private LaidOut fitted(int pages, Function<String, String> xhtml, DocumentInfo info, Resources resources) {
+    /**
+     * What came of trying the sizes.
+     *
+     * @param fitting in the largest size that will do; null if none does
+     * @param filled pages in the size that was tried last
+     */
+    private record Attempt(@Nullable LaidOut fitting, int filled) {}
+
+    private Attempt attempt(int pages, Function<String, String> xhtml, DocumentInfo info, Resources resources) {
         LaidOut fitted = null;
         int filled = 0;
         int low = 0;
@@ -94,10 +147,7 @@ public final class PageFit {
             next = between ? (low + high) / 2 : clamped(low > 0 ? next + step : next - step);
             step *= 2;
         }
-        if (fitted != null) {
-            return fitted;
-        }
-        throw tooLarge(info, filled, pages);
+        return new Attempt(fitted, filled);
     }
 
     private int clamped(int place) {

@@ -37,7 +37,7 @@ final class AwayChapter {
                 .sayIf(leftOn.isEmpty(), "inverter")
                 .sayIf(!leftOn.isEmpty(), "left-on", leftOn);
         brief.names()
-                .batterySwitches()
+                .named(brief.names().batterySwitches())
                 .forEach(one -> steps.say(leftOn.isEmpty() ? "isolators" : "isolators-then", one));
         return steps.sayIf(has.chargedBy(ChargeKind.SOLAR), "solar")
                 .sayIf(has.leadAcid(), "gas")

@@ -11,9 +11,16 @@ import org.quaybook.record.EnergySource;
 final class EmergencyOff {
 
     private final Briefing brief;
+    private final SwitchSteps switches;
 
     EmergencyOff(Briefing brief) {
+        this(brief, CardDetail.FULL);
+    }
+
+    /** The same with switches as briefly as a card has room for. */
+    EmergencyOff(Briefing brief, CardDetail detail) {
         this.brief = brief;
+        this.switches = new SwitchSteps(brief, detail);
     }
 
     List<String> steps() {
@@ -31,15 +38,11 @@ final class EmergencyOff {
             case SHORE -> steps.sayIf(has.shore(), "post", names.post());
             case GENERATOR -> steps.sayIf(has.generator(), "generator");
             case ALTERNATOR -> steps.sayIf(has.chargedBy(ChargeKind.ALTERNATOR), "engine");
-            case SOLAR, WIND -> switches(names.switchesOnlyOf(source), steps);
+            case SOLAR, WIND -> switches.off(steps, source.id(), names.switchesOnlyOf(source));
             case BATTERY -> {
-                switches(names.batterySwitches(), steps);
+                switches.off(steps, source.id(), names.batterySwitches());
                 steps.sayIf(names.batterySwitches().isEmpty(), "inverter");
             }
         }
-    }
-
-    private static void switches(List<String> switches, Lines steps) {
-        switches.forEach(one -> steps.say("switch", one));
     }
 }

@@ -3,6 +3,7 @@ package org.quaybook.pack.guide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -68,11 +69,11 @@ public final class Guide {
      *     font can print
      */
     public GuidePages on(PageFormat format) {
-        String cardSize = cardSize(format);
-        LaidOut loose = laidOut(model.printed(format, cardSize, Set.of()), format);
+        CardSetting card = card(format);
+        LaidOut loose = laidOut(model.printed(format, card, Set.of()), format);
         Set<Integer> close = closer(loose.ends(CHAPTER));
-        LaidOut pages = close.isEmpty() ? loose : laidOut(model.printed(format, cardSize, close), format);
-        return new GuidePages(pages, cardSize, close);
+        LaidOut pages = close.isEmpty() ? loose : laidOut(model.printed(format, card, close), format);
+        return new GuidePages(pages, card, close);
     }
 
     /**
@@ -83,9 +84,9 @@ public final class Guide {
      * @throws org.quaybook.render.RenderException as above
      */
     public GuidePages like(GuidePages other, PageFormat format) {
-        LaidOut pages = laidOut(model.printed(format, other.cardSize(), other.close()), format);
+        LaidOut pages = laidOut(model.printed(format, other.card(), other.close()), format);
         return chapterPages(pages).equals(chapterPages(other.pages()))
-                ? new GuidePages(pages, other.cardSize(), other.close())
+                ? new GuidePages(pages, other.card(), other.close())
                 : on(format);
     }
 
@@ -145,9 +146,19 @@ public final class Guide {
         return close;
     }
 
-    /** The quick card is one page in every language. */
-    private String cardSize(PageFormat format) {
-        return CARD_SIZES.size(laidOut(model.cards(format, CARD_SIZES.sizes()), format), CHAPTER, info());
+    /** The quick card is one page in every language: the fullest that is, in the largest type. */
+    private CardSetting card(PageFormat format) {
+        for (CardDetail detail : CardDetail.values()) {
+            Optional<String> size = CARD_SIZES.size(cards(format, detail), CHAPTER);
+            if (size.isPresent()) {
+                return new CardSetting(detail, size.get());
+            }
+        }
+        throw CARD_SIZES.tooLarge(cards(format, CardDetail.COUNTED), CHAPTER, info());
+    }
+
+    private LaidOut cards(PageFormat format, CardDetail detail) {
+        return laidOut(model.cards(format, detail, CARD_SIZES.sizes()), format);
     }
 
     GuideModel model() {

@@ -39,12 +39,13 @@ final class GuideModel {
     /**
      * The model for a printed guide.
      *
-     * @param cardSize of the text on the quick card, in points
+     * @param card how the quick card is set
      * @param closeChapters the places of the chapters, from 0, that are set closer than the others
      */
-    Map<String, Object> printed(PageFormat format, String cardSize, Set<Integer> closeChapters) {
+    Map<String, Object> printed(PageFormat format, CardSetting card, Set<Integer> closeChapters) {
         Map<String, Object> printed = part("whole", format);
-        printed.put("cardSize", cardSize);
+        printed.put("card", card(card.detail()));
+        printed.put("cardSize", card.size());
         printed.put("closeChapters", List.copyOf(closeChapters));
         return printed;
     }
@@ -52,10 +53,12 @@ final class GuideModel {
     /**
      * The same for the quick card alone, once in each size, to see in which it fits on its page.
      *
+     * @param detail how much it says
      * @param cardSizes of its text, in points
      */
-    Map<String, Object> cards(PageFormat format, List<String> cardSizes) {
+    Map<String, Object> cards(PageFormat format, CardDetail detail, List<String> cardSizes) {
         Map<String, Object> cards = part("cards", format);
+        cards.put("card", card(detail));
         cards.put("cardSizes", cardSizes);
         return cards;
     }
@@ -104,7 +107,7 @@ final class GuideModel {
                 .put("post", brief.names().post())
                 .put("chapters", new Chapters(brief, branding).rows())
                 .put("tips", tips())
-                .put("card", new QuickCard(brief).facts())
+                .put("card", card(CardDetail.FULL))
                 .put("safety", new SafetyChapter(brief).facts())
                 .put("run", run.facts())
                 .put("search", run.search())
@@ -128,6 +131,10 @@ final class GuideModel {
                 .put("contact", new ContactChapter(brief).facts())
                 .put("say", (TemplateFunction) this::say)
                 .map();
+    }
+
+    private Map<String, Object> card(CardDetail detail) {
+        return new QuickCard(brief, detail).facts();
     }
 
     String title() {

@@ -10,10 +10,10 @@ import org.quaybook.render.LaidOut;
  * A guide on its pages; for one thread.
  *
  * @param pages with all its chapters
- * @param cardSize of the text on the quick card, in points
+ * @param card how the quick card is set
  * @param close the places of the chapters, from 0, that are set closer than the others
  */
-public record GuidePages(LaidOut pages, String cardSize, Set<Integer> close) {
+public record GuidePages(LaidOut pages, CardSetting card, Set<Integer> close) {
 
     public GuidePages {
         close = new TreeSet<>(close);

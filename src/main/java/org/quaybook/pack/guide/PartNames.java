@@ -48,28 +48,23 @@ final class PartNames {
         return byKind("guide.post.");
     }
 
-    /** Switches between battery and inverter, with their places. */
-    List<String> batterySwitches() {
-        return job.isolators().stream()
-                .filter(this::cutsBattery)
-                .map(this::named)
-                .toList();
+    /** Switches between battery and inverter. */
+    List<Isolator> batterySwitches() {
+        return job.isolators().stream().filter(this::cutsBattery).toList();
     }
 
-    /** Switches of a source that leave the battery on, with their places. */
-    List<String> switchesOnlyOf(EnergySource source) {
+    /** Switches of a source that leave the battery on. */
+    List<Isolator> switchesOnlyOf(EnergySource source) {
         return job.isolators().stream()
                 .filter(isolator -> isolator.isolates().contains(source.id()) && !cutsBattery(isolator))
-                .map(this::named)
                 .toList();
     }
 
     /** Switches of the shore side, with their places. */
     List<String> shoreSwitches() {
-        return job.isolators().stream()
+        return named(job.isolators().stream()
                 .filter(isolator -> isolator.isolates().contains("shore"))
-                .map(this::named)
-                .toList();
+                .toList());
     }
 
     private boolean cutsBattery(Isolator isolator) {
@@ -79,7 +74,13 @@ final class PartNames {
                         || job.fuses().stream().anyMatch(fuse -> fuse.id().equals(what)));
     }
 
-    private String named(Isolator isolator) {
+    /** Switches with their tags and places. */
+    List<String> named(List<Isolator> switches) {
+        return switches.stream().map(this::named).toList();
+    }
+
+    /** A switch with its tag and place. */
+    String named(Isolator isolator) {
         return words.say("guide.named", isolator.id(), isolator.name(), isolator.where());
     }
 
@@ -110,12 +111,12 @@ final class PartNames {
 
     /** What turns a charging source off: the switches of a source of its own, else the charger itself. */
     List<String> offBy(Charging charging) {
-        List<String> switches = switch (charging.kind()) {
+        List<Isolator> switches = switch (charging.kind()) {
             case SOLAR -> switchesOnlyOf(EnergySource.SOLAR);
             case WIND -> switchesOnlyOf(EnergySource.WIND);
             case SHORE_CHARGER, GENERATOR, ALTERNATOR -> List.of();
         };
-        return switches.isEmpty() ? List.of(nameOf(charging)) : switches;
+        return switches.isEmpty() ? List.of(nameOf(charging)) : named(switches);
     }
 
     /** The name that the job gives a charger, or what it is. */

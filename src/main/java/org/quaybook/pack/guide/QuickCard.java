@@ -1,10 +1,14 @@
 package org.quaybook.pack.guide;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.quaybook.checks.Assessment;
 import org.quaybook.figures.AbsenceFigures;
+import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.InverterFigures;
+import org.quaybook.job.Given;
 import org.quaybook.record.Rows;
 import org.quaybook.text.Words;
 
@@ -12,14 +16,18 @@ import org.quaybook.text.Words;
 public final class QuickCard {
 
     private final Briefing brief;
+    private final CardDetail detail;
+    private final SwitchSteps switches;
 
-    QuickCard(Briefing brief) {
+    QuickCard(Briefing brief, CardDetail detail) {
         this.brief = brief;
+        this.detail = detail;
+        this.switches = new SwitchSteps(brief, detail);
     }
 
     /** The steps of a job's card, one list a box; what can run stands in the facts of the job. */
-    public static Map<String, Object> of(Assessment assessment, Words words) {
-        return new QuickCard(Briefing.of(assessment, words)).facts();
+    public static Map<String, Object> of(Assessment assessment, Words words, CardDetail detail) {
+        return new QuickCard(Briefing.of(assessment, words), detail).facts();
     }
 
     Map<String, Object> facts() {
@@ -35,7 +43,7 @@ public final class QuickCard {
     private List<String> on() {
         String where = brief.job().inverter().where();
         Lines steps = lines("on");
-        switchesInto(steps, "isolators", brief.names().batterySwitches());
+        switches.battery(steps, "isolators");
         return (where == null ? steps.say("inverter") : steps.say("inverter-at", where))
                 .sayIf(brief.has().changeoverByHand(), "changeover")
                 .say("one")
@@ -65,28 +73,43 @@ public final class QuickCard {
         Lines steps = lines("leave")
                 .say("loads")
                 .sayIf(!leftOn, "inverter", brief.say(absence.idlePerDay()))
-                .sayIf(leftOn, "inverter-unless", brief.say(absence.idlePerDay()), absence.leftOn())
+                .sayIf(leftOn, "inverter-unless", brief.say(absence.idlePerDay()), leftOn())
                 .sayIf(
                         leftOn && brief.has().takesOver(),
                         "left-on",
-                        brief.words().list(absence.leftOn()),
+                        brief.words().list(leftOn()),
                         brief.say(absence.toReserve()),
                         brief.say(absence.toReserveWorn()));
-        switchesInto(
-                steps, leftOn ? "isolators-then" : "isolators", brief.names().batterySwitches());
+        switches.battery(steps, leftOn ? "isolators-then" : "isolators");
         return steps.list();
     }
 
     private List<String> danger() {
         return lines("danger")
                 .say("people")
-                .addAll(new EmergencyOff(brief).steps())
+                .addAll(new EmergencyOff(brief, detail).steps())
                 .say(brief.has().boat() ? "sea" : "call")
                 .list();
     }
 
-    private static void switchesInto(Lines steps, String key, List<String> switches) {
-        switches.forEach(one -> steps.say(key, one));
+    /** What stays on; in the end how much more, and where the guide lists it. */
+    private List<String> leftOn() {
+        List<String> all = brief.figures().absence().leftOn();
+        if (all.size() - 1 <= detail.named()) {
+            return all;
+        }
+        List<String> said = new ArrayList<>(brief.figures().appliances().stream()
+                .filter(it -> Given.isYes(it.appliance().leftOn()))
+                .sorted(Comparator.comparing((ApplianceFigures it) -> it.power().value(), Comparator.reverseOrder()))
+                .limit(detail.named())
+                .map(it -> it.appliance().name())
+                .toList());
+        said.add(brief.words()
+                .say(
+                        "guide.card.more",
+                        all.size() - said.size(),
+                        brief.words().say("guide.chapter.away", brief.names().craft())));
+        return said;
     }
 
     private Lines lines(String part) {

@@ -31,7 +31,7 @@ final class RecoveryChapter {
             steps.say("zero");
         }
         steps.say(has.rcds() ? "rcd" : "breaker");
-        brief.names().batterySwitches().forEach(one -> steps.say("isolators", one));
+        brief.names().named(brief.names().batterySwitches()).forEach(one -> steps.say("isolators", one));
         steps.sayIf(has.changeoverByHand(), "changeover").say("inverter");
         if (inverter.restart() != null) {
             steps.say("restart", brief.say(inverter.restart()));

@@ -132,7 +132,7 @@ final class ShoreChapter {
         String chosenBy = Optional.ofNullable(brief.job().generator())
                 .map(Generator::chosenBy)
                 .orElse("");
-        List<String> switches = brief.names().switchesOnlyOf(EnergySource.GENERATOR);
+        List<String> switches = brief.names().named(brief.names().switchesOnlyOf(EnergySource.GENERATOR));
         Lines steps = brief.lines("shore.generator");
         if (where != null) {
             steps.say("where", where);

@@ -75,7 +75,7 @@ final class TroubleChapter {
     }
 
     private String withSwitch(String key) {
-        List<String> switches = brief.names().batterySwitches();
+        List<String> switches = brief.names().named(brief.names().batterySwitches());
         return switches.isEmpty() ? say(key + ".any") : say(key, switches);
     }
 

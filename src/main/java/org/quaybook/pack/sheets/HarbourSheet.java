@@ -21,6 +21,10 @@ import org.quaybook.record.TestSheet;
 /** For the office that supplies the power: what plugs in, is it tested, will it trip the post, what if it is unplugged. */
 final class HarbourSheet {
 
+    /** What an office asks for besides the trip times of RCDs. */
+    private static final List<TestKind> ASKED = List.of(
+            TestKind.LEAKAGE, TestKind.POLARITY, TestKind.EARTH_CONTINUITY, TestKind.INSULATION, TestKind.INLET_DEAD);
+
     private final SheetNotes notes;
     private final Shore shore;
 
@@ -29,11 +33,24 @@ final class HarbourSheet {
         this.shore = shore;
     }
 
-    Map<String, Object> facts() {
+    /** With all tests; and, if some have been done again since, without those. */
+    List<Map<String, Object>> facts() {
+        List<TestResult> all =
+                notes.job().tests().stream().filter(HarbourSheet::isAsked).toList();
+        List<TestResult> lasting = all.stream()
+                .filter(test -> all.stream().noneMatch(later -> later.replaces(test)))
+                .toList();
+        return all.equals(lasting)
+                ? List.of(facts(all, 0))
+                : List.of(facts(all, 0), facts(lasting, all.size() - lasting.size()));
+    }
+
+    private Map<String, Object> facts(List<TestResult> tested, int replaced) {
         return new Rows()
                 .put("plugs", plugs())
-                .put("rcds", rcds())
-                .put("tests", tests())
+                .put("rcds", rcds(tested))
+                .put("tests", tests(tested))
+                .put("replaced", replaced)
                 .put("load", load())
                 .put("starts", starts())
                 .put("lost", lost())
@@ -68,11 +85,12 @@ final class HarbourSheet {
     }
 
     /** RCDs that shore power passes or ends at, each with its trip times on shore power. */
-    private List<Map<String, Object>> rcds() {
+    private List<Map<String, Object>> rcds(List<TestResult> tested) {
         List<Map<String, Object>> rows = new ArrayList<>();
         for (Rcd rcd : notes.job().rcds()) {
-            List<TestResult> trips = notes.tests(TestKind.RCD_TRIP).stream()
-                    .filter(test -> test.of().contains(rcd.id()) && onShore(test))
+            List<TestResult> trips = tested.stream()
+                    .filter(test ->
+                            test.test() == TestKind.RCD_TRIP && test.of().contains(rcd.id()))
                     .toList();
             if (trips.isEmpty()) {
                 rows.add(rcd(rcd, "", ""));
@@ -83,6 +101,10 @@ final class HarbourSheet {
                     trip.on() == null ? "" : notes.words().date(trip.on()))));
         }
         return rows;
+    }
+
+    private static boolean isAsked(TestResult test) {
+        return ASKED.contains(test.test()) || (test.test() == TestKind.RCD_TRIP && onShore(test));
     }
 
     private static boolean onShore(TestResult test) {
@@ -110,15 +132,11 @@ final class HarbourSheet {
                         .toList());
     }
 
-    private List<Map<String, Object>> tests() {
+    private List<Map<String, Object>> tests(List<TestResult> tested) {
         List<Map<String, Object>> rows = new ArrayList<>();
-        for (TestKind kind : List.of(
-                TestKind.LEAKAGE,
-                TestKind.POLARITY,
-                TestKind.EARTH_CONTINUITY,
-                TestKind.INSULATION,
-                TestKind.INLET_DEAD)) {
-            List<TestResult> done = notes.tests(kind);
+        for (TestKind kind : ASKED) {
+            List<TestResult> done =
+                    tested.stream().filter(test -> test.test() == kind).toList();
             if (done.isEmpty()) {
                 rows.add(notes.blank(kind, List.of(), "").map());
             }

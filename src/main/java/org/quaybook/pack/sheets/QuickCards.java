@@ -1,8 +1,11 @@
 package org.quaybook.pack.sheets;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.quaybook.checks.Assessment;
+import org.quaybook.pack.guide.CardDetail;
 import org.quaybook.pack.guide.Palette;
 import org.quaybook.pack.guide.QuickCard;
 import org.quaybook.record.Branding;
@@ -11,6 +14,7 @@ import org.quaybook.record.FactSheet;
 import org.quaybook.record.RecordLink;
 import org.quaybook.record.Rows;
 import org.quaybook.render.DocumentInfo;
+import org.quaybook.render.Lazy;
 import org.quaybook.render.PageFit;
 import org.quaybook.render.QrCode;
 import org.quaybook.render.Resources;
@@ -32,15 +36,12 @@ public final class QuickCards {
     private QuickCards() {}
 
     /**
-     * Makes the card as a PDF.
+     * Makes the card as a PDF, in all its languages as full as fits in each.
      *
      * @param editions the languages in their order, at least one
      * @throws org.quaybook.render.RenderException if a language does not fit on its page, or a template is faulty
      */
     public static byte[] pdf(List<Edition> editions, Branding branding, Templates templates) {
-        List<String> pages = editions.stream()
-                .map(edition -> templates.fill("sheets/quick-card.ftlx", card(edition.assessment(), edition.words())))
-                .toList();
         Assessment it = editions.get(0).assessment();
         Words first = editions.get(0).words();
         String title = first.say("sheets.card.title", it.job().craft().name());
@@ -48,27 +49,34 @@ public final class QuickCards {
                 .put("title", title)
                 .put("language", first.language())
                 .put("palette", new Palette(branding).facts())
-                .put("paper", SheetPaper.of(it).card())
-                .put("pages", pages);
+                .put("paper", SheetPaper.of(it).card());
         DocumentInfo info = new DocumentInfo(
                 title,
                 it.installer().firm(),
                 first.say("sheets.card.subject"),
                 first.language(),
                 it.job().job().date());
-        return FIT.toPdf(
-                pages.size(),
-                size -> templates.fill(
-                        "sheets/quick-cards.ftlx", whole.put("size", size).map()),
-                info,
-                Resources.of(templates));
+        List<Function<String, String>> wordings = Arrays.stream(CardDetail.values())
+                .map(detail -> new Lazy<>(() -> pages(editions, detail, templates)))
+                .<Function<String, String>>map(pages -> size -> templates.fill(
+                        "sheets/quick-cards.ftlx",
+                        whole.put("pages", pages.get()).put("size", size).map()))
+                .toList();
+        return FIT.toPdf(editions.size(), wordings, info, Resources.of(templates));
     }
 
-    private static Map<String, Object> card(Assessment it, Words words) {
+    private static List<String> pages(List<Edition> editions, CardDetail detail, Templates templates) {
+        return editions.stream()
+                .map(edition ->
+                        templates.fill("sheets/quick-card.ftlx", card(edition.assessment(), edition.words(), detail)))
+                .toList();
+    }
+
+    private static Map<String, Object> card(Assessment it, Words words, CardDetail detail) {
         RecordLink link = RecordLink.of(it);
         return new Rows()
                 .put("facts", new FactSheet(it, words).all())
-                .put("card", QuickCard.of(it, words))
+                .put("card", QuickCard.of(it, words, detail))
                 .put("language", words.language())
                 .put("blocked", it.forbidsHandover())
                 .put("qr", QrCode.of(link.address()).toSvg(MODULE_MILLIMETRES))

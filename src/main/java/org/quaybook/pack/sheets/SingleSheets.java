@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import org.quaybook.checks.Assessment;
 import org.quaybook.job.Account;
 import org.quaybook.job.CraftKind;
@@ -25,13 +26,16 @@ import org.quaybook.text.Words;
 
 /**
  * A page each for those who ask for one thing only: the harbour or site office, the surveyor or insurer, the next
- * electrician before he travels. What the job does not say is a line to write on. Nothing of the owner is in them.
+ * electrician before he travels; several pages for an installation too large for one. What the job does not say is a line to write on. Nothing of the owner is in them.
  */
 public final class SingleSheets {
 
     /** Down to the least that is still read without effort on paper (common practice, no source). */
     private static final PageFit FIT =
             new PageFit(List.of("10.5", "10", "9.5", "9.25", "9", "8.75", "8.5", "8.25", "8", "7.75", "7.5"));
+
+    /** Of what does not fit on one page and so has room to be read without effort (common practice, no source). */
+    private static final String READING_SIZE = "9.5";
 
     /** Read from 15 cm away, the paper in the other hand (common practice, no source). */
     private static final double MODULE_MILLIMETRES = 0.5;
@@ -53,7 +57,7 @@ public final class SingleSheets {
     /**
      * The sheets of a job as PDFs by file name; the harbour's only where there is shore power.
      *
-     * @throws org.quaybook.render.RenderException if one does not fit on its page, or a template is faulty
+     * @throws org.quaybook.render.RenderException if a template is faulty
      */
     public static Map<String, byte[]> pdfs(Assessment it, Words words, Branding branding, Templates templates) {
         SingleSheets sheets = new SingleSheets(it, words, branding, templates);
@@ -75,14 +79,14 @@ public final class SingleSheets {
                         FIT.startingAt("9"),
                         "surveyor",
                         words.say("sheets.surveyor.title"),
-                        new SurveyorSheet(sheets.notes).facts()));
+                        List.of(new SurveyorSheet(sheets.notes).facts())));
         files.put(
                 "sheet-electrician.pdf",
                 sheets.pdf(
                         FIT.startingAt("9.5"),
                         "electrician",
                         words.say("sheets.electrician.title"),
-                        new ElectricianSheet(sheets.notes).facts()));
+                        List.of(new ElectricianSheet(sheets.notes).facts())));
         return files;
     }
 
@@ -106,7 +110,7 @@ public final class SingleSheets {
                 FIT.startingAt("9"),
                 "buyer",
                 words.say("sheets.buyer.title"),
-                new BuyerSheet(sheets.notes, accounts, seller).facts());
+                List.of(new BuyerSheet(sheets.notes, accounts, seller).facts()));
     }
 
     /** Last part of keys that differ by the kind of craft. */
@@ -114,12 +118,17 @@ public final class SingleSheets {
         return kind.name().toLowerCase(Locale.ROOT);
     }
 
-    private byte[] pdf(PageFit fit, String id, String title, Map<String, Object> sheet) {
+    /**
+     * Lays out a sheet.
+     *
+     * @param id names its template
+     * @param facts what is on it, the one that says most first: the first that fits on a page, else the last on several
+     */
+    private byte[] pdf(PageFit fit, String id, String title, List<Map<String, Object>> facts) {
         Discretion discretion = Discretion.ofOwner(it, words.say("record.blanked"));
         RecordLink link = RecordLink.of(it);
         Rows model = new Rows()
                 .put("facts", discretion.blank(new RecordFacts(it, words).all()))
-                .put("sheet", discretion.blank(sheet))
                 .put("id", id)
                 .put("title", title)
                 .put("language", words.language())
@@ -137,11 +146,20 @@ public final class SingleSheets {
                 words.say("guide.subject"),
                 words.language(),
                 it.job().job().date());
-        return fit.toPdf(
-                1,
-                size -> templates.fill(
-                        "sheets/sheet.ftlx", model.put("size", size).map()),
-                info,
-                Resources.of(templates));
+        List<Function<String, String>> onePage = facts.stream()
+                .map(discretion::blank)
+                .<Function<String, String>>map(sheet -> size -> filled(model, sheet, size, false))
+                .toList();
+        Object last = discretion.blank(facts.get(facts.size() - 1));
+        return fit.toPdf(onePage, () -> filled(model, last, READING_SIZE, true), info, Resources.of(templates));
+    }
+
+    private String filled(Rows model, Object sheet, String size, boolean runsOn) {
+        return templates.fill(
+                "sheets/sheet.ftlx",
+                model.put("sheet", sheet)
+                        .put("size", size)
+                        .put("runsOn", runsOn)
+                        .map());
     }
 }

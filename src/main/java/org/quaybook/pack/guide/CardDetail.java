@@ -1,0 +1,41 @@
+package org.quaybook.pack.guide;
+
+/**
+ * How much the quick card says of a large installation, the fullest first. What it leaves out stands in the guide, under the
+ * heading that the card names; that something has to be switched off is never left out.
+ */
+public enum CardDetail {
+    /** Each switch in a step of its own, with its place; all that stays on. */
+    FULL(Integer.MAX_VALUE, true, true),
+    /** Switches that follow one another at one place in a step together; of what stays on, what takes most. */
+    GROUPED(3, true, true),
+    /** The switches to turn off in danger by their tags in one step. */
+    TAGGED(2, false, true),
+    /** How many switches there are, and where they are listed. */
+    COUNTED(1, false, false);
+
+    private final int named;
+    private final boolean places;
+    private final boolean tags;
+
+    CardDetail(int named, boolean places, boolean tags) {
+        this.named = named;
+        this.places = places;
+        this.tags = tags;
+    }
+
+    /** How many names of a list of appliances are said at most. */
+    int named() {
+        return named;
+    }
+
+    /** Whether each switch is named with its place. */
+    boolean places() {
+        return places;
+    }
+
+    /** Whether each switch is named, if need be by its tag alone. */
+    boolean tags() {
+        return tags;
+    }
+}
