@@ -16,7 +16,8 @@ import org.xhtmlrenderer.render.PageBox;
 
 /**
  * Where pages must begin so that a table over several of them leaves no row alone: at least two stand at each side of a
- * break, the first ones with what heads the table. Two is common practice for lines of a paragraph, no source for rows.
+ * break, the first ones with what heads the table. A table that avoids a break before itself begins on the page of what
+ * heads it, however long it is. Two is common practice for lines of a paragraph, no source for rows.
  */
 final class TableBreaks {
 
@@ -78,6 +79,9 @@ final class TableBreaks {
         }
         int first = page(rows.get(0));
         int last = page(rows.get(rows.size() - 1));
+        if (avoids(table, CSSName.PAGE_BREAK_BEFORE) && page(beginning(table)) < first) {
+            return begin(table);
+        }
         if (first == last) {
             return null;
         }
@@ -112,6 +116,12 @@ final class TableBreaks {
 
     /** The first of those that must stay with the table; nothing if a page begins there already. */
     private @Nullable Element begin(Box table) {
+        Box begin = beginning(table);
+        boolean onNewPage = begin.getParent() == null || beginsPage(begin);
+        return onNewPage ? null : begin.getElement();
+    }
+
+    private static Box beginning(Box table) {
         Box begin = table;
         while (begin.getParent() != null) {
             Box parent = begin.getParent();
@@ -124,8 +134,7 @@ final class TableBreaks {
                 break;
             }
         }
-        boolean onNewPage = begin.getParent() == null || beginsPage(begin);
-        return onNewPage ? null : begin.getElement();
+        return begin;
     }
 
     private static boolean staysWith(Box before, Box after) {

@@ -6,22 +6,29 @@ package org.quaybook.pack.guide;
  */
 public enum CardDetail {
     /** Each switch in a step of its own, with its place; all that stays on. */
-    FULL(Integer.MAX_VALUE, true, true),
+    FULL(5, Integer.MAX_VALUE, true, true),
     /** Switches that follow one another at one place in a step together; of what stays on, what takes most. */
-    GROUPED(3, true, true),
+    GROUPED(5, 3, true, true),
     /** The switches to turn off in danger by their tags in one step. */
-    TAGGED(2, false, true),
+    TAGGED(4, 2, false, true),
     /** How many switches there are, and where they are listed. */
-    COUNTED(1, false, false);
+    COUNTED(2, 1, false, false);
 
+    private final int runs;
     private final int named;
     private final boolean places;
     private final boolean tags;
 
-    CardDetail(int named, boolean places, boolean tags) {
+    CardDetail(int runs, int named, boolean places, boolean tags) {
+        this.runs = runs;
         this.named = named;
         this.places = places;
         this.tags = tags;
+    }
+
+    /** Of how many appliances at most it says how long they run. */
+    public int runs() {
+        return runs;
     }
 
     /** How many names of a list of appliances are said at most. */

@@ -45,6 +45,7 @@ final class GuideModel {
     Map<String, Object> printed(PageFormat format, CardSetting card, Set<Integer> closeChapters) {
         Map<String, Object> printed = part("whole", format);
         printed.put("card", card(card.detail()));
+        printed.put("cardRuns", card.detail().runs());
         printed.put("cardSize", card.size());
         printed.put("closeChapters", List.copyOf(closeChapters));
         return printed;
@@ -59,6 +60,7 @@ final class GuideModel {
     Map<String, Object> cards(PageFormat format, CardDetail detail, List<String> cardSizes) {
         Map<String, Object> cards = part("cards", format);
         cards.put("card", card(detail));
+        cards.put("cardRuns", detail.runs());
         cards.put("cardSizes", cardSizes);
         return cards;
     }
@@ -108,6 +110,7 @@ final class GuideModel {
                 .put("chapters", new Chapters(brief, branding).rows())
                 .put("tips", tips())
                 .put("card", card(CardDetail.FULL))
+                .put("cardRuns", CardDetail.FULL.runs())
                 .put("safety", new SafetyChapter(brief).facts())
                 .put("run", run.facts())
                 .put("search", run.search())

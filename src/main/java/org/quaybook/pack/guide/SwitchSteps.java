@@ -10,6 +10,9 @@ final class SwitchSteps {
     /** So many are named whatever the room. */
     private static final int FEW = 3;
 
+    /** More than these are not named where nobody is in danger: the step for danger names them, in type that is larger then. */
+    private static final int MANY = 12;
+
     /** So many places are said beside the tags; more are looked up. */
     private static final int FEW_PLACES = 4;
 
@@ -28,7 +31,8 @@ final class SwitchSteps {
      */
     void battery(Lines steps, String key) {
         List<Isolator> switches = brief.names().batterySwitches();
-        if (detail.places() || switches.size() <= FEW) {
+        boolean fits = detail == CardDetail.FULL || (detail.places() && switches.size() <= MANY);
+        if (fits || switches.size() <= FEW) {
             named(switches).forEach(one -> steps.say(key, one));
         } else {
             steps.say(key + "-all", switches.size());

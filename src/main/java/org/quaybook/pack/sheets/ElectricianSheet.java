@@ -209,7 +209,7 @@ final class ElectricianSheet {
         }
         Given.maybe(notes.job().bank().lugHole())
                 .ifPresent(hole -> sizes().forEach(size -> bring.add(notes.say("bring.lugs", size, hole))));
-        notes.it().figures().fuses().forEach(fuse -> bringFuse(fuse, bring));
+        bring.addAll(fuses());
         bring.add(notes.say(
                 "bring.clamp", notes.it().figures().inverter().worstCurrent().stated()));
         Given.maybe(notes.job().inverter().output().voltage())
@@ -247,16 +247,25 @@ final class ElectricianSheet {
                 .toList();
     }
 
-    private void bringFuse(FuseFigures fuse, List<String> bring) {
-        if (!fuse.familyFitted() || !fuse.ratingFitted() || fuse.family().isEmpty() || fuse.fuse() == null) {
-            return;
+    /** Those of one kind that lie in one place, or of which none is there, on a line. */
+    private List<String> fuses() {
+        Map<List<String>, List<String>> ids = new LinkedHashMap<>();
+        for (FuseFigures fuse : notes.it().figures().fuses()) {
+            if (fuse.familyFitted() && fuse.ratingFitted() && fuse.family().isPresent() && fuse.fuse() != null) {
+                String kind =
+                        notes.say("pair", notes.words().term(fuse.family().orElseThrow()), notes.bare(fuse.rating()));
+                String spare =
+                        SheetNotes.text(Objects.requireNonNull(fuse.fuse()).spare());
+                ids.computeIfAbsent(List.of(kind, spare), none -> new ArrayList<>())
+                        .add(fuse.id());
+            }
         }
-        String spare = SheetNotes.text(Objects.requireNonNull(fuse.fuse()).spare());
-        String kind = notes.say("pair", notes.words().term(fuse.family().orElseThrow()), notes.bare(fuse.rating()));
-        bring.add(
-                spare.isEmpty()
-                        ? notes.say("bring.fuse", fuse.id(), kind)
-                        : notes.say("bring.fuse.aboard", fuse.id(), kind, spare));
+        List<String> fuses = new ArrayList<>();
+        ids.forEach((kind, of) -> fuses.add(
+                kind.get(1).isEmpty()
+                        ? notes.say("bring.fuse", of, kind.get(0))
+                        : notes.say("bring.fuse.aboard", of, kind.get(0), kind.get(1))));
+        return fuses;
     }
 
     private List<Map<String, Object>> baseline() {

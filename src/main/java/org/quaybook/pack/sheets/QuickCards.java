@@ -77,6 +77,7 @@ public final class QuickCards {
         return new Rows()
                 .put("facts", new FactSheet(it, words).all())
                 .put("card", QuickCard.of(it, words, detail))
+                .put("cardRuns", detail.runs())
                 .put("language", words.language())
                 .put("blocked", it.forbidsHandover())
                 .put("qr", QrCode.of(link.address()).toSvg(MODULE_MILLIMETRES))
