@@ -36,10 +36,10 @@ class PageFitTest {
                 .startingAt(usual)
                 .toPdf(
                         1,
-                        size -> {
+                        List.of(size -> {
                             tried.add(size);
                             return lines(count, size);
-                        },
+                        }),
                         INFO,
                         Resources.none());
         try (PrintedPdf printed = new PrintedPdf(pdf)) {
@@ -88,5 +88,46 @@ class PageFitTest {
     @Test
     void theUsualSizeIsOneOfThem() {
         assertThatIllegalArgumentException().isThrownBy(() -> new PageFit(SIZES).startingAt("13"));
+    }
+
+    /** 40 lines fit at 6 points, 24 at 10, 20 at 12: as above. */
+    @ParameterizedTest
+    @CsvSource({"20, 12 p.", "24, 10 p.", "41, 10 p."})
+    void theFirstWordingThatFitsIsSet(int count, String expected) throws IOException {
+        byte[] pdf = new PageFit(SIZES)
+                .toPdf(
+                        1,
+                        List.of(
+                                size -> lines(count, size).replace("</p>", " p.</p>"),
+                                size -> lines(24, size).replace("</p>", " p.</p>")),
+                        INFO,
+                        Resources.none());
+        try (PrintedPdf printed = new PrintedPdf(pdf)) {
+            assertThat(printed.pages()).isEqualTo(1);
+            assertThat(printed.text().strip().lines())
+                    .hasSize(Math.min(count, 24))
+                    .containsOnly(expected);
+        }
+    }
+
+    /** At 12 points 20 lines fill a page: 61 need four. */
+    @ParameterizedTest
+    @CsvSource({"40, 1, 6", "41, 3, 12", "60, 3, 12", "61, 4, 12"})
+    void whatDoesNotFitOnOnePageRunsOn(int count, int pages, String size) throws IOException {
+        List<String> asked = new ArrayList<>();
+        byte[] pdf = new PageFit(SIZES)
+                .toPdf(
+                        List.of(any -> lines(count, any)),
+                        () -> {
+                            asked.add("12");
+                            return lines(count, "12");
+                        },
+                        INFO,
+                        Resources.none());
+        try (PrintedPdf printed = new PrintedPdf(pdf)) {
+            assertThat(printed.pages()).isEqualTo(pages);
+            assertThat(printed.text().strip().lines()).hasSize(count).containsOnly(size);
+        }
+        assertThat(asked).hasSize(pages == 1 ? 0 : 1);
     }
 }

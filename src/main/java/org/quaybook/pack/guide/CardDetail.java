@@ -9,8 +9,8 @@ public enum CardDetail {
     FULL(5, Integer.MAX_VALUE, true, true),
     /** Switches that follow one another at one place in a step together; of what stays on, what takes most. */
     GROUPED(5, 3, true, true),
-    /** The switches to turn off in danger by their tags in one step. */
-    TAGGED(4, 2, false, true),
+    /** All else cut short, so that the step for danger can name each switch by its tag. */
+    TAGGED(2, 1, false, true),
     /** How many switches there are, and where they are listed. */
     COUNTED(2, 1, false, false);
 

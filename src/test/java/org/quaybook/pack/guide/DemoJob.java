@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.quaybook.checks.Assessment;
@@ -39,6 +40,19 @@ public record DemoJob(Assessment assessment, Branding branding) {
             throw new IllegalArgumentException(name + " has no " + find);
         }
         return of(folder, find.isEmpty() ? text : text.replace(find, replacement));
+    }
+
+    /** @param added what follows each of the lines, which must occur */
+    public static DemoJob changed(String name, Map<String, String> added) {
+        Path folder = Path.of("demo-jobs", name);
+        String text = read(folder.resolve("job.yaml"));
+        for (Map.Entry<String, String> entry : added.entrySet()) {
+            if (!text.contains("\n" + entry.getKey())) {
+                throw new IllegalArgumentException(name + " has no " + entry.getKey());
+            }
+            text = text.replace("\n" + entry.getKey(), "\n" + entry.getKey() + entry.getValue());
+        }
+        return of(folder, text);
     }
 
     /** What no document of it cuts by the end of a line: the installer's telephone number and the date of handing over. */

@@ -46,7 +46,8 @@ class GuideAdviceTest {
         Briefing brief = brief(DemoJob.of(demo));
         Job job = brief.job();
         for (List<String> steps : List.of(
-                list(new SafetyChapter(brief).facts(), "shock"), list(new QuickCard(brief).facts(), "danger"))) {
+                list(new SafetyChapter(brief).facts(), "shock"),
+                list(new QuickCard(brief, CardDetail.FULL).facts(), "danger"))) {
             String all = String.join(" ", steps).toLowerCase(Locale.ROOT);
             assertThat(all).contains("turn off s1");
             assertThat(all.contains("pull the lead")).isEqualTo(job.shore() != null);
@@ -96,7 +97,8 @@ class GuideAdviceTest {
     @ParameterizedTest
     @FieldSource("org.quaybook.DemoJobs#ALL")
     void whenTheAlarmSoundsTheLargestGoesOffAtOnce(String demo) {
-        assertThat(list(new QuickCard(brief(DemoJob.of(demo))).facts(), "alarm").get(0))
+        assertThat(list(new QuickCard(brief(DemoJob.of(demo)), CardDetail.FULL).facts(), "alarm")
+                        .get(0))
                 .matches("Switch off .* at once\\.");
     }
 
@@ -105,7 +107,7 @@ class GuideAdviceTest {
     void cardAndChapterLeaveTheSameThingsOn(String demo) {
         Briefing brief = brief(DemoJob.of(demo));
         String chapter = String.join(" ", list(new AwayChapter(brief).facts(), "before"));
-        String card = String.join(" ", list(new QuickCard(brief).facts(), "leave"));
+        String card = String.join(" ", list(new QuickCard(brief, CardDetail.FULL).facts(), "leave"));
         boolean leftOn = !brief.figures().absence().leftOn().isEmpty();
         for (String text : List.of(chapter, card)) {
             assertThat(text).contains("Switch off the inverter");

@@ -160,7 +160,7 @@ class GuideFitsCraftTest {
     private static String text(DemoJob job, Words words) {
         Edition edition = new Edition(job.assessment(), words);
         Map<String, Object> model = new GuideModel(edition.assessment(), edition.words(), job.branding())
-                .printed(PageFormat.A5, "9", Set.of());
+                .printed(PageFormat.A5, new CardSetting(CardDetail.FULL, "9"), Set.of());
         return Templates.builtIn()
                 .fill("guide/guide.ftlx", model)
                 .replaceAll("(?s)<style.*?</style>", " ")

@@ -116,7 +116,7 @@ class ReadingGradeTest {
                 .fill(
                         "guide/guide.ftlx",
                         new GuideModel(job.assessment(), DemoJob.WORDS, job.branding())
-                                .printed(PageFormat.A5, "10", Set.of())));
+                                .printed(PageFormat.A5, new CardSetting(CardDetail.FULL, "10"), Set.of())));
         Map<String, List<String>> chapters = new LinkedHashMap<>();
         NodeList divisions = guide.getElementsByTagName("div");
         for (int i = 0; i < divisions.getLength(); i++) {

@@ -14,6 +14,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.junit.jupiter.api.AfterAll;
@@ -23,6 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.job.Job;
+import org.quaybook.pack.guide.CardDetail;
 import org.quaybook.pack.guide.DemoJob;
 import org.quaybook.pack.guide.PageRules;
 import org.quaybook.pack.guide.PrintedGuide;
@@ -107,7 +111,7 @@ class QuickCardsTest {
         String guide = text(DemoJob.of(demo).guide(), false);
         String card = text(printed(demo).bytes(), false);
         Map<String, Object> steps =
-                org.quaybook.pack.guide.QuickCard.of(DemoJob.of(demo).assessment(), DemoJob.WORDS);
+                org.quaybook.pack.guide.QuickCard.of(DemoJob.of(demo).assessment(), DemoJob.WORDS, CardDetail.FULL);
         assertThat(steps).hasSize(5);
         for (Object list : steps.values()) {
             for (Object step : (List<?>) list) {
@@ -207,16 +211,97 @@ class QuickCardsTest {
         }
     }
 
-    /** Places as long as a job may hold would spill: that is said, not clipped. */
+    /** A place as long as a job may hold would spill: that is said, not clipped. */
     @Test
     void refusesWhatDoesNotFit() {
         DemoJob wordy = DemoJob.changed(
-                "lantern-moth", "where: above the battery box", "where: " + "behind the third locker ".repeat(70));
+                "lantern-moth", "  where: engine room, port side", "  where: " + "behind the third locker ".repeat(70));
         assertThatExceptionOfType(RenderException.class)
                 .isThrownBy(() -> card(wordy, DemoJob.WORDS))
                 .satisfies(e -> assertThat(e.diagnostics())
                         .extracting(fault -> fault.message().key())
                         .containsExactly(RenderMessage.TOO_MANY_PAGES));
+    }
+
+    /** The barge with more switches, of its battery and of its panels by turns. */
+    private static DemoJob switches(int many, int places) {
+        return DemoJob.changed(
+                "lantern-moth",
+                "isolators:\n",
+                "isolators:\n"
+                        + IntStream.rangeClosed(1, many)
+                                .mapToObj(i -> "  - { id: X" + i + ", name: Feeder, where: locker " + i % places
+                                        + ", isolates: [" + (i % 4 == 0 ? "solar" : "bank") + "] }\n")
+                                .collect(Collectors.joining()));
+    }
+
+    private static String inDanger(String text) {
+        return text.substring(text.indexOf("Get everybody out"), text.indexOf("Call for help"));
+    }
+
+    /** Each as often as another in the box for danger, panels before the battery; nothing is left to be guessed. */
+    @ParameterizedTest
+    @CsvSource({"12, 1", "12, 3", "12, 12", "40, 1", "40, 40"})
+    void namesEachOfManySwitchesInDanger(int many, int places) throws IOException {
+        DemoJob job = switches(many, places);
+        for (String language : Words.languages()) {
+            try (PrintedGuide card = new PrintedGuide(card(job, Words.of(language)))) {
+                assertThat(card.pages()).as(language).isEqualTo(1);
+                assertThat(QrReader.read(card.image(1, 200)))
+                        .containsExactly(RecordLink.of(job.assessment()).address());
+            }
+        }
+        String danger = inDanger(text(card(job, DemoJob.WORDS), false));
+        List<Integer> named = Pattern.compile("\\bX(\\d+)\\b")
+                .matcher(danger)
+                .results()
+                .map(found -> Integer.parseInt(found.group(1)))
+                .toList();
+        List<Integer> panels =
+                IntStream.rangeClosed(1, many).filter(i -> i % 4 == 0).boxed().toList();
+        List<Integer> battery =
+                IntStream.rangeClosed(1, many).filter(i -> i % 4 != 0).boxed().toList();
+        assertThat(named)
+                .containsExactlyElementsOf(
+                        Stream.concat(panels.stream(), battery.stream()).toList());
+        assertThat(danger).doesNotContain("null", "{");
+    }
+
+    /** By hand: of 400 every fourth is of the panels; the barge has one switch of its battery and one of its shore lead. */
+    @Test
+    void countsSwitchesThatNoCardHasRoomFor() throws IOException {
+        DemoJob job = switches(400, 90);
+        String text = text(card(job, DemoJob.WORDS), false);
+        assertThat(inDanger(text))
+                .contains(
+                        "Turn off all 100 switches of the solar panels. The guide lists them under “Stay safe”.",
+                        "Turn off all 301 battery switches. The guide lists them under “Stay safe”.");
+        assertThat(text).contains("Turn on all 301 battery switches.");
+        try (PrintedGuide card = new PrintedGuide(card(job, DemoJob.WORDS))) {
+            assertThat(card.pages()).isEqualTo(1);
+        }
+    }
+
+    /** What stays on: the one that takes most by name, how many more, and where they stand. */
+    @Test
+    void saysOfManyThatStayOnWhichTakesMost() throws IOException {
+        DemoJob job = DemoJob.changed(
+                "lantern-moth",
+                "appliances:\n",
+                "appliances:\n"
+                        + IntStream.rangeClosed(1, 30)
+                                .mapToObj(i -> "  - { name: Ventilator " + i
+                                        + " behind the panelling of the long saloon, power: " + (700 + i)
+                                        + " W (plate), left-on: yes }\n")
+                                .collect(Collectors.joining()));
+        int more = job.assessment().figures().absence().leftOn().size();
+        try (PrintedGuide card = new PrintedGuide(card(job, DemoJob.WORDS))) {
+            assertThat(card.pages()).isEqualTo(1);
+            assertThat(card.flowing())
+                    .contains("must run: Ventilator 30 behind the panelling of the long saloon")
+                    .containsPattern(" and (" + (more - 1) + "|" + (more - 3)
+                            + ") more, listed in the guide under “Leaving the boat”\\.");
+        }
     }
 
     @Test

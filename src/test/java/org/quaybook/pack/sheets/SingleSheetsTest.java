@@ -1,23 +1,29 @@
 package org.quaybook.pack.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.IntFunction;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.quaybook.checks.Assessment;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.Figure;
@@ -29,8 +35,6 @@ import org.quaybook.pack.guide.PrintedGuide;
 import org.quaybook.pack.guide.PrintedGuide.Letter;
 import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
-import org.quaybook.render.RenderException;
-import org.quaybook.render.RenderMessage;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
 
@@ -42,6 +46,21 @@ class SingleSheetsTest {
     private static final String ELECTRICIAN = "sheet-electrician.pdf";
 
     private static final Words WORDS = DemoJob.WORDS;
+
+    /** Of what may be long. */
+    private static final List<String> HEADINGS = Stream.of(
+                    "harbour.rcds",
+                    "harbour.tests",
+                    "surveyor.open",
+                    "surveyor.scope",
+                    "surveyor.ac",
+                    "surveyor.tests",
+                    "surveyor.policy",
+                    "electrician.baseline",
+                    "electrician.scope",
+                    "electrician.changed")
+            .map(key -> "sheets." + key)
+            .toList();
 
     private static final Map<String, Map<String, PrintedGuide>> PRINTED = new ConcurrentHashMap<>();
 
@@ -375,19 +394,138 @@ class SingleSheetsTest {
         }
     }
 
-    /** A sheet that would spill is refused by name, never clipped. */
+    private static String more(int many, IntFunction<String> line) {
+        return IntStream.rangeClosed(1, many)
+                .mapToObj(i -> "  - " + line.apply(i) + "\n")
+                .collect(Collectors.joining());
+    }
+
+    /** The tug as a motor yacht: so many more circuits, each with its RCD, tested. */
+    private static DemoJob yacht(int many) {
+        String job = "persimmon-tug";
+        return DemoJob.changed(
+                job,
+                Map.of(
+                        "rcds:\n",
+                        more(many, i -> "{ id: RX" + i + ", rating: 30 mA, type: A, source: inverter, where: board }"),
+                        "ac-circuits:\n",
+                        more(
+                                many,
+                                i -> "{ id: AX" + i + ", name: Cabin light " + i
+                                        + " port, breaker: 10 A, curve: B, cable: 2.5 mm2, source: inverter, rcd: RX"
+                                        + i + " }"),
+                        "tests:\n",
+                        more(
+                                many,
+                                i -> "{ test: insulation, of: [AX" + i + "], result: " + (100 + i)
+                                        + " Mohm, on: 2026-07-01, instrument: NK-M1 }"),
+                        "scope:\n",
+                        more(many, i -> "Old wire " + i + " aft")));
+    }
+
+    /** How often each number is found, which each is to be equally often. */
+    private static void assertEach(String text, String pattern, int many, int times) {
+        List<Integer> found = Pattern.compile(pattern)
+                .matcher(text)
+                .results()
+                .map(match -> Integer.parseInt(match.group(1)))
+                .sorted()
+                .toList();
+        assertThat(found)
+                .as(pattern)
+                .containsExactlyElementsOf(IntStream.rangeClosed(1, many)
+                        .boxed()
+                        .flatMap(i -> Collections.nCopies(times, i).stream())
+                        .toList());
+    }
+
+    /** Nothing is lost or told twice where pages meet; counts by hand. */
+    @ParameterizedTest
+    @ValueSource(ints = {14, 40})
+    void runsOnOverPages(int many) throws IOException {
+        Map<String, PrintedGuide> sheets = printed(yacht(many));
+        PrintedGuide surveyor = Objects.requireNonNull(sheets.get(SURVEYOR));
+        String text = text(surveyor);
+        assertThat(surveyor.pages()).isGreaterThan(1);
+        assertEach(text, "\\bAX(\\d+) Cabin light", many, 1);
+        assertEach(text, "\\bRCD RX(\\d+): 30 mA", many, 1);
+        assertEach(text, "Cabin light (\\d+) port", many, 1);
+        assertEach(text, "insulation resistance: AX(\\d+) 1\\d\\d MΩ", many, 1);
+        assertEach(text, "RCD trip time: RX(\\d+) \\(inverter\\)", many, 1);
+        assertEach(text, "Old wire (\\d+) aft", many, 1);
+        assertThat(surveyor.flowing().indexOf("Open points")).isLessThan(text.indexOf("Protection of the bank"));
+        String harbour = text(Objects.requireNonNull(sheets.get(HARBOUR)));
+        assertEach(harbour, "insulation resistance: AX(\\d+) 1\\d\\d MΩ", many, 1);
+        assertEach(harbour, "\\bRX(\\d+) 30 mA", many, 1);
+        assertThat(harbour.indexOf("Please do not unplug")).isLessThan(harbour.indexOf("insulation resistance: AX"));
+        assertEach(text(Objects.requireNonNull(sheets.get(ELECTRICIAN))), "Old wire (\\d+) aft", many, 1);
+        String address = RecordLink.of(yacht(many).assessment()).address();
+        for (PrintedGuide sheet : sheets.values()) {
+            assertThat(QrReader.read(sheet.image(1, 150))).containsExactly(address);
+        }
+    }
+
+    /** Pages tell their number and of what they are; tables begin with their heads on each; no heading ends a page. */
+    @ParameterizedTest
+    @MethodSource("org.quaybook.text.Words#languages")
+    void pagesTellWhatTheyAreOf(String language) {
+        Words words = Words.of(language);
+        DemoJob job = yacht(40);
+        SingleSheets.pdfs(job.assessment(), words, job.branding(), Templates.builtIn())
+                .forEach((name, pdf) -> assertPages(name, new PrintedGuide(pdf), words));
+    }
+
+    private static void assertPages(String name, PrintedGuide sheet, Words words) {
+        assertThat(sheet.pages()).as(name).isGreaterThan(1);
+        String title = sheet.text(1).lines().findFirst().orElseThrow();
+        for (int page = 1; page <= sheet.pages(); page++) {
+            List<String> lines = sheet.text(page)
+                    .replace('\u00a0', ' ')
+                    .lines()
+                    .filter(line -> !line.isBlank())
+                    .map(String::strip)
+                    .toList();
+            String as = words.language() + " " + name + " " + page;
+            assertThat(lines.get(lines.size() - 1))
+                    .as(as)
+                    .endsWith(words.say("sheets.page", page, sheet.pages()))
+                    .contains("NEG8-KHQN");
+            assertThat(HEADINGS.stream().map(words::say)).as(as).doesNotContain(lines.get(lines.size() - 2));
+            if (page > 1) {
+                assertThat(lines.get(0)).as(as).contains("Persimmon Tug", "26-140");
+                assertThat(title).as(as).startsWith(lines.get(0).substring(0, 12));
+            }
+            if (lines.stream().anyMatch(line -> line.matches("AX\\d+ Cabin light.*"))) {
+                assertThat(lines)
+                        .as(as)
+                        .anyMatch(
+                                line -> line.startsWith(words.say("sheets.id") + " " + words.say("sheets.name") + " "));
+            }
+            for (Letter letter : sheet.letters(page)) {
+                assertThat(letter.size()).as(as).isGreaterThanOrEqualTo(8);
+                assertThat(letter.x()).as(as).isBetween(11.5, 198.0);
+                assertThat(letter.y()).as(as).isBetween(8.0, 289.0);
+            }
+        }
+    }
+
+    /** Forty rounds of a yearly test: the office reads the last, and how many came before. */
     @Test
-    void refusesWhatDoesNotFit() {
-        DemoJob wordy = DemoJob.changed(
-                "lantern-moth",
-                "scope:\n",
-                "scope:\n"
-                        + "  - The old wiring behind the panels of the saloon, neither opened nor tested\n".repeat(90));
-        assertThatExceptionOfType(RenderException.class)
-                .isThrownBy(() -> pdfs(wordy))
-                .satisfies(e -> assertThat(e.diagnostics())
-                        .extracting(fault -> fault.message().key())
-                        .containsExactly(RenderMessage.TOO_MANY_PAGES));
+    void theHarbourReadsWhatATestSaysNow() {
+        DemoJob old = DemoJob.changed(
+                "persimmon-tug",
+                "tests:\n",
+                "tests:\n"
+                        + more(
+                                40,
+                                i -> "{ test: insulation, of: [A1], result: " + (100 + i) + " Mohm, on: " + (1980 + i)
+                                        + "-07-01, instrument: NK-M1 }"));
+        PrintedGuide sheet = Objects.requireNonNull(printed(old).get(HARBOUR));
+        assertThat(sheet.pages()).isEqualTo(1);
+        assertThat(text(sheet))
+                .contains("140 MΩ", "60 MΩ", "Left out because a later test says how it is now: 39.")
+                .doesNotContain("139 MΩ", "101 MΩ");
+        assertEach(text(Objects.requireNonNull(printed(old).get(SURVEYOR))), "\\b1([0-4]\\d) MΩ", 40, 1);
     }
 
     @Test
