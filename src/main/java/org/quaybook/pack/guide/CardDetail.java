@@ -6,22 +6,26 @@ package org.quaybook.pack.guide;
  */
 public enum CardDetail {
     /** Each switch in a step of its own, with its place; all that stays on. */
-    FULL(5, Integer.MAX_VALUE, true, true),
+    FULL(5, Integer.MAX_VALUE, true, true, true),
     /** Switches that follow one another at one place in a step together; of what stays on, what takes most. */
-    GROUPED(5, 3, true, true),
-    /** All else cut short, so that the step for danger can name each switch by its tag. */
-    TAGGED(2, 1, false, true),
+    GROUPED(5, 3, true, true, true),
+    /** Places only where somebody is in danger, all else cut short. */
+    PLACED(3, 1, false, true, true),
+    /** In danger the tags alone, in one step. */
+    TAGGED(2, 1, false, false, true),
     /** How many switches there are, and where they are listed. */
-    COUNTED(2, 1, false, false);
+    COUNTED(2, 1, false, false, false);
 
     private final int runs;
     private final int named;
+    private final boolean everywhere;
     private final boolean places;
     private final boolean tags;
 
-    CardDetail(int runs, int named, boolean places, boolean tags) {
+    CardDetail(int runs, int named, boolean everywhere, boolean places, boolean tags) {
         this.runs = runs;
         this.named = named;
+        this.everywhere = everywhere;
         this.places = places;
         this.tags = tags;
     }
@@ -36,12 +40,17 @@ public enum CardDetail {
         return named;
     }
 
-    /** Whether each switch is named with its place. */
+    /** Whether each switch is named with its place in every box. */
+    boolean everywhere() {
+        return everywhere;
+    }
+
+    /** Whether each switch is named with its place where somebody is in danger. */
     boolean places() {
         return places;
     }
 
-    /** Whether each switch is named, if need be by its tag alone. */
+    /** Whether each switch is named there, if need be by its tag alone. */
     boolean tags() {
         return tags;
     }

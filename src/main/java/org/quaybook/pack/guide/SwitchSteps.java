@@ -31,7 +31,7 @@ final class SwitchSteps {
      */
     void battery(Lines steps, String key) {
         List<Isolator> switches = brief.names().batterySwitches();
-        boolean fits = detail == CardDetail.FULL || (detail.places() && switches.size() <= MANY);
+        boolean fits = detail == CardDetail.FULL || (detail.everywhere() && switches.size() <= MANY);
         if (fits || switches.size() <= FEW) {
             named(switches).forEach(one -> steps.say(key, one));
         } else {

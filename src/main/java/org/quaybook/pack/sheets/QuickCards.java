@@ -57,12 +57,25 @@ public final class QuickCards {
                 first.language(),
                 it.job().job().date());
         List<Function<String, String>> wordings = Arrays.stream(CardDetail.values())
-                .map(detail -> new Lazy<>(() -> pages(editions, detail, templates)))
-                .<Function<String, String>>map(pages -> size -> templates.fill(
-                        "sheets/quick-cards.ftlx",
-                        whole.put("pages", pages.get()).put("size", size).map()))
+                .map(detail -> new Lazy<>(() ->
+                        Map.of("pages", pages(editions, detail, templates), "mostSteps", mostSteps(editions, detail))))
+                .<Function<String, String>>map(cards -> size -> {
+                    cards.get().forEach(whole::put);
+                    return templates.fill(
+                            "sheets/quick-cards.ftlx", whole.put("size", size).map());
+                })
                 .toList();
         return FIT.toPdf(editions.size(), wordings, info, Resources.of(templates));
+    }
+
+    /** Of the longest list, that for danger; numbers of two digits need more room. */
+    private static int mostSteps(List<Edition> editions, CardDetail detail) {
+        return editions.stream()
+                .map(edition -> QuickCard.of(edition.assessment(), edition.words(), detail)
+                        .get("danger"))
+                .mapToInt(steps -> ((List<?>) steps).size())
+                .max()
+                .orElse(0);
     }
 
     private static List<String> pages(List<Edition> editions, CardDetail detail, Templates templates) {

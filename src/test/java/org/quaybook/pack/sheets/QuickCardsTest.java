@@ -267,6 +267,13 @@ class QuickCardsTest {
         assertThat(danger).doesNotContain("null", "{");
     }
 
+    /** Seven at as many places have a step each; a number of two digits stands on one line with its point. */
+    @Test
+    void numbersOfTwoDigitsAreNotBroken() {
+        String danger = inDanger(text(card(switches(7, 7), DemoJob.WORDS), false));
+        assertThat(danger).contains("9. Turn off X6 Feeder (locker 6)", "10. Turn off X7 Feeder (locker 0)");
+    }
+
     /** By hand: of 400 every fourth is of the panels; the barge has one switch of its battery and one of its shore lead. */
     @Test
     void countsSwitchesThatNoCardHasRoomFor() throws IOException {
