@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.quaybook.checks.Assessment;
 import org.quaybook.job.SealKey;
 import org.quaybook.pack.changes.Changes;
@@ -13,6 +12,7 @@ import org.quaybook.pack.changes.IssuedBefore;
 import org.quaybook.pack.changes.IssuedPacks;
 import org.quaybook.pack.guide.GuidePage;
 import org.quaybook.pack.guide.GuidePages;
+import org.quaybook.pack.pictures.Pictures;
 import org.quaybook.proof.Digest;
 import org.quaybook.record.Branding;
 import org.quaybook.record.DueDates;
@@ -31,7 +31,7 @@ import org.quaybook.render.Templates;
 final class RecordFiles {
 
     private static final String PUBLISHED = "record/";
-    private static final List<String> DIAGRAMS = List.of("batterySide", "mainsSide", "circuits", "symbols");
+    private static final List<String> DIAGRAMS = List.of("batterySide", "mainsSide", "symbols");
 
     private final Branding branding;
     private final Templates templates;
@@ -187,7 +187,7 @@ final class RecordFiles {
 
     private static List<InlineSvg> diagrams(Map<String, InlineSvg> pictures) {
         return DIAGRAMS.stream()
-                .flatMap(name -> Stream.ofNullable(pictures.get(name)))
+                .flatMap(name -> Pictures.all(pictures, name).stream())
                 .toList();
     }
 

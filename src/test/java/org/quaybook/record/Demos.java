@@ -140,8 +140,8 @@ record Demos(Assessment assessment, Branding branding) {
         return new RecordLeaf(
                 edition,
                 first,
-                Stream.of("batterySide", "mainsSide", "circuits", "symbols")
-                        .flatMap(name -> Stream.ofNullable(pictures.get(name)))
+                Stream.of("batterySide", "mainsSide", "symbols")
+                        .flatMap(name -> Pictures.all(pictures, name).stream())
                         .toList(),
                 GuidePage.name(language, first),
                 new GuidePage(edition, branding, Templates.builtIn()).book(),

@@ -76,13 +76,21 @@ final class BatterySide {
         return drawing.symbols();
     }
 
-    String svg() {
+    /**
+     * The diagram, in as many pictures as it takes.
+     *
+     * @param tallest height that a page has room for
+     */
+    List<String> svgs(double tallest) {
         double top = heading();
         double bankFoot = bank(top);
         double left = way(bankFoot);
         double chargers = chargers(top);
-        double foot = new Earths(subject, drawing, symbols).draw(Math.max(left, chargers) + 10);
-        return drawing.svg(foot + 2, subject.say("battery-side.title"), description());
+        double both = Math.max(left, chargers);
+        drawing.seam(both + 5);
+        double foot = new Earths(subject, drawing, symbols).draw(both + 10);
+        return new TallDrawing(subject, drawing, foot + 2)
+                .svgs(tallest, subject.say("battery-side.title"), description());
     }
 
     private double heading() {
@@ -318,6 +326,7 @@ final class BatterySide {
     /** Cables that lie on neither way, each as a stretch of its own. */
     private double others(double top) {
         double y = top;
+        drawing.seam(y + RUNG_APART / 2);
         for (RunFigures run : parts.others()) {
             Note note = Note.within(Drawing.WIDTH - 60)
                     .add(
@@ -451,8 +460,14 @@ final class BatterySide {
                                 branch.fuse() == null
                                         ? ""
                                         : subject.words().list(branch.fuse().protects())))
-                .add(Lettering.SMALL, subject.say("branch"))
+                .add(Lettering.SMALL, fed(branch))
                 .note();
+    }
+
+    private String fed(FuseFigures branch) {
+        return branch.fuse() == null || branch.fuse().feeds() == null
+                ? subject.say("branch")
+                : branch.fuse().feeds();
     }
 
     private List<String> description() {

@@ -1,6 +1,7 @@
 package org.quaybook.pack.pictures;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.quaybook.render.Face;
 
@@ -16,6 +17,9 @@ enum Lettering {
 
     /** Common practice, no source: leading of 1.2 times the size. */
     private static final double LEADING = 1.2;
+
+    /** What hangs below the last baseline. */
+    static final double DESCENT = 2.4;
 
     private final Face face;
     private final double size;
@@ -69,6 +73,11 @@ enum Lettering {
         }
         lines.add(line);
         return lines;
+    }
+
+    /** Whether a text needs no word broken at a width. */
+    boolean wrapsWords(String text, double width) {
+        return Arrays.stream(text.split(" ", -1)).allMatch(word -> width(word) <= width);
     }
 
     private int fitting(String word, double width) {

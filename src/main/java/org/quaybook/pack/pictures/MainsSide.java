@@ -53,7 +53,6 @@ final class MainsSide {
     private final Parts parts;
     private final Drawing drawing;
     private final Symbols symbols;
-    private double height;
 
     MainsSide(Subject subject, Parts parts, String id) {
         this.subject = subject;
@@ -67,51 +66,17 @@ final class MainsSide {
         return drawing.symbols();
     }
 
-    /** All of it; too tall for a small page with many circuits. */
-    String svg() {
+    /**
+     * The diagram, in as many pictures as it takes.
+     *
+     * @param tallest height that a page has room for
+     */
+    List<String> svgs(double tallest) {
         double left = inverter();
         double rail = outside();
         double foot = Math.max(rail, circuits(meeting(left, rail), rail));
-        return finish(foot, "mains-side.title");
-    }
-
-    /** Without the circuits. */
-    String sources() {
-        double left = inverter();
-        double rail = outside();
-        double foot = meeting(left, rail);
-        if (!parts.groups(Source.SHORE).isEmpty()) {
-            drawing.wire(RAIL, rail, RAIL, foot + 4);
-            symbols.tip(RAIL, foot + 7, 0, 1);
-        }
-        drawing.wire(FEEDER, foot, FEEDER, foot + 4);
-        symbols.tip(FEEDER, foot + 7, 0, 1);
-        drawing.text(Lettering.SMALL, Anchor.START, FEEDER + BESIDE, foot + 6, subject.say("mains-side.to-circuits"));
-        return finish(foot + 8, "mains-side.title");
-    }
-
-    /** The circuits alone. */
-    String circuits() {
-        double top = 11;
-        symbols.tip(FEEDER, top, 0, 1);
-        drawing.wire(FEEDER, 0, FEEDER, top + 4);
-        drawing.text(
-                Lettering.SMALL, Anchor.START, FEEDER + BESIDE, top - 3, subject.say("mains-side.from-changeover"));
-        if (!parts.groups(Source.SHORE).isEmpty()) {
-            symbols.tip(RAIL, top, 0, 1);
-            drawing.wire(RAIL, 0, RAIL, top + 4);
-        }
-        return finish(circuits(top + 4, top + 4), "circuits.title");
-    }
-
-    private String finish(double foot, String title) {
-        height = foot + 2;
-        return drawing.svg(height, subject.say(title), description());
-    }
-
-    /** Once it is drawn. */
-    double height() {
-        return height;
+        return new TallDrawing(subject, drawing, foot + 2)
+                .svgs(tallest, subject.say("mains-side.title"), description());
     }
 
     private double meeting(double left, double rail) {
@@ -425,6 +390,7 @@ final class MainsSide {
         double y = top;
         double last = from;
         for (Group group : groups) {
+            drawing.seam(y + ROW_APART / 2);
             Note head = group.rcd()
                     .map(rcd -> rcdNote(rcd, labelWidth(BUS + 8)))
                     .orElseGet(() -> Note.within(labelWidth(BUS + 8)).note());
@@ -507,9 +473,7 @@ final class MainsSide {
     /** Outlets that hang on the circuits above; on which of them, the job does not say. */
     private double outlets(List<String> outlets, double top) {
         Note note = Note.within(labelWidth(CIRCUIT))
-                .add(
-                        Lettering.SMALL,
-                        subject.say("mains-side.outlets", subject.words().list(outlets)))
+                .add(Lettering.SMALL, subject.say("mains-side.outlets", subject.some(outlets)))
                 .note();
         double half = Math.max(8, note.height() / 2);
         double row = top + 5 + half;

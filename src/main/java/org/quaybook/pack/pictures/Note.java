@@ -65,10 +65,8 @@ record Note(List<Line> lines) {
             Lettering lettering = lines.get(i).lettering();
             height += i == 0 ? lettering.capitals() : lettering.leading();
         }
-        return lines.isEmpty() ? 0 : height + DESCENT;
+        return lines.isEmpty() ? 0 : height + Lettering.DESCENT;
     }
-
-    private static final double DESCENT = 2.4;
 
     double width() {
         return lines.stream()
@@ -79,6 +77,9 @@ record Note(List<Line> lines) {
 
     /** Writes it from a top edge downwards. */
     void write(Drawing drawing, Anchor anchor, double x, double top) {
+        if (lines.size() > 1) {
+            drawing.hold(top, top + height());
+        }
         double y = top;
         for (int i = 0; i < lines.size(); i++) {
             Line line = lines.get(i);
@@ -89,6 +90,6 @@ record Note(List<Line> lines) {
 
     /** Writes it with its middle at a height. */
     void writeAround(Drawing drawing, Anchor anchor, double x, double middle) {
-        write(drawing, anchor, x, middle - (height() - DESCENT) / 2);
+        write(drawing, anchor, x, middle - (height() - Lettering.DESCENT) / 2);
     }
 }

@@ -2,10 +2,12 @@ package org.quaybook.pack.pictures;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.quaybook.checks.Assessment;
 import org.quaybook.render.InlineSvg;
 import org.quaybook.text.Words;
@@ -33,36 +35,41 @@ public final class Pictures {
         Map<String, InlineSvg> pictures = new TreeMap<>();
         put(pictures, "system", Optional.of(new SystemPicture(subject, parts).svg("picture-system")));
         BatterySide battery = new BatterySide(subject, parts, "picture-battery-side");
-        put(pictures, "batterySide", Optional.of(battery.svg()));
+        put(pictures, "batterySide", battery.svgs(TALLEST));
+        MainsSide mains = new MainsSide(subject, parts, "picture-mains-side");
+        put(pictures, "mainsSide", mains.svgs(TALLEST));
         Set<String> symbols = new TreeSet<>(battery.symbols());
-        symbols.addAll(mains(subject, parts, pictures));
+        symbols.addAll(mains.symbols());
         put(pictures, "symbols", Optional.of(new SymbolKey(subject, symbols).svg("picture-symbols")));
-        List<String> bars = new RunBars(subject).svgs(TALLEST, i -> "picture-" + numbered("run", i));
-        for (int i = 0; i < bars.size(); i++) {
-            put(pictures, numbered("run", i), Optional.of(bars.get(i)));
-        }
+        put(pictures, "run", new RunBars(subject).svgs(TALLEST, i -> "picture-" + numbered("run", i)));
         put(pictures, "running", new RunningVolts(subject).svg("picture-running"));
         put(pictures, "rest", Optional.of(new RestVolts(subject).svg("picture-rest")));
         put(pictures, "day", Optional.of(new DayBalance(subject).svg("picture-day")));
         return pictures;
     }
 
-    /** In one picture if a page of A5 has room for it, else in two; gives the symbols. */
-    private static Set<String> mains(Subject subject, Parts parts, Map<String, InlineSvg> pictures) {
-        MainsSide whole = new MainsSide(subject, parts, "picture-mains-side");
-        String svg = whole.svg();
-        if (whole.height() <= TALLEST) {
-            put(pictures, "mainsSide", Optional.of(svg));
-        } else {
-            put(pictures, "mainsSide", Optional.of(new MainsSide(subject, parts, "picture-mains-side").sources()));
-            put(pictures, "circuits", Optional.of(new MainsSide(subject, parts, "picture-circuits").circuits()));
-        }
-        return whole.symbols();
+    /**
+     * One of a kind of picture with all that go on from it, in their order.
+     *
+     * @param pictures of a job
+     * @param name of the kind
+     * @return none if the job has no matter for it
+     */
+    public static List<InlineSvg> all(Map<String, InlineSvg> pictures, String name) {
+        return IntStream.iterate(0, i -> pictures.containsKey(numbered(name, i)), i -> i + 1)
+                .mapToObj(i -> Objects.requireNonNull(pictures.get(numbered(name, i))))
+                .toList();
     }
 
     /** The name of one of several pictures of a kind: run, run-2, run-3. */
     private static String numbered(String name, int place) {
         return place == 0 ? name : name + "-" + (place + 1);
+    }
+
+    private static void put(Map<String, InlineSvg> pictures, String name, List<String> svgs) {
+        for (int i = 0; i < svgs.size(); i++) {
+            put(pictures, numbered(name, i), Optional.of(svgs.get(i)));
+        }
     }
 
     private static void put(Map<String, InlineSvg> pictures, String name, Optional<String> svg) {

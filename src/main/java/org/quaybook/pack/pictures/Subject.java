@@ -1,5 +1,6 @@
 package org.quaybook.pack.pictures;
 
+import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
@@ -45,6 +46,16 @@ record Subject(Assessment it, Words words, Look look) {
                 ? words.term(Provenance.NOT_SEEN)
                 : words.word(Objects.requireNonNull(given.value()));
     }
+
+    /** Names in a row; of more than a picture has room for, the first ones and how many more. */
+    String some(List<String> names) {
+        return names.size() <= MOST_NAMES
+                ? words.list(names)
+                : say("and-more", String.join(", ", names.subList(0, MOST_NAMES - 2)), names.size() - MOST_NAMES + 2);
+    }
+
+    /** What is listed in full elsewhere fills no picture. */
+    private static final int MOST_NAMES = 24;
 
     static String orEmpty(@Nullable String text) {
         return text == null ? "" : text;

@@ -1,6 +1,7 @@
 package org.quaybook.pack.pictures;
 
 import org.quaybook.pack.pictures.Drawing.Anchor;
+import org.quaybook.pack.pictures.Piece.Span;
 
 /**
  * Symbols for diagrams after IEC 60617, drawn by ourselves. The standard's sheets were not at hand: shapes and proportions
@@ -112,6 +113,7 @@ final class Symbols {
     private void ellipse(double x, double y, double rx, double ry) {
         drawing.curve(
                 Pen.FINE,
+                Span.around(y, ry),
                 "M" + Drawing.point(x - rx, y) + "A" + Drawing.point(rx, ry) + " 0 1 1 " + Drawing.point(x + rx, y)
                         + "A" + Drawing.point(rx, ry) + " 0 1 1 " + Drawing.point(x - rx, y) + "Z");
     }
@@ -174,6 +176,7 @@ final class Symbols {
     void wave(double x, double y, double half) {
         drawing.curve(
                 Pen.FINE,
+                Span.around(y, half),
                 "M" + Drawing.point(x - half, y) + "C" + Drawing.point(x - half / 2, y - half * 1.5) + " "
                         + Drawing.point(x - half / 4, y - half) + " " + Drawing.point(x, y) + "S"
                         + Drawing.point(x + half / 2, y + half * 1.5) + " " + Drawing.point(x + half, y));
@@ -209,6 +212,7 @@ final class Symbols {
         drawing.symbol("shore-inlet", of);
         drawing.curve(
                 Pen.WIRE,
+                new Span(y - 4, y + 2),
                 "M" + Drawing.point(x - 6, y + 2) + "A" + Drawing.point(6, 6) + " 0 0 1 "
                         + Drawing.point(x + 6, y + 2));
         drawing.wire(x, y - REACH, x, y - 4);
@@ -222,6 +226,7 @@ final class Symbols {
         drawing.symbol("socket", of);
         drawing.curve(
                 Pen.WIRE,
+                Span.around(y, 6),
                 "M" + Drawing.point(x + 4, y - 6) + "A" + Drawing.point(6, 6) + " 0 0 0 "
                         + Drawing.point(x + 4, y + 6));
         drawing.line(Pen.FINE, x - 2, y - 5, x - 2, y + 5);

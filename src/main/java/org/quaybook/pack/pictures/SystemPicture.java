@@ -160,34 +160,65 @@ final class SystemPicture {
         return boxes;
     }
 
+    /** Side by side, or in one box where their names would be broken. */
     private List<Box> directSources() {
         List<Charging> direct = subject.job().charging().stream()
                 .filter(charging -> !Parts.onMains(charging))
                 .toList();
-        List<Box> boxes = new ArrayList<>();
         double width = (RIGHT_WIDTH - APART * (direct.size() - 1)) / Math.max(1, direct.size());
+        if (direct.stream()
+                .anyMatch(charging -> !Lettering.NAME.wrapsWords(parts.nameOf(charging), width - 2 * INSIDE))) {
+            return List.of(new Box("charging", RIGHT, RIGHT_WIDTH, listed(direct, RIGHT_WIDTH)));
+        }
+        List<Box> boxes = new ArrayList<>();
         for (int i = 0; i < direct.size(); i++) {
-            Charging charging = direct.get(i);
             boxes.add(Box.of(
                     "charging",
                     RIGHT + i * (width + APART),
                     width,
-                    parts.nameOf(charging),
-                    charging.peak() == null ? subject.given(charging.current()) : subject.given(charging.peak())));
+                    parts.nameOf(direct.get(i)),
+                    current(direct.get(i))));
         }
         return boxes;
     }
 
-    private Box chargerBox(List<Charging> chargers) {
-        Note.Builder note = Note.within(LEFT + LEFT_WIDTH - CHARGER - 2 * INSIDE);
-        for (Charging charging : chargers) {
-            note.add(Lettering.NAME, parts.nameOf(charging));
-            note.add(Lettering.SMALL, subject.given(charging.current()));
-            if (parts.shore() && parts.generator() && Parts.fedBy(charging) == Source.SHORE) {
-                note.add(Lettering.SMALL, subject.say("system.charger.shore-only"));
-            }
+    private String current(Charging charging) {
+        return charging.peak() == null ? subject.given(charging.current()) : subject.given(charging.peak());
+    }
+
+    /** One charger: its name and, in small letters, what else is to be said. */
+    private record Entry(String name, List<String> more) {}
+
+    /** What charges, each with its name; of more than a box has room for, the rest by their number. */
+    private Note listed(List<Charging> chargers, double width) {
+        List<Entry> entries = chargers.stream()
+                .map(charging -> new Entry(parts.nameOf(charging), details(charging)))
+                .toList();
+        boolean all = entries.size() <= MOST_LISTED;
+        Note.Builder note = Note.within(width - 2 * INSIDE);
+        for (Entry entry : all ? entries : entries.subList(0, MOST_LISTED - 1)) {
+            note.add(Lettering.NAME, entry.name());
+            entry.more().forEach(line -> note.add(Lettering.SMALL, line));
         }
-        return new Box("charger", CHARGER, LEFT + LEFT_WIDTH - CHARGER, note.note());
+        return all
+                ? note.note()
+                : note.add(Lettering.SMALL, subject.say("system.more", entries.size() - MOST_LISTED + 1))
+                        .note();
+    }
+
+    /** The picture is for a glance; all of them stand in the guide. */
+    private static final int MOST_LISTED = 5;
+
+    private List<String> details(Charging charging) {
+        boolean choice = Parts.onMains(charging) && parts.shore() && parts.generator();
+        return choice && Parts.fedBy(charging) == Source.SHORE
+                ? List.of(current(charging), subject.say("system.charger.shore-only"))
+                : List.of(current(charging));
+    }
+
+    private Box chargerBox(List<Charging> chargers) {
+        double width = LEFT + LEFT_WIDTH - CHARGER;
+        return new Box("charger", CHARGER, width, listed(chargers, width));
     }
 
     private Box inverter() {
@@ -242,12 +273,7 @@ final class SystemPicture {
         List<Box> boxes = new ArrayList<>();
         List<String> fed = onInverter();
         if (!fed.isEmpty()) {
-            boxes.add(Box.of(
-                    "on-inverter",
-                    RIGHT,
-                    RIGHT_WIDTH,
-                    subject.say("system.on-inverter"),
-                    subject.words().list(fed)));
+            boxes.add(Box.of("on-inverter", RIGHT, RIGHT_WIDTH, subject.say("system.on-inverter"), subject.some(fed)));
         }
         List<String> only = onShoreOnly();
         if (!only.isEmpty() && (parts.shore() || parts.generatorFeeds())) {
@@ -261,7 +287,7 @@ final class SystemPicture {
                                     : parts.generatorFeedsTheRest()
                                             ? "system.shore-or-generator"
                                             : "system.shore-only"),
-                    subject.words().list(only)));
+                    subject.some(only)));
         }
         double height = tallest(boxes);
         boxes.forEach(box -> box.draw(drawing, top, height));

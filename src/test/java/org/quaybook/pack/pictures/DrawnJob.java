@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.UnaryOperator;
@@ -63,5 +65,14 @@ record DrawnJob(Assessment assessment, Map<String, DrawnPicture> pictures) {
 
     DrawnPicture picture(String name) {
         return Objects.requireNonNull(pictures.get(name), name);
+    }
+
+    /** A diagram with all that go on from it. */
+    List<DrawnPicture> all(String name) {
+        List<DrawnPicture> all = new ArrayList<>(List.of(picture(name)));
+        while (pictures.containsKey(name + "-" + (all.size() + 1))) {
+            all.add(picture(name + "-" + (all.size() + 1)));
+        }
+        return all;
     }
 }

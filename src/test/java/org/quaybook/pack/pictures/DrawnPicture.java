@@ -82,8 +82,23 @@ final class DrawnPicture {
         return viewBox(3);
     }
 
+    /** Upper edge; headroom for accents lies above it. */
+    double top() {
+        return viewBox(1) + HEADROOM;
+    }
+
+    double bottom() {
+        return viewBox(1) + height();
+    }
+
+    private static final double HEADROOM = 3;
+
     private double viewBox(int part) {
         return Double.parseDouble(root.getAttribute("viewBox").split(" ", -1)[part]);
+    }
+
+    String title() {
+        return root.getElementsByTagName("title").item(0).getTextContent();
     }
 
     /** What those hear who do not see it. */

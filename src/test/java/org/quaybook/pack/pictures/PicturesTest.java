@@ -15,7 +15,9 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,11 +32,15 @@ import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Charging;
+import org.quaybook.job.Given;
 import org.quaybook.job.Job;
+import org.quaybook.job.Rcd;
+import org.quaybook.job.Source;
 import org.quaybook.pack.pictures.DrawnPicture.Line;
 import org.quaybook.pack.pictures.DrawnPicture.Text;
 import org.quaybook.text.Words;
 import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 
 /**
  * The pictures of all demo jobs, read back from their SVG. Sizes and limits without a named source are this project's own.
@@ -96,8 +102,8 @@ class PicturesTest {
                     .isGreaterThanOrEqualTo(LEAST_POINTS);
             assertThat(text.left()).as("%s: %s", picture.name(), text).isGreaterThanOrEqualTo(-0.2);
             assertThat(text.right()).as("%s: %s", picture.name(), text).isLessThanOrEqualTo(picture.width() + 0.2);
-            assertThat(text.top()).as("%s: %s", picture.name(), text).isGreaterThanOrEqualTo(-0.2);
-            assertThat(text.bottom()).as("%s: %s", picture.name(), text).isLessThanOrEqualTo(picture.height());
+            assertThat(text.top()).as("%s: %s", picture.name(), text).isGreaterThanOrEqualTo(picture.top() - 0.2);
+            assertThat(text.bottom()).as("%s: %s", picture.name(), text).isLessThanOrEqualTo(picture.bottom());
         }
         for (int i = 0; i < texts.size(); i++) {
             for (int j = i + 1; j < texts.size(); j++) {
@@ -302,18 +308,145 @@ class PicturesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {1, 5, 14})
+    @ValueSource(ints = {1, 5, 14, 40, 120})
     void drawsAnyNumberOfCircuits(int circuits, @TempDir Path folder) {
         for (String demo : List.of("lantern-moth", "marmalade-meridian", "hut-seventeen")) {
             DrawnJob drawn = DrawnJob.changed(demo, folder, text -> withCircuits(text, circuits));
             drawn.pictures().values().forEach(PicturesTest::assertLegible);
-            assertThat(drawn.pictures()
-                            .getOrDefault("circuits", drawn.picture("mainsSide"))
-                            .of("breaker"))
-                    .containsAll(IntStream.rangeClosed(1, circuits)
+            List<DrawnPicture> mains = drawn.all("mainsSide");
+            assertThat(mains).hasSizeGreaterThanOrEqualTo(circuits / 20);
+            assertGoesOn(mains);
+            assertThat(all(mains, "breaker").filter(id -> id.startsWith("C")))
+                    .containsExactlyInAnyOrderElementsOf(IntStream.rangeClosed(1, circuits)
                             .mapToObj(i -> "C" + i)
                             .toList());
+            assertThat(all(mains, "rcd"))
+                    .containsExactlyInAnyOrderElementsOf(drawn.assessment().job().rcds().stream()
+                            .map(Rcd::id)
+                            .toList());
         }
+    }
+
+    private static Stream<String> all(List<DrawnPicture> pictures, String symbol) {
+        return pictures.stream()
+                .flatMap(picture -> picture.parts("symbol").stream())
+                .filter(it -> it.getAttribute("data-symbol").equals(symbol))
+                .map(it -> it.getAttribute("data-of"));
+    }
+
+    /** What leaves a picture at its foot comes in at the head of the next one, and both say so. */
+    private static void assertGoesOn(List<DrawnPicture> pictures) {
+        for (int i = 1; i < pictures.size(); i++) {
+            DrawnPicture upper = pictures.get(i - 1);
+            DrawnPicture lower = pictures.get(i);
+            assertThat(lower.title()).endsWith("part %d of %d".formatted(i + 1, pictures.size()));
+            assertThat(upper.flowing())
+                    .contains("part %d of %d: goes on in part %d".formatted(i, pictures.size(), i + 1));
+            assertThat(lower.flowing()).contains("part %d of %d: from part %d".formatted(i + 1, pictures.size(), i));
+            assertThat(wiresAt(lower, lower.top() + 5))
+                    .as("%s after %s", lower.name(), upper.name())
+                    .isEqualTo(wiresAt(upper, upper.bottom() - 8));
+        }
+    }
+
+    private static Set<String> wiresAt(DrawnPicture picture, double y) {
+        Set<String> wires = new TreeSet<>();
+        for (Line line : picture.lines()) {
+            if (line.x1() == line.x2() && Math.min(line.y1(), line.y2()) <= y && Math.max(line.y1(), line.y2()) >= y) {
+                wires.add("x=" + line.x1());
+            }
+        }
+        return wires;
+    }
+
+    /** Each of what the battery side consists of stands in one of its pictures, and in one only. */
+    @ParameterizedTest
+    @ValueSource(ints = {3, 12, 60})
+    void drawsAnyNumberOfChargersBranchesAndEarths(int each, @TempDir Path folder) {
+        DrawnJob drawn = DrawnJob.changed(
+                "lantern-moth",
+                folder,
+                text -> more(
+                        more(
+                                more(
+                                        text,
+                                        "charging",
+                                        each,
+                                        "{ kind: solar, name: Panel %d, current: 5 A, per-day: 4 h }"),
+                                "fuses",
+                                each,
+                                "{ id: FB%d, protects: [], role: branch, feeds: Pump %1$d, conductor: 6 mm2, load: 10 A,"
+                                        + " family: midi, rating: 30 A, distance: 100 mm }"),
+                        "earths",
+                        each,
+                        "{ id: EX%d, kind: bond, from: thing %1$d, to: hull, fitted: 16 mm2, length: 1.4 m }"));
+        drawn.pictures().values().forEach(PicturesTest::assertLegible);
+        List<DrawnPicture> battery = drawn.all("batterySide");
+        assertThat(battery).hasSizeGreaterThan(each / 8);
+        assertGoesOn(battery);
+        Job job = drawn.assessment().job();
+        assertThat(all(battery, "fuse"))
+                .containsExactlyInAnyOrderElementsOf(
+                        job.fuses().stream().map(it -> it.id()).toList());
+        assertThat(all(battery, "solar")).containsExactlyInAnyOrderElementsOf(names(job, ChargeKind.SOLAR));
+        assertThat(battery.stream().flatMap(picture -> picture.parts("earth").stream()))
+                .extracting(it -> it.getAttribute("data-earth"))
+                .containsExactlyInAnyOrderElementsOf(
+                        job.earths().stream().map(it -> it.id()).toList());
+        String all =
+                String.join(" ", battery.stream().map(DrawnPicture::flowing).toList());
+        assertThat(all).contains("Pump 1 ", "Pump " + each);
+        assertThat(drawn.picture("system").flowing()).contains(each > 3 ? "more" : "Panel 3");
+    }
+
+    private static String more(String text, String list, int each, String item) {
+        String items = IntStream.rangeClosed(1, each)
+                .mapToObj(i -> "  - " + item.formatted(i) + "\n")
+                .collect(Collectors.joining());
+        return text.replaceFirst("(?m)^" + list + ":\n", Matcher.quoteReplacement(list + ":\n" + items));
+    }
+
+    /** IEC 60617, from memory: a converter is a square whose diagonal ends in its corners. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void convertersAreSquare(String demo) {
+        for (String name : List.of("batterySide", "mainsSide", "symbols")) {
+            for (Element symbol : drawn(demo).picture(name).parts("symbol")) {
+                NodeList squares = symbol.getElementsByTagName("rect");
+                if (Set.of("inverter", "charger").contains(symbol.getAttribute("data-symbol"))) {
+                    Element square = (Element) squares.item(0);
+                    double side = Double.parseDouble(square.getAttribute("width"));
+                    double left = Double.parseDouble(square.getAttribute("x"));
+                    double top = Double.parseDouble(square.getAttribute("y"));
+                    assertThat(Double.parseDouble(square.getAttribute("height")))
+                            .isEqualTo(side);
+                    List<double[]> diagonal = DrawnPicture.corners(
+                            (Element) symbol.getElementsByTagName("path").item(0));
+                    assertThat(diagonal.get(0)).containsExactly(new double[] {left, top + side}, within(0.02));
+                    assertThat(diagonal.get(1)).containsExactly(new double[] {left + side, top}, within(0.02));
+                }
+            }
+        }
+    }
+
+    /** The picture for a glance names some of many outlets, and how many more there are. */
+    @Test
+    void namesSomeOfManyOutlets(@TempDir Path folder) {
+        DrawnJob drawn = DrawnJob.changed(
+                "lantern-moth",
+                folder,
+                text -> more(
+                        text,
+                        "sockets",
+                        200,
+                        "{ name: Outlet %d, where: cabin, shore-on: shore, shore-off: inverter }"));
+        drawn.pictures().values().forEach(PicturesTest::assertLegible);
+        long outlets = drawn.assessment().job().sockets().stream()
+                .filter(socket -> Given.maybe(socket.shoreOff())
+                        .filter(Source.INVERTER::equals)
+                        .isPresent())
+                .count();
+        assertThat(drawn.picture("system").flowing()).contains("Outlet 22 and " + (outlets - 22) + " more");
     }
 
     /** Every third circuit on shore only where there is one, two RCDs in turn, and one circuit without any. */
