@@ -65,6 +65,8 @@ public record Header(
 
         @Means("paper of the documents; unless said, that of the rulebook's country") @Nullable PaperKind paper,
 
+        @Means("forms of the owner's guide to print; unless said, those of the installer profile") @Nullable GuidePrint guidePrints,
+
         @Means("who did the work") @Personal @Nullable String fitter,
         Place place) {
     public Header {
@@ -92,6 +94,7 @@ public record Header(
                 installer,
                 tables,
                 paper,
+                guidePrints,
                 fitter,
                 place);
     }

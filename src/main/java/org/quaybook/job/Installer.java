@@ -32,6 +32,8 @@ public record Installer(
                 form = "a .md file name of letters, digits, hyphens and underscores, such as our-advice.md")
         @Nullable String chapter,
 
+        @Means("forms of the owner's guide to print, where a job does not say; all unless said") @Nullable GuidePrint guidePrints,
+
         @Means(value = "base address of the install records", example = "https://records.example.org/")
         @Matches(
                 value = "https://[a-z0-9.-]+(:[0-9]+)?(/[A-Za-z0-9._/-]*)?/",
@@ -73,6 +75,7 @@ public record Installer(
                 logo,
                 colours,
                 chapter,
+                guidePrints,
                 records,
                 publicKey,
                 tables,

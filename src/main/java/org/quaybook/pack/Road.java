@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ForkJoinPool;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
 import org.quaybook.diag.Diagnostic;
@@ -20,6 +21,7 @@ import org.quaybook.diag.Message;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.Figures;
 import org.quaybook.figures.Tables;
+import org.quaybook.job.GuidePrint;
 import org.quaybook.job.HandoverCopy;
 import org.quaybook.job.Installer;
 import org.quaybook.job.Job;
@@ -319,6 +321,7 @@ public final class Road {
         Lazy<Attachment.Content> attached = new Lazy<>(() -> new Attachment.Content(figures.get()));
         RecordFiles record = new RecordFiles(branding, templates, issued, publishedFigures);
         Paper paper = Paper.of(it);
+        GuidePrint prints = guidePrints(it);
         SideBySide work = new SideBySide();
         // Guides are laid out meanwhile; they ask for the figures only when they are written.
         work.add(figures);
@@ -333,12 +336,14 @@ public final class Road {
             small.add(work.add(() -> {
                 GuidePages pages = guide.on(paper.small());
                 return new InLanguage(
-                        smallGuide(guide, paper, pages, attachments.get(), suffix),
+                        smallGuide(guide, paper, prints, pages, attachments.get(), suffix),
                         record.language(open, published.get(0), pages));
             }));
-            others.add(work.add(() -> Map.of(
-                    "guide-" + paper.full().name() + suffix,
-                    guide.on(paper.full()).pdf(attachments.get()))));
+            if (prints.wholePages()) {
+                others.add(work.add(() -> Map.of(
+                        "guide-" + paper.full().name() + suffix,
+                        guide.on(paper.full()).pdf(attachments.get()))));
+            }
         }
         others.add(work.add(() -> forTheInstaller(assessment, installers, labels.get(), templates)));
         others.add(work.add(() -> SingleSheets.pdfs(it, words, branding, templates)));
@@ -419,11 +424,26 @@ public final class Road {
     /** The small guide of one language with its booklet, and what is published in that language. */
     private record InLanguage(Map<String, byte[]> files, RecordFiles.Language published) {}
 
-    /** The small guide of one language, and as a booklet to fold. */
+    /** What the job asks for, or else the installer. */
+    private static GuidePrint guidePrints(Assessment it) {
+        return Stream.of(it.job().job().guidePrints(), it.installer().guidePrints())
+                .flatMap(Stream::ofNullable)
+                .findFirst()
+                .orElse(GuidePrint.ALL);
+    }
+
+    /** The small guide of one language, and as a booklet to fold if one is asked for. */
     private static Map<String, byte[]> smallGuide(
-            Guide guide, Paper paper, GuidePages pages, List<Attachment> attachments, String suffix) {
+            Guide guide,
+            Paper paper,
+            GuidePrint prints,
+            GuidePages pages,
+            List<Attachment> attachments,
+            String suffix) {
         byte[] small = pages.pdf(attachments);
-        return Map.of("guide" + suffix, small, "guide-booklet" + suffix, guide.booklet(paper, pages, small));
+        return prints.booklet()
+                ? Map.of("guide" + suffix, small, "guide-booklet" + suffix, guide.booklet(paper, pages, small))
+                : Map.of("guide" + suffix, small);
     }
 
     /** What the guide was made from and what it shows, for whoever wants to check or to go on working with it. */

@@ -76,6 +76,7 @@ class PageContrastTest {
                 null,
                 new Colours(colour, colour),
                 null,
+                /* guidePrints= */ null,
                 "https://x.example/",
                 null,
                 null,

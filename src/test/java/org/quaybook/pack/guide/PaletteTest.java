@@ -47,6 +47,7 @@ class PaletteTest {
                 null,
                 new Colours(main, null),
                 null,
+                /* guidePrints= */ null,
                 "https://x.example/",
                 null,
                 null,
