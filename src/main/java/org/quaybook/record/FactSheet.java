@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.quaybook.checks.Alike;
 import org.quaybook.checks.Assessment;
 import org.quaybook.checks.Finding;
 import org.quaybook.figures.Figure;
@@ -71,7 +72,9 @@ public final class FactSheet {
                 .put("absence", absence())
                 .put("vent", vent())
                 .put("tests", job.testsAtHandover().stream().map(this::test).toList())
-                .put("findings", it.findings().stream().map(this::finding).toList())
+                .put(
+                        "findings",
+                        Alike.of(it.findings()).stream().map(this::finding).toList())
                 .put("expiries", expiries())
                 .put("scope", job.scope())
                 .put("policyConditions", job.policyConditions())
@@ -399,12 +402,13 @@ public final class FactSheet {
                 .map();
     }
 
-    private Map<String, Object> finding(Finding finding) {
+    private Map<String, Object> finding(Alike alike) {
+        Finding finding = alike.finding();
         Optional<Deviation> accepted = finding.accepted();
         return new Rows()
                 .put("check", finding.check().id())
                 .put("severity", words.term(finding.severity()))
-                .put("message", words.say(finding.message()))
+                .put("message", AlikeWords.of(alike, words.say(finding.message()), words))
                 .put("remedy", words.say(finding.remedy()))
                 .put("accepted", accepted.isPresent())
                 .put("why", accepted.map(Deviation::why).orElse(""))

@@ -3,11 +3,13 @@ package org.quaybook.pack.guide;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.quaybook.checks.Alike;
 import org.quaybook.checks.Finding;
 import org.quaybook.diag.Severity;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
 import org.quaybook.job.Protection;
+import org.quaybook.record.AlikeWords;
 import org.quaybook.record.Rows;
 import org.quaybook.record.SettingSheet;
 
@@ -70,19 +72,26 @@ final class SheetChapter {
     }
 
     private List<String> accepted() {
-        return brief.it().findings().stream()
-                .flatMap(finding -> finding.accepted().stream()
-                        .map(deviation -> brief.words()
-                                .say("guide.sheet.accepted.point", finding.message(), deviation.why(), deviation.on())))
+        return Alike.of(brief.it().findings()).stream()
+                .flatMap(alike -> alike.finding().accepted().stream()
+                        .map(deviation -> AlikeWords.of(
+                                alike,
+                                brief.words()
+                                        .say(
+                                                "guide.sheet.accepted.point",
+                                                alike.finding().message(),
+                                                deviation.why(),
+                                                deviation.on()),
+                                brief.words())))
                 .toList();
     }
 
     /** Findings that nobody accepted: what is only worth knowing, or what should be settled. */
     private List<String> open(boolean onlyNotes) {
-        return brief.it().findings().stream()
-                .filter(finding -> finding.accepted().isEmpty())
-                .filter(finding -> (finding.severity() == Severity.NOTE) == onlyNotes)
-                .map(this::point)
+        return Alike.of(brief.it().findings()).stream()
+                .filter(alike -> alike.finding().accepted().isEmpty())
+                .filter(alike -> (alike.finding().severity() == Severity.NOTE) == onlyNotes)
+                .map(alike -> AlikeWords.of(alike, point(alike.finding()), brief.words()))
                 .toList();
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.quaybook.checks.Alike;
 import org.quaybook.checks.Assessment;
 import org.quaybook.checks.Finding;
 import org.quaybook.diag.Severity;
@@ -14,6 +15,7 @@ import org.quaybook.pack.Paper;
 import org.quaybook.pack.labels.LabelNote;
 import org.quaybook.pack.workings.Workings;
 import org.quaybook.pack.workings.Workings.Worked;
+import org.quaybook.record.AlikeWords;
 import org.quaybook.record.Rows;
 import org.quaybook.reference.Rulebook;
 import org.quaybook.render.TemplateFunction;
@@ -133,8 +135,8 @@ final class WorksheetModel {
     private List<Map<String, Object>> findings(Assessment it) {
         List<Map<String, Object>> groups = new ArrayList<>();
         for (Severity severity : Severity.values()) {
-            List<Map<String, Object>> rows = it.findings().stream()
-                    .filter(finding -> finding.severity() == severity)
+            List<Map<String, Object>> rows = Alike.of(it.findings()).stream()
+                    .filter(alike -> alike.finding().severity() == severity)
                     .map(this::finding)
                     .toList();
             if (!rows.isEmpty()) {
@@ -147,10 +149,11 @@ final class WorksheetModel {
         return groups;
     }
 
-    private Map<String, Object> finding(Finding finding) {
+    private Map<String, Object> finding(Alike alike) {
+        Finding finding = alike.finding();
         return new Rows()
                 .put("id", finding.check().id())
-                .put("message", words.say(finding.message()))
+                .put("message", AlikeWords.of(alike, words.say(finding.message()), words))
                 .put("remedy", words.say(finding.remedy()))
                 .put(
                         "source",

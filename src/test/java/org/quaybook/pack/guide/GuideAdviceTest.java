@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
+import org.quaybook.checks.Alike;
 import org.quaybook.checks.Finding;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.job.AcCircuit;
@@ -151,13 +152,16 @@ class GuideAdviceTest {
         Map<String, Object> sheet = new SheetChapter(brief).facts();
         List<String> points = Stream.concat(list(sheet, "open").stream(), list(sheet, "notes").stream())
                 .toList();
-        List<Finding> findings = brief.it().findings().stream()
-                .filter(finding -> finding.accepted().isEmpty())
+        List<Alike> findings = Alike.of(brief.it().findings()).stream()
+                .filter(alike -> alike.finding().accepted().isEmpty())
                 .toList();
         assertThat(points).hasSameSizeAs(findings);
         assertThat(points).noneMatch(point -> point.toLowerCase(Locale.ROOT).contains("the owner"));
-        for (Finding finding : findings) {
-            String remedy = DemoJob.WORDS.say(finding.remedy());
+        for (Alike alike : findings) {
+            Finding finding = alike.finding();
+            String others =
+                    alike.others().isEmpty() ? "" : " The same goes for " + DemoJob.WORDS.list(alike.others()) + ".";
+            String remedy = DemoJob.WORDS.say(finding.remedy()) + others;
             if (!DemoJob.WORDS.has(finding.check().key() + ".owner")) {
                 assertThat(points).anyMatch(point -> point.endsWith("For your installer: " + remedy));
             } else {

@@ -27,6 +27,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.quaybook.checks.Alike;
 import org.quaybook.checks.Assessment;
 import org.quaybook.checks.Finding;
 import org.quaybook.figures.Figure;
@@ -155,13 +156,15 @@ class WorksheetTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"lantern-moth", "second-biscuit", "marmalade-meridian"})
+    @ValueSource(strings = {"lantern-moth", "second-biscuit", "marmalade-meridian", "persimmon-tug"})
     void holdsEveryFindingWithRemedyAndSource(String demo) {
         Printed sheet = demo(demo);
         Words words = Words.forInstaller(sheet.it().job().job().languages());
-        for (Finding finding : sheet.it().findings()) {
+        for (Alike alike : Alike.of(sheet.it().findings())) {
+            Finding finding = alike.finding();
+            String others = alike.others().isEmpty() ? "" : " The same goes for " + words.list(alike.others()) + ".";
             assertThat(sheet.sheet("2 Findings"))
-                    .contains(plain(words.say(finding.message())))
+                    .contains(plain(words.say(finding.message()) + others))
                     .contains(plain(words.say(finding.remedy())))
                     .contains(finding.check().id());
         }
