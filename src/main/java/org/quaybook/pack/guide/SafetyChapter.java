@@ -75,10 +75,15 @@ final class SafetyChapter {
                 .say("guide.safety.never.exhaust" + (has.generator() ? has.engine() ? "" : ".generator" : ".engine"));
     }
 
+    /** Of more steps than these, help is on its way before the last of them is done (common practice, no source). */
+    private static final int MOST_BEFORE_CALL = 6;
+
     private List<String> shock() {
+        List<String> off = new EmergencyOff(brief).steps();
         return brief.lines("safety.hurt.shock")
                 .say("touch")
-                .addAll(new EmergencyOff(brief).steps())
+                .sayIf(off.size() > MOST_BEFORE_CALL, "send")
+                .addAll(off)
                 .say("call")
                 .say("doctor")
                 .list();

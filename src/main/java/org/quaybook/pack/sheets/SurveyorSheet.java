@@ -8,7 +8,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.quaybook.checks.Finding;
+import org.quaybook.checks.Alike;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.AcFigures.CircuitFigures;
 import org.quaybook.figures.BankFigures;
@@ -23,6 +23,7 @@ import org.quaybook.job.Source;
 import org.quaybook.job.TestKind;
 import org.quaybook.job.TestResult;
 import org.quaybook.job.Vent;
+import org.quaybook.record.AlikeWords;
 import org.quaybook.record.RcdSources;
 import org.quaybook.record.Rows;
 import org.quaybook.record.TestSheet;
@@ -283,10 +284,11 @@ final class SurveyorSheet {
     }
 
     private List<String> accepted() {
-        return notes.it().findings().stream()
-                .flatMap(finding -> finding.accepted().stream()
+        return Alike.of(notes.it().findings()).stream()
+                .flatMap(alike -> alike.finding().accepted().stream()
                         .map(deviation -> notes.say(
-                                "surveyor.accepted.point", finding.message(), deviation.why(), deviation.on())))
+                                "surveyor.accepted.point", alike.finding().message(), deviation.why(), deviation.on()))
+                        .map(point -> AlikeWords.of(alike, point, notes.words())))
                 .toList();
     }
 
@@ -309,10 +311,11 @@ final class SurveyorSheet {
     }
 
     private List<String> open() {
-        return notes.it().findings().stream()
-                .filter(finding -> finding.accepted().isEmpty() && finding.severity() != Severity.NOTE)
-                .map(Finding::message)
-                .map(notes.words()::say)
+        return Alike.of(notes.it().findings()).stream()
+                .filter(alike ->
+                        alike.finding().accepted().isEmpty() && alike.finding().severity() != Severity.NOTE)
+                .map(alike ->
+                        AlikeWords.of(alike, notes.words().say(alike.finding().message()), notes.words()))
                 .toList();
     }
 }

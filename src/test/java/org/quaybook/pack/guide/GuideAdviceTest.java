@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -72,6 +74,24 @@ class GuideAdviceTest {
                         step -> assertThat(step).isEqualTo("Stop the generator."),
                         step -> assertThat(step).startsWith("Turn off S2 "),
                         step -> assertThat(step).startsWith("Turn off S1 "));
+    }
+
+    /** Whoever has many switches to turn off has somebody else call first. Common practice, no source. */
+    @Test
+    void helpIsCalledBeforeManySwitches() {
+        String switches = IntStream.rangeClosed(1, 12)
+                .mapToObj(i -> "  - { id: SX" + i + ", name: Switch " + i
+                        + ", where: step, side: outside, tool-free: yes, isolates: [B1] }\n")
+                .collect(Collectors.joining());
+        List<String> many = list(
+                new SafetyChapter(brief(DemoJob.changed("persimmon-tug", "isolators:\n", "isolators:\n" + switches)))
+                        .facts(),
+                "shock");
+        assertThat(many.get(1)).isEqualTo("Have somebody call for help at once.");
+        assertThat(many.get(many.size() - 2)).startsWith("Call for help.");
+        assertThat(list(new SafetyChapter(brief(DemoJob.of("persimmon-tug"))).facts(), "shock"))
+                .doesNotContain("Have somebody call for help at once.")
+                .anyMatch(step -> step.startsWith("Call for help."));
     }
 
     @Test
