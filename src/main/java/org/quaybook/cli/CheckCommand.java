@@ -43,9 +43,10 @@ final class CheckCommand extends JobCommand {
 
     @Override
     void problems(Path job, Road.Judged judged) {
-        checked.add(new CheckedJob(job.toString(), judged));
         if (format == Format.TEXT) {
             super.problems(job, judged);
+        } else {
+            checked.add(CheckedJob.of(job.toString(), judged));
         }
     }
 

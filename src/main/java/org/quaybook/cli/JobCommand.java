@@ -37,21 +37,21 @@ abstract class JobCommand implements Callable<Integer> {
 
     private List<Path> jobs = List.of();
 
+    /** The worst exit code so far. */
+    private int worst;
+
     final Words words = Words.of("en-GB");
 
     @Override
     public Integer call() {
         findJobs();
-        int worst = Exit.DONE;
-        for (Path job : jobs) {
-            worst = Math.max(worst, take(job));
-        }
+        worst = Exit.DONE;
+        JudgedAhead.each(jobs, (job, judged) -> worst = Math.max(worst, take(job, judged)));
         finished();
         return worst;
     }
 
-    private int take(Path job) {
-        Road.Judged judged = Road.judge(job);
+    private int take(Path job, Road.Judged judged) {
         problems(job, judged);
         Assessment assessment = judged.assessment();
         return assessment == null

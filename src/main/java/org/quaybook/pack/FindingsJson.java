@@ -38,11 +38,9 @@ public final class FindingsJson {
 
     private ObjectNode job(CheckedJob checked) {
         ObjectNode node = NODES.objectNode().put("job", checked.job());
-        var assessment = checked.judged().assessment();
-        node.put("calculated", assessment != null)
-                .put("hand-over", assessment != null && !assessment.forbidsHandover());
+        node.put("calculated", checked.calculated()).put("hand-over", checked.handOver());
         ArrayNode problems = node.putArray("problems");
-        checked.judged().problems().forEach(problem -> problems.add(problem(problem)));
+        checked.problems().forEach(problem -> problems.add(problem(problem)));
         ArrayNode findings = node.putArray("findings");
         checked.findings()
                 .forEach(

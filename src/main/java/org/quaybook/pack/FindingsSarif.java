@@ -44,7 +44,7 @@ public final class FindingsSarif {
         run.put("columnKind", "unicodeCodePoints");
         ArrayNode results = run.putArray("results");
         for (CheckedJob job : jobs) {
-            job.judged().problems().forEach(problem -> results.add(sarif.result(problem)));
+            job.problems().forEach(problem -> results.add(sarif.result(problem)));
             job.findings().forEach(finding -> results.add(sarif.result(finding)));
         }
         return JsonText.of(root);
