@@ -52,7 +52,7 @@ public final class PageFit {
     public byte[] toPdf(int pages, List<Function<String, String>> wordings, DocumentInfo info, Resources resources) {
         int filled = 0;
         for (Function<String, String> wording : wordings) {
-            Attempt attempt = attempt(pages, wording, info, resources);
+            Attempt attempt = attempt(pages, wording, info, resources, /* toTheLeast= */ true);
             if (attempt.fitting != null) {
                 return attempt.fitting.pdf(List.of());
             }
@@ -75,7 +75,7 @@ public final class PageFit {
             DocumentInfo info,
             Resources resources) {
         for (Function<String, String> wording : onePage) {
-            LaidOut fitting = attempt(1, wording, info, resources).fitting;
+            LaidOut fitting = attempt(1, wording, info, resources, /* toTheLeast= */ false).fitting;
             if (fitting != null) {
                 return fitting.pdf(List.of());
             }
@@ -127,7 +127,9 @@ public final class PageFit {
      */
     private record Attempt(@Nullable LaidOut fitting, int filled) {}
 
-    private Attempt attempt(int pages, Function<String, String> xhtml, DocumentInfo info, Resources resources) {
+    /** @param toTheLeast whether the least size is tried even where it is plain that it cannot fit either */
+    private Attempt attempt(
+            int pages, Function<String, String> xhtml, DocumentInfo info, Resources resources, boolean toTheLeast) {
         LaidOut fitted = null;
         int filled = 0;
         int low = 0;
@@ -143,11 +145,20 @@ public final class PageFit {
             } else {
                 low = next + 1;
             }
+            if (!toTheLeast && isFarBeyond(filled, pages, next)) {
+                break;
+            }
             boolean between = low > 0 && high < sizes.size();
             next = between ? (low + high) / 2 : clamped(low > 0 ? next + step : next - step);
             step *= 2;
         }
         return new Attempt(fitted, filled);
+    }
+
+    /** The room that letters take goes with the square of their size; for the breaking of lines it is allowed thrice. */
+    private boolean isFarBeyond(int filled, int pages, int place) {
+        double smaller = Double.parseDouble(sizes.get(sizes.size() - 1)) / Double.parseDouble(sizes.get(place));
+        return filled * smaller * smaller > 3.0 * pages;
     }
 
     private int clamped(int place) {

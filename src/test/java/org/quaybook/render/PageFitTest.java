@@ -130,4 +130,22 @@ class PageFitTest {
         }
         assertThat(asked).hasSize(pages == 1 ? 0 : 1);
     }
+
+    /** Forty pages in the largest size are more than three in the least, whose letters take 0.09 of the room. */
+    @ParameterizedTest
+    @CsvSource({"480, 1", "41, 4"})
+    void triesNoSmallerSizeForWhatIsFarTooLong(int count, int layouts) {
+        List<String> tried = new ArrayList<>();
+        byte[] pdf = new PageFit(SIZES)
+                .toPdf(
+                        List.of(size -> {
+                            tried.add(size);
+                            return lines(count, size);
+                        }),
+                        () -> lines(count, "12"),
+                        INFO,
+                        Resources.none());
+        assertThat(pdf).isNotEmpty();
+        assertThat(tried).hasSize(layouts).startsWith("20");
+    }
 }

@@ -19,6 +19,9 @@ final class LabelParting {
     /** More labels than this of one list are no help at a board: larger stock is. Common practice, no source. */
     static final int MOST = 20;
 
+    /** Rows on each that a list of still more labels is worth reading with: that of a whole sheet. Common practice, no source. */
+    static final int FULL = 20;
+
     /** Rows that a label of a list has at least, taken over all of them: fewer are no list. Common practice, no source. */
     static final int LEAST_ROWS = 5;
 
@@ -86,7 +89,7 @@ final class LabelParting {
     private Optional<List<Sized>> parts(LabelRoom room, double width, List<Integer> bundles) {
         List<Double> heights = LabelBlocks.rowHeights(grid(), design.reading().cap(), LabelSetter.inside(width));
         double between = LabelBlocks.betweenRows(design.reading().cap());
-        for (int count = 2; count <= Math.min(MOST, heights.size() / LEAST_ROWS); count++) {
+        for (int count = 2; count <= heights.size() / (count <= MOST ? LEAST_ROWS : FULL); count++) {
             List<Double> left = new ArrayList<>();
             for (int number = 1; number <= count; number++) {
                 Optional<Label> oneRow = label(part(number, count, 0, 1), room, width);
