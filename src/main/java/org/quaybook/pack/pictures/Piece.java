@@ -8,17 +8,25 @@ import java.util.stream.Stream;
 /** What a drawing is made of, in the order of drawing. */
 sealed interface Piece {
 
-    /** All of it. */
-    String svg();
+    /** All of it; empty if nothing is drawn. */
+    default String svg() {
+        return "";
+    }
 
     /** What of it stands in a part of the drawing; empty if nothing does. */
-    String svg(Part part);
+    default String svg(Part part) {
+        return "";
+    }
 
     /** The stretches from top to bottom that no cut may lie in. */
-    Stream<Span> held();
+    default Stream<Span> held() {
+        return Stream.empty();
+    }
 
     /** The lines that a cut may lie across. */
-    Stream<Line> lines();
+    default Stream<Line> lines() {
+        return Stream.empty();
+    }
 
     /** A stretch from top to bottom. */
     record Span(double top, double bottom) {
@@ -41,28 +49,7 @@ sealed interface Piece {
     record Part(double top, double bottom, double beyond) {}
 
     /** Where a drawing is best cut: between two things that stand for themselves. */
-    record Seam(double y) implements Piece {
-
-        @Override
-        public String svg() {
-            return "";
-        }
-
-        @Override
-        public String svg(Part part) {
-            return "";
-        }
-
-        @Override
-        public Stream<Span> held() {
-            return Stream.empty();
-        }
-
-        @Override
-        public Stream<Line> lines() {
-            return Stream.empty();
-        }
-    }
+    record Seam(double y) implements Piece {}
 
     /** What is never cut: a text, a shape, a symbol. */
     record Whole(Span span, String svg) implements Piece {
@@ -77,34 +64,14 @@ sealed interface Piece {
         public Stream<Span> held() {
             return Stream.of(span);
         }
-
-        @Override
-        public Stream<Line> lines() {
-            return Stream.empty();
-        }
     }
 
     /** The room of several pieces that must stay together. */
     record Held(Span span) implements Piece {
 
         @Override
-        public String svg() {
-            return "";
-        }
-
-        @Override
-        public String svg(Part part) {
-            return "";
-        }
-
-        @Override
         public Stream<Span> held() {
             return Stream.of(span);
-        }
-
-        @Override
-        public Stream<Line> lines() {
-            return Stream.empty();
         }
     }
 
