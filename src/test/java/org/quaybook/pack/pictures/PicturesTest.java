@@ -316,6 +316,12 @@ class PicturesTest {
             List<DrawnPicture> mains = drawn.all("mainsSide");
             assertThat(mains).hasSizeGreaterThanOrEqualTo(circuits / 20);
             assertGoesOn(mains);
+            // Circuits hang on a conductor, wherever their diagram is cut.
+            mains.stream()
+                    .skip(1)
+                    .forEach(lower -> assertThat(wiresAt(lower, lower.top() + 5))
+                            .as(lower.name())
+                            .isNotEmpty());
             assertThat(all(mains, "breaker").filter(id -> id.startsWith("C")))
                     .containsExactlyInAnyOrderElementsOf(IntStream.rangeClosed(1, circuits)
                             .mapToObj(i -> "C" + i)
