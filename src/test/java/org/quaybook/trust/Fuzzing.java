@@ -23,9 +23,9 @@ final class Fuzzing {
 
     /**
      * @param folder where the texts that reach new code, and those that bring out a fault, are kept
-     * @param seconds how long, at most
+     * @param until what ends it, and what it begins from, in options of libFuzzer
      */
-    static Process start(Class<?> target, Path folder, int seconds) throws IOException {
+    static Process start(Class<?> target, Path folder, String... until) throws IOException {
         Path corpus = Files.createDirectories(folder.resolve(target.getSimpleName()));
         seeds(corpus, target.equals(WholeRoadTarget.class) ? List.of("second-biscuit") : DemoJobs.ALL);
         Path dictionary = folder.resolve("dictionary");
@@ -48,8 +48,8 @@ final class Fuzzing {
                 "-timeout=300",
                 "-rss_limit_mb=0",
                 "-print_final_stats=1",
-                "-max_total_time=" + seconds,
                 corpus.toString()));
+        command.addAll(List.of(until));
         return new ProcessBuilder(command)
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve(target.getSimpleName() + ".log").toFile())
@@ -84,7 +84,7 @@ final class Fuzzing {
     public static void main(String[] arguments) throws IOException, InterruptedException {
         Path folder = Files.createDirectories(Path.of("target", "fuzz"));
         for (Class<?> target : List.of(JobTextTarget.class, WholeRoadTarget.class)) {
-            Process fuzzer = start(target, folder, Integer.parseInt(arguments[0]));
+            Process fuzzer = start(target, folder, "-max_total_time=" + Integer.parseInt(arguments[0]));
             int code = fuzzer.waitFor();
             try (Stream<String> log = Files.lines(folder.resolve(target.getSimpleName() + ".log"))) {
                 log.filter(line -> line.startsWith("stat::") || line.contains("ERROR") || line.startsWith("Done "))
