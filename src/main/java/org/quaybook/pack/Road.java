@@ -339,7 +339,7 @@ public final class Road {
                         smallGuide(guide, paper, prints, pages, attachments.get(), suffix),
                         record.language(open, published.get(0), pages));
             }));
-            if (prints.wholePages()) {
+            if (prints.wholePages() && !paper.full().enlarges(paper.small())) {
                 others.add(work.add(() -> Map.of(
                         "guide-" + paper.full().name() + suffix,
                         guide.on(paper.full()).pdf(attachments.get()))));
@@ -432,7 +432,7 @@ public final class Road {
                 .orElse(GuidePrint.ALL);
     }
 
-    /** The small guide of one language, and as a booklet to fold if one is asked for. */
+    /** The small guide of one language, as a booklet to fold and on whole pages of its shape, if these are asked for. */
     private static Map<String, byte[]> smallGuide(
             Guide guide,
             Paper paper,
@@ -440,10 +440,16 @@ public final class Road {
             GuidePages pages,
             List<Attachment> attachments,
             String suffix) {
+        Map<String, byte[]> files = new TreeMap<>();
         byte[] small = pages.pdf(attachments);
-        return prints.booklet()
-                ? Map.of("guide" + suffix, small, "guide-booklet" + suffix, guide.booklet(paper, pages, small))
-                : Map.of("guide" + suffix, small);
+        files.put("guide" + suffix, small);
+        if (prints.booklet()) {
+            files.put("guide-booklet" + suffix, guide.booklet(paper, pages, small));
+        }
+        if (prints.wholePages() && paper.full().enlarges(paper.small())) {
+            files.put("guide-" + paper.full().name() + suffix, guide.enlarged(paper, small));
+        }
+        return files;
     }
 
     /** What the guide was made from and what it shows, for whoever wants to check or to go on working with it. */

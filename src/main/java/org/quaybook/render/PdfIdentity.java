@@ -48,10 +48,15 @@ final class PdfIdentity {
 
     /** Before the document is closed; the digests are those of all that the document was made from. */
     static void identify(PdfWriter writer, Iterable<byte[]> digests) {
+        writer.getInfo().put(PdfName.FILEID, id(digests));
+    }
+
+    /** The identifier of a file that was made from what has these digests. */
+    static PdfLiteral id(Iterable<byte[]> digests) {
         MessageDigest digest = sha256();
         digests.forEach(digest::update);
         String digits = HexFormat.of().formatHex(digest.digest()).substring(0, ID_DIGITS);
-        writer.getInfo().put(PdfName.FILEID, new PdfLiteral("[<" + digits + "><" + digits + ">]"));
+        return new PdfLiteral("[<" + digits + "><" + digits + ">]");
     }
 
     /** SHA-256 of a part of the input. */

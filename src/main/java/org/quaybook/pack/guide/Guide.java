@@ -13,6 +13,7 @@ import org.quaybook.record.Branding;
 import org.quaybook.record.Edition;
 import org.quaybook.render.Booklet;
 import org.quaybook.render.DocumentInfo;
+import org.quaybook.render.Enlarged;
 import org.quaybook.render.Handbook;
 import org.quaybook.render.LaidOut;
 import org.quaybook.render.PageFit;
@@ -122,6 +123,17 @@ public final class Guide {
                 /* height= */ paper.full().width(),
                 words.say("guide.booklet"),
                 info());
+    }
+
+    /**
+     * The small guide on whole pages of the same shape: it has the same text on each page.
+     *
+     * @param paper whose small page is enlarged to the full one
+     * @param small its PDF
+     * @throws IllegalArgumentException if the two pages differ in shape
+     */
+    public byte[] enlarged(Paper paper, byte[] small) {
+        return Enlarged.toPdf(small, paper.small(), paper.full(), info());
     }
 
     private LaidOut laidOut(Map<String, Object> printed, PageFormat format) {

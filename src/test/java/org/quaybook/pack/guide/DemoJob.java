@@ -16,6 +16,7 @@ import org.quaybook.job.Job;
 import org.quaybook.job.JobReader;
 import org.quaybook.job.JobReading;
 import org.quaybook.job.Vocabulary;
+import org.quaybook.pack.Paper;
 import org.quaybook.record.Branding;
 import org.quaybook.record.Edition;
 import org.quaybook.reference.Rulebook;
@@ -91,9 +92,10 @@ public record DemoJob(Assessment assessment, Branding branding) {
     }
 
     byte[] guide(PageFormat format) {
-        return new Guide(new Edition(assessment, WORDS), branding, Templates.builtIn())
-                .on(format)
-                .pdf(List.of());
+        Guide guide = new Guide(new Edition(assessment, WORDS), branding, Templates.builtIn());
+        return format.equals(PageFormat.A4)
+                ? guide.enlarged(Paper.A4, guide())
+                : guide.on(format).pdf(List.of());
     }
 
     private static String read(Path file) {

@@ -40,8 +40,8 @@ class GuideLikeTest {
     void isLaidOutByItselfWhereThatDoesNotSuit() {
         Guide published = guide(PublicEdition.of(own).edition());
         GuidePages byItself = published.on(PageFormat.A5);
-        GuidePages other =
-                new GuidePages(guide(own).on(PageFormat.A4).pages(), new CardSetting(CardDetail.FULL, "8.6"), Set.of());
+        GuidePages other = new GuidePages(
+                guide(own).on(PageFormat.LETTER).pages(), new CardSetting(CardDetail.FULL, "8.6"), Set.of());
         assertThat(chapters(other)).isNotEqualTo(chapters(byItself));
         assertThat(published.like(other, PageFormat.A5).pdf(List.of())).isEqualTo(byItself.pdf(List.of()));
     }

@@ -68,7 +68,7 @@ public final class PrintedGuide implements AutoCloseable {
                 position.getXDirAdj() * MILLIMETRES_PER_POINT,
                 position.getYDirAdj() * MILLIMETRES_PER_POINT,
                 position.getWidthDirAdj() * MILLIMETRES_PER_POINT,
-                position.getFontSizeInPt(),
+                position.getYScale(),
                 position.getFont().getName().contains("Bold"));
     }
 
