@@ -1,6 +1,7 @@
 package org.quaybook.pack.labels;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,7 @@ final class LabelsMap {
     static final double SCALE = 0.17;
 
     private static final double TICK = 3.2;
+    private static final double TICK_ROOM = TICK + 1;
     private static final double GAP = 2.5;
 
     /** Width under a small picture that its title needs to be read. */
@@ -107,7 +109,7 @@ final class LabelsMap {
         return new Piece(marks, y - GAP);
     }
 
-    private static List<Row> rows(List<Stop> stops, double room) {
+    private List<Row> rows(List<Stop> stops, double room) {
         List<Row> rows = new ArrayList<>();
         double left = 0;
         for (Stop stop : stops) {
@@ -125,7 +127,7 @@ final class LabelsMap {
     }
 
     /** A third, two thirds or the whole of the room, whichever first holds the labels side by side. */
-    private static double width(Stop stop, double room) {
+    private double width(Stop stop, double room) {
         double third = (room - 2 * GAP) / 3;
         double needed = GAP
                 + stop.labels().stream().mapToDouble(it -> cellWidth(it) + GAP).sum();
@@ -135,8 +137,17 @@ final class LabelsMap {
                 .orElse(room);
     }
 
-    private static double cellWidth(Numbered it) {
-        return Math.max(LEAST_CELL, it.label().width() * SCALE);
+    /** As wide as the small picture, and wide enough for the longest word under it. */
+    private double cellWidth(Numbered it) {
+        double word = Arrays.stream(title(it).replace("\u00ad", "").split("[ \\n]+", -1))
+                .mapToDouble(part -> caption.face().widthOf(part, cap))
+                .max()
+                .orElse(0);
+        return Math.max(LEAST_CELL, Math.max(it.label().width() * SCALE, TICK_ROOM + word));
+    }
+
+    private String title(Numbered it) {
+        return words.say("labels.sheet.caption", it.number(), it.note().title());
     }
 
     private List<Stop> stops(List<LabelNote> notes, List<Label> labels) {
@@ -203,8 +214,7 @@ final class LabelsMap {
         marks.addAll(small(it.label(), x, y));
         double below = y + it.label().height() * SCALE + 1;
         marks.add(Panel.outlined(new Box(x, below, TICK, TICK), Colour.BLACK, 0.3));
-        String text = words.say("labels.sheet.caption", it.number(), it.note().title());
-        return blocks.text(List.of(text), caption, x + TICK + 1, below, width - TICK - 1);
+        return blocks.text(List.of(title(it)), caption, x + TICK_ROOM, below, width - TICK_ROOM);
     }
 
     /** A label without its letters: they would be too small to be read. */

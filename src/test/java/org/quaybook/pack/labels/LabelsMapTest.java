@@ -10,10 +10,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
+import org.quaybook.render.Fitting;
 import org.quaybook.render.Label;
 import org.quaybook.render.Panel;
 import org.quaybook.render.Sheet;
 import org.quaybook.render.TextBlock;
+import org.quaybook.render.TextFitter;
 
 /** The placing map. What it must show is this project's own rule; there is no standard for it. */
 class LabelsMapTest {
@@ -48,6 +50,24 @@ class LabelsMapTest {
                 .orElseThrow();
         String number = place.substring(0, place.indexOf(' '));
         assertThat(texts).containsSubsequence(place, number + " · deckhouse: beside the socket · 2 of 2");
+    }
+
+    /** Where languages make one word of several, a title may be wider than its small picture. */
+    @Test
+    void aLongWordWidensItsPlace() {
+        DemoJob job = DemoJob.changed("hut-seventeen", folder, "Chainsaw chargers", "Kettensägen-Ladegeräte");
+        List<LabelSetter.Sized> sized = job.sized();
+        List<Label> pieces = new LabelsMap(job.words(), new LabelsPlacing(job.words()))
+                .pieces(
+                        sized.stream().map(one -> one.design().note()).toList(),
+                        sized.stream().map(LabelSetter.Sized::label).toList(),
+                        PAPER.room());
+        assertThat(texts(pieces)).anyMatch(text -> text.endsWith(" · Kettensägen-Ladegeräte"));
+        assertThat(pieces.stream()
+                        .flatMap(piece -> piece.marks().stream())
+                        .filter(TextBlock.class::isInstance)
+                        .map(TextBlock.class::cast))
+                .allSatisfy(text -> assertThat(TextFitter.fit(text)).isInstanceOf(Fitting.Fits.class));
     }
 
     private static List<String> standsOnItOnce(DemoJob job) {
