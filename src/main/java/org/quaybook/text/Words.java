@@ -66,6 +66,9 @@ public final class Words {
 
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
 
+    /** What parts the words of a source: some languages want a space before it. */
+    private static final Pattern STOP = Pattern.compile("(?<!\\u00A0)[;:](?= )");
+
     private final String language;
     private final Map<String, String> sentences;
     private final Map<String, String> english;
@@ -273,7 +276,8 @@ public final class Words {
 
     /** What a table, a check or a label names as its source or row: set phrases in this language, titles as they are. */
     public String cited(String text) {
-        return citations.in(text);
+        return STOP.matcher(citations.in(text))
+                .replaceAll(stop -> sentence(stop.group().equals(";") ? "language.semicolon" : "language.colon"));
     }
 
     /** A formula or a symbol of one, with those symbols that are words in this language. */

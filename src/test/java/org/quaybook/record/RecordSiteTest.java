@@ -224,7 +224,7 @@ class RecordSiteTest {
         assertThat(row(page, "RCD trip time: R1 on inverter at 30"))
                 .containsExactly(
                         "23 ms 8 June 2026 GQ-2",
-                        "at most 300 ms at the rated current, 40 ms at five times IEC 61008-1");
+                        "at most 300 ms at the rated residual current, 40 ms at five times that IEC 61008-1");
         assertThat(row(page, "insulation resistance"))
                 .containsExactly("120 MΩ 8 June 2026 GQ-2", "at least 1 MΩ IEC 60364-6 Table 6.1");
     }

@@ -191,7 +191,7 @@ class WorkingsTest {
             delimiter = '|',
             value = {
                 "de|IEC 60364-5-52:2009, Tabellen B.52.2 und B.52.3; Verlegeart C; zwei belastete Leiter",
-                "fr|IEC 60364-5-52:2009, tableaux B.52.2 et B.52.3; méthode C; deux conducteurs chargés",
+                "fr|IEC 60364-5-52:2009, tableaux B.52.2 et B.52.3\u00A0; méthode C\u00A0; deux conducteurs chargés",
                 "nl|IEC 60364-5-52:2009, tabellen B.52.2 en B.52.3; methode C; twee belaste geleiders",
                 "es|IEC 60364-5-52:2009, tablas B.52.2 y B.52.3; método C; dos conductores cargados",
                 "en-US|IEC 60364-5-52:2009, Tables B.52.2 and B.52.3; method C; two loaded conductors"
