@@ -144,6 +144,37 @@ class LanguagesTest {
         }
     }
 
+    /** Imprimerie nationale, Lexique des règles typographiques (from memory): no line begins with these signs or ends with «. */
+    @Test
+    void frenchSignsStayWithTheirWords() {
+        Map<String, String> said = new TreeMap<>(handedOver("fr"));
+        file("fr", "on-land").forEach((key, sentence) -> said.put("on land: " + key, sentence));
+        assertThat(said)
+                .allSatisfy((key, sentence) -> assertThat(sentence).as(key).doesNotContainPattern(" [:;!?»]|« "));
+    }
+
+    /** The same Lexique (from memory): a space before them where sources stand in a row, too. */
+    @Test
+    void sourcesInARowKeepToTheLanguage() {
+        String sources = "battery handbooks; common practice: ISO 13297:2020";
+        assertThat(Words.of("fr").cited(sources))
+                .isEqualTo("manuels de batteries\u00A0; usage courant\u00A0: ISO 13297:2020");
+        assertThat(Words.of("de").cited(sources)).isEqualTo("Batteriehandbücher; übliche Praxis: ISO 13297:2020");
+        assertThat(Words.of("en-GB").cited(sources)).isEqualTo(sources);
+    }
+
+    /** ISO 80000-1, 7.1.4 (from memory) asks for a space; that no line ends between number and unit is common practice, no source. */
+    @ParameterizedTest
+    @MethodSource("translations")
+    void unitsStayWithTheirNumbers(String language) {
+        assertThat(handedOver(language).entrySet().stream()
+                        .filter(entry -> !entry.getKey().startsWith("formula."))
+                        .toList())
+                .allSatisfy(entry -> assertThat(entry.getValue())
+                        .as(entry.getKey())
+                        .doesNotContainPattern("[\\d}] (%|mV|kA|mA|V|A|K|°C)(?![\\p{L}’])"));
+    }
+
     /** Only boats lie at a quay: by the plain sense of the word. What only boats are told may name it. */
     @Test
     void frenchOnLandNamesNoQuay() {
