@@ -271,6 +271,11 @@ public enum Check implements MessageKey {
         return () -> key() + ".remedy";
     }
 
+    /** Key of what to do about it where none of what {@link #remedy()} would name does. */
+    MessageKey remedyIfNoneDoes() {
+        return () -> key() + ".remedy-if-none-does";
+    }
+
     public Citation citation() {
         return new Citation(source, standing);
     }

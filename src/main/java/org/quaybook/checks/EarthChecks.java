@@ -46,14 +46,14 @@ final class EarthChecks {
         }
         Area least = it.least().get().value();
         if (fitted.get().compareTo(least) < 0) {
-            findings.add(
+            findings.addWithFit(
                     Severity.FORBIDS,
                     Check.EARTH_THIN,
                     it.earth().place(),
+                    it.proposal(),
                     it.earth().id(),
                     it.earth().fitted().known().orElseThrow(),
-                    it.least().get().stated(),
-                    it.proposal().<Object>map(size -> size).orElse("—"));
+                    it.least().get().stated());
         }
         it.heat()
                 .filter(heat -> fitted.get().compareTo(heat.value()) < 0)

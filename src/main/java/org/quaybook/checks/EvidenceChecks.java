@@ -1,14 +1,13 @@
 package org.quaybook.checks;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.Message;
 import org.quaybook.diag.Place;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.AcFigures.RcdFigures;
@@ -126,27 +125,24 @@ final class EvidenceChecks {
 
     /** What drop, placement, air and tightness hang on. */
     private void measured() {
-        List<@Nullable Given<?>> due = new ArrayList<>();
         for (Cable cable : job.cables()) {
-            due.add(cable.length());
+            measured(cable.id(), ReliedOn.LENGTH, cable.length());
         }
         for (Fuse fuse : job.fuses()) {
-            due.add(fuse.distance());
+            measured(fuse.id(), ReliedOn.DISTANCE, fuse.distance());
         }
+        Message bank = Message.of(ReliedOn.BANK);
         if (job.bank().vent() != null) {
-            due.add(job.bank().vent().inlet());
-            due.add(job.bank().vent().outlet());
+            measured(bank, ReliedOn.AIR_INLET, job.bank().vent().inlet());
+            measured(bank, ReliedOn.AIR_OUTLET, job.bank().vent().outlet());
         }
-        due.add(job.bank().torque());
-        for (Given<?> given : due) {
-            if (given != null && (given.provenance() == Provenance.TOLD || given.provenance() == Provenance.ASSUMED)) {
-                findings.add(
-                        Severity.NOTE,
-                        Check.MEASUREMENT_DUE,
-                        given.place(),
-                        given.place().path(),
-                        given.provenance());
-            }
+        measured(bank, ReliedOn.TORQUE, job.bank().torque());
+    }
+
+    private void measured(Object whose, ReliedOn what, @Nullable Given<?> given) {
+        if (given != null && (given.provenance() == Provenance.TOLD || given.provenance() == Provenance.ASSUMED)) {
+            findings.add(
+                    Severity.NOTE, Check.MEASUREMENT_DUE, given.place(), whose, given.provenance(), Message.of(what));
         }
     }
 }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.quaybook.diag.Message;
+import org.quaybook.diag.MessageKey;
 import org.quaybook.diag.Place;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.Figures;
@@ -43,14 +45,28 @@ public final class Findings {
 
     /** Adds a finding; the remedy's places are filled with the same arguments. */
     void add(Severity severity, Check check, Place place, Object... arguments) {
+        add(severity, check, check.remedy(), place, arguments);
+    }
+
+    /**
+     * Adds a finding whose remedy names a size or rating, the last of its arguments.
+     *
+     * @param fit what would do; empty if none does, which the remedy then says
+     */
+    void addWithFit(Severity severity, Check check, Place place, Optional<?> fit, Object... arguments) {
+        if (fit.isPresent()) {
+            Object[] all = Arrays.copyOf(arguments, arguments.length + 1);
+            all[arguments.length] = fit.get();
+            add(severity, check, check.remedy(), place, all);
+        } else {
+            add(severity, check, check.remedyIfNoneDoes(), place, arguments);
+        }
+    }
+
+    private void add(Severity severity, Check check, MessageKey remedy, Place place, Object... arguments) {
         List<Object> list = List.of(arguments);
         found.add(new Finding(
-                check,
-                severity,
-                place,
-                new Message(check, list),
-                new Message(check.remedy(), list),
-                java.util.Optional.empty()));
+                check, severity, place, new Message(check, list), new Message(remedy, list), Optional.empty()));
     }
 
     private void settleDeviations(List<Deviation> deviations) {

@@ -37,12 +37,12 @@ final class FuseChecks {
         for (FuseFigures fuse : figures.fuses()) {
             Fuse fitted = fuse.fuse();
             if (fitted == null) {
-                findings.add(
+                findings.addWithFit(
                         Severity.FORBIDS,
                         Check.MAIN_FUSE_MISSING,
                         feed(figures).cable().place(),
-                        fuse.mustInterrupt().stated(),
-                        proposal(fuse));
+                        fuse.proposal().map(Stated::asGiven),
+                        fuse.mustInterrupt().stated());
             } else {
                 checks.rating(fuse, fitted);
                 checks.interrupting(fuse, fitted);
@@ -89,32 +89,28 @@ final class FuseChecks {
         return runs.stream().filter(RunFigures::positive).findFirst().orElse(runs.get(0));
     }
 
-    private static Object proposal(FuseFigures fuse) {
-        return fuse.proposal().<Object>map(Stated::asGiven).orElse("—");
-    }
-
     private void rating(FuseFigures fuse, Fuse fitted) {
         Optional<Current> rating = fuse.rating().map(Figure::value);
         if (rating.isPresent() && rating.get().compareTo(fuse.most().value()) > 0) {
-            findings.add(
+            findings.addWithFit(
                     Severity.FORBIDS,
                     Check.FUSE_OVER_CABLE,
                     fitted.place(),
+                    fuse.proposal().map(Stated::asGiven),
                     fitted.id(),
                     Stated.asGiven(rating.get()),
-                    fuse.most().stated(),
-                    proposal(fuse));
+                    fuse.most().stated());
         }
         if (rating.isPresent() && rating.get().compareTo(fuse.least().value()) < 0) {
-            findings.add(
+            findings.addWithFit(
                     Severity.DECIDE,
                     Check.FUSE_UNDER_LOAD,
                     fitted.place(),
+                    fuse.proposal().map(Stated::asGiven),
                     fitted.id(),
                     Stated.asGiven(rating.get()),
                     fuse.load().stated(),
-                    fuse.least().stated(),
-                    proposal(fuse));
+                    fuse.least().stated());
         }
     }
 

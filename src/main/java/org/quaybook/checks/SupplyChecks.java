@@ -1,7 +1,7 @@
 package org.quaybook.checks;
 
+import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.Figures;
 import org.quaybook.figures.SupplyFigures;
@@ -27,38 +27,45 @@ final class SupplyChecks {
                             .value()
                             .compareTo(figures.inverter().worstCurrent().value())
                     < 0) {
-                findings.add(
+                findings.addWithFit(
                         Severity.FORBIDS,
                         Check.CABLE_AMPACITY,
                         run.cable().place(),
+                        least(run),
                         run.cable().id(),
                         run.rating().conductor(),
                         run.allowed().stated(),
-                        figures.inverter().worstCurrent().stated(),
-                        least(run));
+                        figures.inverter().worstCurrent().stated());
             }
             parallel(run, tables.rules(), findings);
         }
         if (supply.decidingDrop().value().compareTo(supply.allowedDrop().value()) > 0) {
-            findings.add(
+            findings.addWithFit(
                     supply.decidingShare().value().compareTo(mostDrop) > 0 ? Severity.FORBIDS : Severity.DECIDE,
                     Check.SUPPLY_DROP,
                     job.cables().get(0).place(),
+                    leastOfAll(supply.runs()),
                     supply.decidingDrop().stated(),
                     supply.decidingShare().stated(),
                     figures.inverter().worstCurrent().stated(),
-                    supply.allowedDrop().stated(),
-                    supply.runs().stream()
-                            .map(run -> run.cable().id() + ": " + least(run))
-                            .collect(Collectors.joining(", ")));
+                    supply.allowedDrop().stated());
         }
         isolators(job, findings);
     }
 
     /** The least conductor that does, and in brackets that of the other series of sizes. */
-    private static String least(RunFigures run) {
-        return run.least().map(Object::toString).orElse("—")
-                + run.leastElsewhere().map(other -> " (" + other + ")").orElse("");
+    private static Optional<String> least(RunFigures run) {
+        return run.least()
+                .map(least -> least
+                        + run.leastElsewhere().map(other -> " (" + other + ")").orElse(""));
+    }
+
+    /** The least conductor of each run; empty unless there is one for each. */
+    private static Optional<String> leastOfAll(List<RunFigures> runs) {
+        List<String> named = runs.stream()
+                .flatMap(run -> least(run).map(it -> run.cable().id() + ": " + it).stream())
+                .toList();
+        return named.size() < runs.size() ? Optional.empty() : Optional.of(String.join(", ", named));
     }
 
     /** What conductors must have in common to share a current. */
@@ -83,14 +90,14 @@ final class SupplyChecks {
                     conductor);
         }
         if (conductor.size().compareTo(rules.parallelLeast().value()) < 0) {
-            findings.add(
+            findings.addWithFit(
                     Severity.DECIDE,
                     Check.PARALLEL_THIN,
                     run.cable().place(),
+                    least(run),
                     run.cable().id(),
                     conductor,
-                    rules.parallelLeast().value(),
-                    least(run));
+                    rules.parallelLeast().value());
         }
     }
 

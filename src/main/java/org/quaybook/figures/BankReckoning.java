@@ -175,9 +175,11 @@ final class BankReckoning {
             return book.enter(
                     "bank.block-resistance", stated.value(), Rounding.NEAREST, Formula.AS_STATED, Input.of("", stated));
         }
-        Found<Resistance> usual = battery.blockResistance(
-                BankFigures.seen(bank.block().voltage()),
-                BankFigures.seen(bank.block().capacity()));
+        Found<Resistance> usual = Unanswerable.lookedUpFor(
+                bank.block().voltage().place(),
+                () -> battery.blockResistance(
+                        BankFigures.seen(bank.block().voltage()),
+                        BankFigures.seen(bank.block().capacity())));
         return book.enter(
                 "bank.block-resistance", usual.value(), Rounding.UP, Formula.FROM_TABLE, Input.of("r", usual));
     }
@@ -250,7 +252,8 @@ final class BankReckoning {
             return book.enter(key, joints, Rounding.UP, Formula.JOINTS_OF_LINK, inputs);
         }
         Conductor conductor = BankFigures.seen(links.size());
-        Found<Resistance> perMetre = tables.conductors().perMetreAt20(conductor.size(), true);
+        Found<Resistance> perMetre = Unanswerable.lookedUpFor(
+                links.size().place(), () -> tables.conductors().perMetreAt20(conductor.size(), true));
         Resistance copper = DcRun.resistance(
                 perMetre.value(), conductor, BankFigures.seen(links.length()), Practice.LINK_TEMPERATURE);
         inputs.add(Input.of("r", perMetre));
@@ -310,10 +313,10 @@ final class BankReckoning {
 
     private RestVoltage restVoltage() {
         String chemistry = Ids.of(BankFigures.seen(bank.chemistry()));
-        int cells = tables.restVoltages()
-                .of(chemistry)
-                .cells(BankFigures.seen(bank.block().voltage()));
-        return new RestVoltage(tables.restVoltages().of(chemistry), cells * series);
+        var curve = tables.restVoltages().of(chemistry);
+        Given<Voltage> block = bank.block().voltage();
+        int cells = Unanswerable.lookedUpFor(block.place(), () -> curve.cells(BankFigures.seen(block)));
+        return new RestVoltage(curve, cells * series);
     }
 
     private List<BankFigures.RestRow> restTable(RestVoltage rest) {

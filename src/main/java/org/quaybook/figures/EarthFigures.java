@@ -193,8 +193,9 @@ public record EarthFigures(
             if (length == null || length.value() == null || conductor.isEmpty()) {
                 return Optional.empty();
             }
-            Found<Resistance> perMetre =
-                    tables.conductors().perMetreAt20(conductor.get().size(), true);
+            Found<Resistance> perMetre = Unanswerable.lookedUpFor(
+                    earth.fitted().place(),
+                    () -> tables.conductors().perMetreAt20(conductor.get().size(), true));
             return Optional.of(book.enter(
                     key + ".resistance",
                     DcRun.resistance(perMetre.value(), conductor.get(), length.value(), COLD),

@@ -175,7 +175,8 @@ final class FuseReckoning {
 
     private Figure<Current> ownConductor() {
         Given<ConductorSize> size = stated("conductor", fuse().conductor());
-        Found<Current> base = tables.rules().ampacity().base(BankFigures.seen(size), Practice.PVC);
+        Found<Current> base = Unanswerable.lookedUpFor(
+                size.place(), () -> tables.rules().ampacity().base(BankFigures.seen(size), Practice.PVC));
         return book.enter(
                 key + ".conductor-allowed",
                 base.value(),

@@ -79,7 +79,8 @@ public record InverterFigures(
                 book,
                 "inverter.idle",
                 inverter.idle(),
-                () -> tables.inverters().idleDraw(continuous.value()),
+                () -> Unanswerable.lookedUpFor(
+                        inverter.continuous().place(), () -> tables.inverters().idleDraw(continuous.value())),
                 Rounding.UP);
         Figure<Ratio> full = fullEfficiency(inverter.efficiency(), tables, book);
         Figure<Ratio> best = bestEfficiency(inverter.efficiency(), full, tables, book);

@@ -182,19 +182,28 @@ public record SupplyFigures(
 
         private RunFigures run(Cable cable) {
             RunConditions conditions = conditions(cable);
-            Optional<RunRating> least = RunRating.least(
-                    conditions,
-                    worst.value(),
-                    bank.system().value(),
-                    partOfDrop(conditions.length()),
-                    tables.rules(),
-                    tables.conductors());
+            Optional<RunRating> least = Unanswerable.lookedUpFor(
+                    cable.insulation().place(),
+                    () -> RunRating.least(
+                            conditions,
+                            worst.value(),
+                            bank.system().value(),
+                            partOfDrop(conditions.length()),
+                            tables.rules(),
+                            tables.conductors()));
             Optional<Conductor> fitted = Given.maybe(cable.fitted());
             Conductor conductor = fitted.orElseGet(() -> least.map(RunRating::conductor)
                     .orElseThrow(() -> new Unanswerable(
                             cable.place(), FiguresMessage.NO_CONDUCTOR, FiguresMessage.NO_CONDUCTOR_HINT, cable.id())));
-            RunRating rating = RunRating.of(
-                    conductor, conditions, worst.value(), bank.system().value(), tables.rules(), tables.conductors());
+            RunRating rating = Unanswerable.lookedUpFor(
+                    cable.fitted() == null ? cable.place() : cable.fitted().place(),
+                    () -> RunRating.of(
+                            conductor,
+                            conditions,
+                            worst.value(),
+                            bank.system().value(),
+                            tables.rules(),
+                            tables.conductors()));
             String key = "cable." + cable.id();
             Figure<Current> allowed = book.enter(
                     key + ".allowed",

@@ -655,7 +655,8 @@ class FindingsTest {
                 .flatMap(check -> Stream.of(check.key(), check.remedy().key()))
                 .toList();
         assertThat(Words.of("en-GB").keys())
-                .filteredOn(key -> key.startsWith("check.") && !key.endsWith(".owner"))
+                .filteredOn(key ->
+                        key.startsWith("check.") && !key.endsWith(".owner") && !key.endsWith(".remedy-if-none-does"))
                 .containsExactlyInAnyOrderElementsOf(keys);
     }
 
@@ -668,6 +669,52 @@ class FindingsTest {
                 .filteredOn(key -> key.startsWith("check.") && key.endsWith(".owner"))
                 .isNotEmpty()
                 .isSubsetOf(keys);
+    }
+
+    @Test
+    void noWordsForWantOfAFitWithoutACheck() {
+        assertThat(Words.of("en-GB").keys())
+                .filteredOn(key -> key.startsWith("check.") && key.endsWith(".remedy-if-none-does"))
+                .hasSize(7)
+                .isSubsetOf(Arrays.stream(Check.values())
+                        .map(check -> check.remedyIfNoneDoes().key())
+                        .toList());
+    }
+
+    /** Where nothing does, the remedy says so: “Fit — as F1” tells nobody what to do. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            FUSE_OVER_CABLE | fitted: 2 x 70 mm2 | fitted: 10 mm2
+            CABLE_AMPACITY  | length: 1.6 m (measured), fitted: 2 x 70 mm2 | length: 99 m (measured), fitted: 10 mm2
+            SUPPLY_DROP     | length: 1.6 m | length: 99 m
+            """)
+    void aRemedyNeverProposesADash(Check check, String before, String after) {
+        Words words = Words.of("en-GB");
+        ChangedDemo far = ChangedDemo.of(LITHIUM, before, after, "length: 1.8 m", "length: 99 m");
+        assertThat(findings(far))
+                .filteredOn(finding -> finding.check() == check)
+                .isNotEmpty()
+                .anySatisfy(finding ->
+                        assertThat(finding.remedy().key().key()).isEqualTo(check.key() + ".remedy-if-none-does"))
+                .allSatisfy(finding -> assertThat(words.say(finding.remedy())).doesNotContain("—"));
+    }
+
+    /** Whose value it is, as the labels name it: nobody counts cables from nought. */
+    @Test
+    void aValueToMeasureIsNamedByWhatItIsOf() {
+        Words words = Words.of("en-GB");
+        ChangedDemo told = ChangedDemo.of(
+                LITHIUM,
+                "length: 1.6 m (measured)",
+                "length: 1.6 m (told)",
+                "torque: 12 Nm (measured, J. Fennimore-Quill, 2026-05-12)",
+                "torque: 12 Nm (told)");
+        assertThat(findings(told))
+                .filteredOn(finding -> finding.check() == Check.MEASUREMENT_DUE)
+                .extracting(finding -> words.say(finding.message()))
+                .containsExactly(
+                        "Battery, tightening torque: only told. A figure or a limit hangs on it.",
+                        "B1, length: only told. A figure or a limit hangs on it.");
     }
 
     /** What the three demos are there to show, and nothing besides. */

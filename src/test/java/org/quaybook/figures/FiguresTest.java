@@ -414,6 +414,25 @@ class FiguresTest {
                     .containsExactly("figures.not-in-table");
         }
 
+        /** What no table holds is told where it stands: at the top of the file nobody would find it. */
+        @ParameterizedTest
+        @CsvSource(delimiter = '|', textBlock = """
+                fitted: 2 x 70 mm2 | fitted: 60 mm2           | cables[0].fitted
+                links: { size: 70  | links: { size: 60        | bank.links.size
+                fitted: 120 mm2    | fitted: 110 mm2          | earths[0].fitted
+                voltage: 25.6 V    | voltage: 25 V            | bank.block.voltage
+                protects: [B1], f   | role: branch, conductor: 11 mm2, load: 5 A, f | fuses[0].conductor
+                """)
+        void whatNoTableHoldsIsToldWhereItStands(String before, String after, String path) {
+            assertThat(ChangedDemo.of(LITHIUM, before, after).outcome().problems())
+                    .singleElement()
+                    .satisfies(problem -> {
+                        assertThat(problem.rule()).isEqualTo("figures.not-in-table");
+                        assertThat(problem.place().path()).isEqualTo(path);
+                        assertThat(problem.place().position().line()).isGreaterThan(1);
+                    });
+        }
+
         @Test
         void noConductorDoes() {
             assertThat(rules(ChangedDemo.of(GLASS_MAT, "4.6 m (measured), fitted: 25 mm2", "90 m (measured)")))
