@@ -20,7 +20,7 @@ public record Fuse(
         @Means(value = "ids of the cables it protects", example = "[B1]") @RefersTo(Thing.CABLE)
         List<String> protects,
 
-        @Means("what it is there for; the main fuse when not written") @Nullable Given<FuseRole> role,
+        @Means("what it is there for; the main fuse when not written, and then it must protect a cable") @Nullable Given<FuseRole> role,
 
         @Means(value = "what a branch feeds", example = "Cabin lights") @Nullable String feeds,
 

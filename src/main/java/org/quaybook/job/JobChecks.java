@@ -1,6 +1,7 @@
 package org.quaybook.job;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -51,6 +52,7 @@ final class JobChecks {
         found.all(Bank.class).forEach(this::bank);
         found.all(Protection.class).forEach(this::protection);
         found.all(Inverter.class).forEach(this::inverter);
+        found.all(Fuse.class).forEach(this::fuse);
         found.all(Efficiency.class).forEach(this::efficiency);
         found.all(Appliance.class).forEach(this::appliance);
         found.all(TestResult.class).forEach(this::test);
@@ -171,6 +173,38 @@ final class JobChecks {
                 .filter(it -> it.compareTo(least) < 0 || it.compareTo(most) > 0)
                 .ifPresent(it -> problems.add(
                         placeOf(given), Message.of(JobMessage.THRESHOLD_IMPOSSIBLE, it, nominal, least, most)));
+    }
+
+    /** A branch of which nobody wrote the role would be judged, rated and drawn as the main fuse. */
+    private void fuse(Fuse fuse) {
+        if (Given.maybe(fuse.role()).filter(role -> role != FuseRole.MAIN).isPresent()) {
+            return;
+        }
+        List<String> ofOthers = new ArrayList<>();
+        if (fuse.feeds() != null) {
+            ofOthers.add("feeds");
+        }
+        if (fuse.conductor() != null) {
+            ofOthers.add("conductor");
+        }
+        if (fuse.load() != null) {
+            ofOthers.add("load");
+        }
+        Message role = Message.of(JobMessage.WRITE_EITHER, "role: branch", "role: string");
+        if (!ofOthers.isEmpty()) {
+            problems.add(
+                    found.placeOf(fuse.place().path() + "." + ofOthers.get(0)),
+                    Message.of(JobMessage.MAIN_FUSE_WITH, fuse.id(), ofOthers.get(0)),
+                    role);
+        } else if (fuse.protects().isEmpty() && !found.all(Cable.class).isEmpty()) {
+            problems.add(
+                    fuse.place(),
+                    Message.of(JobMessage.MAIN_FUSE_OF_NOTHING, fuse.id()),
+                    Message.of(
+                            JobMessage.EXAMPLE,
+                            "protects: [" + found.all(Cable.class).get(0).id() + "]"),
+                    role);
+        }
     }
 
     private void appliance(Appliance appliance) {

@@ -92,6 +92,8 @@ public enum JobMessage implements MessageKey {
     TEST_TAKES_NO_VALUE,
     TEST_WITHOUT_RESULT,
     JOINT_PARTS,
+    MAIN_FUSE_WITH,
+    MAIN_FUSE_OF_NOTHING,
     READINGS_OF_OTHER_JOB,
     VISIT_BEFORE_HANDOVER,
     SERVICE_OF_OTHER_JOB,
@@ -123,6 +125,9 @@ public enum JobMessage implements MessageKey {
     COMMA_ENDS_VALUE,
     NOTHING_NAMED,
     LEAVE_OUT,
+    SAME_COLUMN,
+    COLON_AND_SPACE,
+    NOT_CLOSED,
     QUOTE_TEXT,
 
     // Parts of sentences.

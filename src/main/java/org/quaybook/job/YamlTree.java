@@ -51,24 +51,23 @@ final class YamlTree {
         } catch (Stopped stopped) {
             problems.add(problems.place("", stopped.position), stopped.reason);
         } catch (JacksonYAMLParseException bad) {
-            syntax(problems, bad);
+            syntax(text, problems, bad);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
         return Optional.empty();
     }
 
-    private static void syntax(Problems problems, JacksonYAMLParseException bad) {
+    private static void syntax(String text, Problems problems, JacksonYAMLParseException bad) {
         Position position = Position.START;
         String problem = bad.getOriginalMessage();
+        List<Message> hints = List.of();
         if (bad.getCause() instanceof MarkedYAMLException cause) {
             Mark mark = cause.getProblemMark();
             position = new Position(mark.getLine(), mark.getColumn());
             problem = cause.getProblem();
+            hints = YamlAdvice.of(text, cause);
         }
-        List<Message> hints = problem.startsWith("mapping values are not allowed")
-                ? List.of(Message.of(JobMessage.QUOTE_TEXT))
-                : List.of();
         problems.add(problems.place("", position), Message.of(JobMessage.SYNTAX, problem), hints);
     }
 
