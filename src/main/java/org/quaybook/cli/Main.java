@@ -2,6 +2,8 @@ package org.quaybook.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Objects;
 import org.quaybook.api.Quaybook;
 import org.quaybook.text.Words;
@@ -10,6 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
 
 /** The command {@code quaybook}. */
 @Command(
@@ -92,6 +95,14 @@ public final class Main implements Runnable {
         System.exit(code);
     }
 
+    private static LocalDate date(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new TypeConversionException(Words.of("en-GB").say("cli.date", text));
+        }
+    }
+
     /** Runs one command line; for tests without a process. */
     static int run(PrintWriter out, PrintWriter err, Ansi ansi, String... arguments) {
         int code;
@@ -102,6 +113,7 @@ public final class Main implements Runnable {
                     .setColorScheme(CommandLine.Help.defaultColorScheme(ansi))
                     .setUsageHelpWidth(100)
                     .setCaseInsensitiveEnumValuesAllowed(true)
+                    .registerConverter(LocalDate.class, Main::date)
                     .setExecutionExceptionHandler((e, line, parsed) -> Mishap.tell(e, err))
                     .execute(arguments);
         } catch (RuntimeException | Error e) {

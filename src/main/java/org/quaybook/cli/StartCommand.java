@@ -108,15 +108,21 @@ final class StartCommand implements Callable<Integer> {
             err().println(words.say("start.exists", file.toString()));
             return Exit.BAD_INPUT;
         }
-        if (!Files.isDirectory(folder())) {
-            err().println(words.say("start.no-folder", file.toString()));
-            return Exit.BAD_INPUT;
-        }
         return from == null ? begin() : copy(from);
     }
 
     private Path folder() {
         return Objects.requireNonNullElse(file.toAbsolutePath().getParent(), file);
+    }
+
+    private boolean makeFolder() {
+        try {
+            Files.createDirectories(folder());
+            return true;
+        } catch (IOException e) {
+            err().println(words.say("start.no-folder", folder().toString(), SystemReason.of(e)));
+            return false;
+        }
     }
 
     private Path kept() {
@@ -128,6 +134,9 @@ final class StartCommand implements Callable<Integer> {
     }
 
     private int begin() throws IOException {
+        if (!makeFolder()) {
+            return Exit.NOT_WRITTEN;
+        }
         Optional<Answers> before = before();
         if (before.isEmpty()) {
             err().println(words.say("start.bad-answers", kept().toString()));
@@ -173,6 +182,9 @@ final class StartCommand implements Callable<Integer> {
         if (reading.job() == null) {
             err().println(words.say("start.copy.unreadable", job.toString()));
             return Exit.BAD_INPUT;
+        }
+        if (!makeFolder()) {
+            return Exit.NOT_WRITTEN;
         }
         Header header = reading.job().job();
         Map<String, String> values = new LinkedHashMap<>();

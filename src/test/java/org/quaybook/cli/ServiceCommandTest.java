@@ -76,6 +76,15 @@ class ServiceCommandTest {
     }
 
     @Test
+    void aDateInAnotherFormIsToldWithTheRightOne() {
+        assertThat(visit("20.05.2027", "Looked at every joint")).isEqualTo(Exit.BAD_INPUT);
+        assertThat(err.toString())
+                .startsWith("Invalid value for option '--on': “20.05.2027” is not a date such as 2027-05-14.")
+                .doesNotContain("java.");
+        assertThat(log).doesNotExist();
+    }
+
+    @Test
     void eachVisitMakesTheNextRevision() {
         assertThat(visit("2027-05-20", "Looked at every joint"))
                 .as(err::toString)

@@ -126,6 +126,22 @@ class StartCommandTest {
         }
     }
 
+    /** The manual's first command names a folder that is not there yet. */
+    @Test
+    void theFolderIsMade() {
+        Path job = folder.resolve("new").resolve("my-job").resolve("job.yaml");
+        assertThat(start(null, job.toString())).isEqualTo(Exit.DONE);
+        assertThat(job).isRegularFile();
+    }
+
+    @Test
+    void aFolderThatCannotBeMadeIsTold() throws IOException {
+        Path file = Files.writeString(folder.resolve("my-job"), "a file");
+        assertThat(start(null, file.resolve("job.yaml").toString())).isEqualTo(Exit.NOT_WRITTEN);
+        assertThat(err.toString()).contains(file.toString(), "could not be made", "Nothing was written");
+        assertThat(file).hasContent("a file");
+    }
+
     @Test
     void asksAndWritesAJobThatCanBeChecked() throws IOException {
         assertThat(start(DIALOGUE, file())).isZero();
@@ -223,7 +239,5 @@ class StartCommandTest {
         Files.writeString(folder.resolve("job.yaml"), "mine");
         assertThat(start(DIALOGUE, file())).isEqualTo(Exit.BAD_INPUT);
         assertThat(Files.readString(folder.resolve("job.yaml"))).isEqualTo("mine");
-        assertThat(start(DIALOGUE, folder.resolve("no/such/job.yaml").toString()))
-                .isEqualTo(Exit.BAD_INPUT);
     }
 }
