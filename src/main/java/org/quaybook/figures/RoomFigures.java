@@ -46,6 +46,23 @@ public record RoomFigures(Figure<Power> most, Figure<Power> mostStarting, List<L
                 && falling.stream().skip(1).allMatch(it -> it.admits(falling.get(0)));
     }
 
+    /**
+     * Those of which no two ever run at once, the one that takes most first: each two next to each other take more than there
+     * is, so any other two of them do all the more. Others may not go together either. Empty if the two largest can.
+     */
+    public List<Left> apart() {
+        List<Left> falling = appliances.stream().sorted(MOST_FIRST).toList();
+        int many = 1;
+        while (many < falling.size() && takesTooMuch(falling.get(many - 1), falling.get(many))) {
+            many++;
+        }
+        return many < 2 ? List.of() : falling.subList(0, many);
+    }
+
+    private boolean takesTooMuch(Left a, Left b) {
+        return a.appliance().power().value().plus(b.appliance().power().value()).compareTo(most.value()) > 0;
+    }
+
     /** Empty where every two are gone through. */
     static Optional<RoomFigures> of(
             List<ApplianceFigures> appliances,

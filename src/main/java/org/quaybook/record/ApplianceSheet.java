@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
+import org.jspecify.annotations.Nullable;
 import org.quaybook.calc.Ending;
 import org.quaybook.checks.Assessment;
 import org.quaybook.figures.ApplianceFigures;
@@ -182,6 +183,17 @@ final class ApplianceSheet {
                 .filter(pair -> pair.order() != Order.ANY)
                 .map(this::pair)
                 .toList();
+    }
+
+    /** Of so many appliances that pairs are not gone through: those of which no two run at once; null if any two do. */
+    @Nullable List<String> apart() {
+        return it.figures()
+                .room()
+                .filter(room -> !room.isEnoughForAnyTwo())
+                .map(room -> room.apart().stream()
+                        .map(one -> one.appliance().appliance().name())
+                        .toList())
+                .orElse(null);
     }
 
     private Map<String, Object> pair(TogetherFigures pair) {

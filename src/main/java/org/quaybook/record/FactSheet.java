@@ -69,6 +69,7 @@ public final class FactSheet {
                 .put("appliances", new ApplianceSheet(it, words).rows())
                 .put("together", new ApplianceSheet(it, words).together())
                 .put("notTogether", new ApplianceSheet(it, words).notTogether())
+                .put("apart", new ApplianceSheet(it, words).apart())
                 .put("absence", absence())
                 .put("vent", vent())
                 .put("tests", job.testsAtHandover().stream().map(this::test).toList())

@@ -101,6 +101,7 @@ public record Published(Map<String, Object> facts) {
                     "ending",
                     "endsAtReserve"),
             subject("notTogether", "first", "second", "power", "onlyStart"),
+            subject("apart"),
             subject("absence", "leftOn", "leftOnWords", "toReserve", "toReserveWorn", "idleToReserve", "idlePerDay"),
             subject("vent", "flow", "opening"),
             subject("findings", "severity", "message", "remedy", "accepted", "why", "on"),

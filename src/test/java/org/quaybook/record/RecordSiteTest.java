@@ -15,6 +15,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -209,6 +211,20 @@ class RecordSiteTest {
     }
 
     /** A reserve of 20 % is no charge below the reserve, though 1 - 0.8 is a little less than 0.2 in binary. */
+    /** Of more appliances than pairs are told of, the guest reads which of them run one at a time. */
+    @Test
+    void aGuestIsToldWhatNeverRunsTogetherOfVeryMany(@TempDir Path folder) throws IOException {
+        String many = IntStream.rangeClosed(1, 40)
+                .mapToObj(i -> "  - { name: Lamp " + i + ", power: 9 W (plate), per-use: 1 h }\n")
+                .collect(Collectors.joining("", "\nappliances:\n", ""));
+        String guest = Demos.changed("lantern-moth", folder, Map.of("\nappliances:\n", many))
+                .page()
+                .source();
+        assertThat(guest)
+                .contains("<li>Of these only one at a time: Washing machine and Induction ring.</li>")
+                .contains("<li>Other things together: see the guide first.</li>");
+    }
+
     @Test
     void theReserveItselfIsNotBelowTheReserve() {
         assertThat(Demos.of("lantern-moth").page().texts("//tr[@class='mark']/th"))

@@ -79,6 +79,15 @@ final class LabelsRuntime {
                 parts.add(LabelPart.strong(facts.say("runtime.not-together", first(pair), second(pair))));
             }
         }
+        facts.figures().room().filter(room -> !room.isEnoughForAnyTwo()).ifPresent(room -> {
+            List<String> apart = room.apart().stream()
+                    .map(it -> it.appliance().appliance().name())
+                    .toList();
+            if (!apart.isEmpty()) {
+                parts.add(LabelPart.strong(facts.say("runtime.apart", facts.some(apart))));
+            }
+            parts.add(LabelPart.strong(facts.say("runtime.others")));
+        });
         parts.add(LabelPart.plain(
                 facts.say("runtime.note", facts.say(facts.figures().inverter().output()))));
         return onBoard("runtime", LabelReason.RUNTIME, LabelReading.HAND, facts.say("runtime.title"))

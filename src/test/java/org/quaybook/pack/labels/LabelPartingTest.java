@@ -373,6 +373,17 @@ class LabelPartingTest {
         }
     }
 
+    /** Of too many for pairs the label names those of which no two run together, by hand: 1.3 kW or 1.1 kW of 2 kW. */
+    @Test
+    void ofVeryManyAppliancesTheSureOnesAreNamed() {
+        List<LabelPart> parts = Grown.appliances(40, folder).design("runtime").parts();
+        assertThat(parts)
+                .contains(LabelPart.strong(
+                        "Of these only one at a time: Heater 1, Heater 2, Heater 3, Heater 4, Heater 5, "
+                                + "Heater 6, Heater 7 and 34 more."))
+                .contains(LabelPart.strong("Other things together: see the guide first."));
+    }
+
     /** Of many appliances every pair that cannot run together is on the list. */
     @Test
     void pairsThatNeverRunTogetherBecomeAList() {
