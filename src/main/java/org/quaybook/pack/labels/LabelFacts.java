@@ -25,6 +25,9 @@ record LabelFacts(Assessment it, Words words) {
     /** As many things as one sentence names in full; common practice, no source. */
     static final int MOST_NAMED = 8;
 
+    /** More ids than this in one step cannot be ticked off while working; common practice, no source. */
+    static final int MOST_IDS = 60;
+
     Job job() {
         return it.job();
     }

@@ -5,7 +5,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.quaybook.figures.BankFigures;
+import org.quaybook.job.AcCircuit;
 import org.quaybook.job.Bank;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
@@ -140,10 +142,28 @@ final class LabelsBattery {
                 .anyMatch(source -> source.isolators().contains(isolator));
     }
 
-    /** All that it cuts off; very many circuits and cables by their ids alone, which stand on them. */
+    /**
+     * All that it cuts off; many circuits and cables by their ids alone, which stand on them, and of a whole board of circuits
+     * how many.
+     */
     private List<String> isolated(Isolator isolator) {
         boolean many = isolator.isolates().size() > LabelFacts.MOST_NAMED;
-        return isolator.isolates().stream().map(id -> isolated(id, many)).toList();
+        List<String> circuits =
+                facts.job().acCircuits().stream().map(AcCircuit::id).toList();
+        List<String> cutOff =
+                isolator.isolates().stream().filter(circuits::contains).toList();
+        if (cutOff.size() <= LabelFacts.MOST_IDS) {
+            return isolator.isolates().stream().map(id -> isolated(id, many)).toList();
+        }
+        String counted = cutOff.size() == circuits.size()
+                ? facts.say("isolator.all-circuits", cutOff.size())
+                : facts.say("isolator.some-circuits", cutOff.size(), circuits.size());
+        return Stream.concat(
+                        isolator.isolates().stream()
+                                .filter(id -> !cutOff.contains(id))
+                                .map(id -> isolated(id, many)),
+                        Stream.of(counted))
+                .toList();
     }
 
     private String isolated(String id, boolean briefly) {

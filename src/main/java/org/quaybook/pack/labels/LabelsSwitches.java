@@ -12,9 +12,6 @@ import org.quaybook.job.Isolator;
  */
 final class LabelsSwitches {
 
-    /** More ids than this in one step cannot be ticked off while working; common practice, no source. */
-    private static final int MOST_IDS = 60;
-
     /** Places that are found at a glance; common practice, no source. */
     private static final int MOST_PLACES = 4;
 
@@ -76,7 +73,7 @@ final class LabelsSwitches {
                     .list(source.isolators().stream().map(this::withPlace).toList());
         }
         List<String> ids = source.isolators().stream().map(Isolator::id).toList();
-        return ids.size() > MOST_IDS
+        return ids.size() > LabelFacts.MOST_IDS
                 ? facts.say("switches.all-listed", ids.size())
                 : facts.say("switches.all", ids.size(), facts.words().list(ids));
     }

@@ -35,6 +35,25 @@ final class Grown {
                         + "\nearths:\n");
     }
 
+    /** Circuits that the battery switch cuts off, with or without those that the job has anyway. */
+    static DemoJob cutOff(int count, boolean all, Path folder) {
+        String own = all
+                ? DemoJob.demo(TUG).assessment().job().acCircuits().stream()
+                        .map(circuit -> ", " + circuit.id())
+                        .collect(Collectors.joining())
+                : "";
+        return DemoJob.changed(
+                TUG,
+                folder,
+                "isolates: [B1] }",
+                IntStream.rangeClosed(1, count)
+                        .mapToObj(i -> ", AX" + i)
+                        .collect(Collectors.joining("", "isolates: [B1", own + "] }")),
+                "\nearths:\n",
+                lines(count, i -> "id: AX" + i + ", name: Circuit " + i + ", breaker: 10 A, source: inverter")
+                        + "\nearths:\n");
+    }
+
     /** Dates that something expires on. */
     static DemoJob expiries(int count, Path folder) {
         return DemoJob.changed(

@@ -384,6 +384,26 @@ class LabelPartingTest {
                 .contains(LabelPart.strong("Other things together: see the guide first."));
     }
 
+    /** A switch that cuts off a whole board tells how many circuits these are, where naming them would fill a poster. */
+    @Test
+    void aSwitchOfAWholeBoardCountsItsCircuits() {
+        int own = DemoJob.demo(Grown.TUG).assessment().job().acCircuits().size();
+        assertThat(cutOff(Grown.cutOff(500, false, folder)))
+                .isEqualTo("OFF cuts off: B1 and 500 of " + (500 + own) + " AC circuits, named in the guide.");
+        assertThat(cutOff(Grown.cutOff(500, true, folder)))
+                .isEqualTo("OFF cuts off: B1 and all " + (500 + own) + " AC circuits.");
+        assertThat(cutOff(Grown.cutOff(60, false, folder))).contains("AX1, AX2, ", " and AX60.");
+    }
+
+    private static String cutOff(DemoJob job) {
+        return words(job.sized().stream()
+                        .filter(it -> it.label().id().equals("isolator-S1"))
+                        .findFirst()
+                        .orElseThrow()
+                        .label())
+                .get(1);
+    }
+
     /** Of many appliances every pair that cannot run together is on the list. */
     @Test
     void pairsThatNeverRunTogetherBecomeAList() {
