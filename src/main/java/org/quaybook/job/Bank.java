@@ -72,5 +72,6 @@ public record Bank(
 
         @Means("hole of the lugs on the terminals") @Within(least = "3 mm", most = "20 mm") @Nullable Given<Length> lugHole,
 
-        @Means("where the bank is") @Nullable String where,
+        @Means("where the bank is") @Longest(Longest.PLACE) @Nullable String where,
+
         Place place) {}

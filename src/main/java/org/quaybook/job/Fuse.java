@@ -46,7 +46,8 @@ public record Fuse(
         @Within(least = "0 mm", most = "10 m")
         @Nullable Given<Length> distance,
 
-        @Means("the place it is at") @Nullable String where,
+        @Means("the place it is at") @Longest(Longest.PLACE) @Nullable String where,
+
         @Means("where the spare is") @Nullable String spare,
         Place place) {
     public Fuse {

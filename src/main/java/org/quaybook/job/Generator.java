@@ -23,5 +23,6 @@ public record Generator(
                 example = "turn the selector on the board to generator")
         @Nullable String chosenBy,
 
-        @Means("its place") @Nullable String where,
+        @Means("its place") @Longest(Longest.PLACE) @Nullable String where,
+
         Place place) {}

@@ -81,7 +81,8 @@ public record Inverter(
         @Within(least = "0 %", most = "10 %")
         @Nullable Given<Ratio> deratePerKelvin,
 
-        @Means("the place it stands at") @Nullable String where,
+        @Means("the place it stands at") @Longest(Longest.PLACE) @Nullable String where,
+
         @Means("serial number") @Nullable String serial,
         @Means("firmware version") @Nullable String firmware,
 

@@ -17,7 +17,7 @@ public record Isolator(
         @Means(value = "what it switches", example = "Battery switch")
         String name,
 
-        @Means("its place") String where,
+        @Means("its place") @Longest(Longest.PLACE) String where,
         @Means("which side of a lid or door") @Nullable Given<Side> side,
 
         @Means("whether it can be reached without tools") @Nullable Given<Boolean> toolFree,

@@ -17,6 +17,11 @@ final class Limits {
         if (matches != null && !Pattern.matches(matches.value(), text)) {
             throw new Refusal(Message.of(JobMessage.BAD_FORM, text, matches.form()));
         }
+        Longest longest = field.annotation(Longest.class).orElse(null);
+        if (longest != null && text.codePointCount(0, text.length()) > longest.value()) {
+            throw new Refusal(
+                    Message.of(JobMessage.TEXT_TOO_LONG, text.codePointCount(0, text.length()), longest.value()));
+        }
         Within within = field.annotation(Within.class).orElse(null);
         if (within != null && !inside(field, within, number(value))) {
             throw new Refusal(Message.of(JobMessage.OUT_OF_RANGE, text, within.least(), within.most()));

@@ -19,5 +19,7 @@ public record Rcd(
 
         @Means("type") Given<RcdType> type,
         @Means("what feeds it") Given<Source> source,
-        @Means("its place") @Nullable String where,
+
+        @Means("its place") @Longest(Longest.PLACE) @Nullable String where,
+
         Place place) {}

@@ -38,5 +38,6 @@ public record Shore(
 
         @Means("smallest supply the owner expects to meet") @Within(least = "1 A", most = "125 A") @Nullable Given<Current> smallestPedestal,
 
-        @Means("place of the inlet") @Nullable String where,
+        @Means("place of the inlet") @Longest(Longest.PLACE) @Nullable String where,
+
         Place place) {}

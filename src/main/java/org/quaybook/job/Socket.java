@@ -9,7 +9,8 @@ public record Socket(
         @Means("what it is called") @Identifies(Thing.SOCKET)
         String name,
 
-        @Means("its place") @Nullable String where,
+        @Means("its place") @Longest(Longest.PLACE) @Nullable String where,
+
         @Means("what feeds it with shore power on") Given<Source> shoreOn,
         @Means("what feeds it with shore power off") Given<Source> shoreOff,
 

@@ -43,6 +43,9 @@ final class FormatWords {
         if (field.annotation(Matches.class).isPresent()) {
             return field.annotation(Matches.class).get().form();
         }
+        if (field.annotation(Longest.class).isPresent()) {
+            return "text of at most " + field.annotation(Longest.class).get().value() + " characters";
+        }
         return field.type().isEnum() ? constants(field.type(), separator) : type(field.type());
     }
 

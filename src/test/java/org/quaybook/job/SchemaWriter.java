@@ -119,6 +119,12 @@ final class SchemaWriter {
             // A job number of digits only is a number to YAML.
             return text("^(?:" + form.get().value() + ")$", "string", "number");
         }
+        Optional<Longest> longest = field.annotation(Longest.class);
+        if (longest.isPresent()) {
+            ObjectNode text = value(field.type(), "");
+            text.put("maxLength", longest.get().value());
+            return text;
+        }
         return reference(name(field.type()), value(field.type(), ""));
     }
 

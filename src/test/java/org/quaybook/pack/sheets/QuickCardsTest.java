@@ -211,11 +211,11 @@ class QuickCardsTest {
         }
     }
 
-    /** A place as long as a job may hold would spill: that is said, not clipped. */
+    /** A name as long as a job may hold would spill: that is said, not clipped. */
     @Test
     void refusesWhatDoesNotFit() {
         DemoJob wordy = DemoJob.changed(
-                "lantern-moth", "  where: engine room, port side", "  where: " + "behind the third locker ".repeat(70));
+                "lantern-moth", "name: Battery switch,", "name: " + "Switch behind the third locker ".repeat(70) + ",");
         assertThatExceptionOfType(RenderException.class)
                 .isThrownBy(() -> card(wordy, DemoJob.WORDS))
                 .satisfies(e -> assertThat(e.diagnostics())
