@@ -1,5 +1,6 @@
 package org.quaybook.record;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -60,6 +61,7 @@ public final class FactSheet {
                         "cables",
                         it.figures().supply().runs().stream().map(this::cable).toList())
                 .put("fuses", it.figures().fuses().stream().map(this::fuse).toList())
+                .put("mostToInterrupt", mostToInterrupt())
                 .put("isolators", job.isolators().stream().map(this::isolator).toList())
                 .put("shore", shore())
                 .put("rcds", job.rcds().stream().map(this::rcd).toList())
@@ -287,6 +289,7 @@ public final class FactSheet {
         return new Rows()
                 .put("id", fuse.id())
                 .put("protects", fuse.fuse() == null ? List.of() : fuse.fuse().protects())
+                .put("feeds", fuse.fuse() == null ? "" : fuse.fuse().feeds())
                 .put("family", fuse.family().map(words::term).orElse(""))
                 .put("rating", fuse.rating().map(this::say).orElse(""))
                 .put("fitted", fuse.ratingFitted())
@@ -298,6 +301,15 @@ public final class FactSheet {
                 .put("spare", fuse.fuse() == null ? "" : fuse.fuse().spare())
                 .put("distance", fuse.fuse() == null ? "" : given(fuse.fuse().distance()))
                 .map();
+    }
+
+    /** What any fuse of the installation must be able to interrupt: enough for whichever is replaced. */
+    private String mostToInterrupt() {
+        return it.figures().fuses().stream()
+                .map(FuseFigures::mustInterrupt)
+                .max(Comparator.comparing(Figure::value))
+                .map(this::say)
+                .orElse("");
     }
 
     private Map<String, Object> isolator(Isolator isolator) {

@@ -44,10 +44,12 @@ import org.quaybook.figures.AtShoreFigures;
 import org.quaybook.figures.ChargeFigures;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
+import org.quaybook.figures.FuseFigures;
 import org.quaybook.figures.TogetherFigures;
 import org.quaybook.job.Job;
 import org.quaybook.job.Socket;
 import org.quaybook.pack.guide.PrintedGuide.Letter;
+import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
@@ -489,6 +491,26 @@ class GuideTest {
             int rehearsal = pageOf(guide, "Try it: pull the plug");
             assertThat(pageAfter(guide, rehearsal)).isEqualTo(rehearsal + 1);
             assertThat(guide.text(rehearsal)).contains("You must see", "If not", "☐", "Date", "Who");
+        }
+    }
+
+    /** Nearer to the battery a short carries more: the figure under the table is enough for each fuse in it. */
+    @Test
+    void whatFusesMustBreakIsThatOfTheWorstPlace() throws IOException {
+        DemoJob demo = DemoJob.changed(
+                "lantern-moth",
+                "\n\nisolators:",
+                "\n  - { id: F2, protects: [], role: branch, feeds: Bilge pump, conductor: 16 mm2, load: 20 A, family: midi,"
+                        + " rating: 40 A, distance: 20 mm }\n\nisolators:");
+        List<FuseFigures> fuses = demo.assessment().figures().fuses();
+        Current main = fuses.get(0).mustInterrupt().value();
+        Figure<Current> branch = fuses.get(1).mustInterrupt();
+        assertThat(branch.value()).isGreaterThan(main);
+        try (PrintedGuide guide = new PrintedGuide(demo.guide())) {
+            assertThat(guide.flowing())
+                    .contains("F2 MIDI 40 A Bilge pump")
+                    .contains("it must be able to break "
+                            + DemoJob.WORDS.word(branch.stated()).replace('\u00a0', ' '));
         }
     }
 
