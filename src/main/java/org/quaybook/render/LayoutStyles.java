@@ -1,5 +1,6 @@
 package org.quaybook.render;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -11,8 +12,10 @@ import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
+import org.xhtmlrenderer.context.StandardAttributeResolver;
 import org.xhtmlrenderer.context.StyleReference;
 import org.xhtmlrenderer.context.StylesheetFactoryImpl;
+import org.xhtmlrenderer.css.extend.lib.DOMTreeResolver;
 import org.xhtmlrenderer.css.newmatch.CascadedStyle;
 import org.xhtmlrenderer.css.newmatch.Matcher;
 import org.xhtmlrenderer.css.newmatch.PageInfo;
@@ -27,15 +30,15 @@ import org.xhtmlrenderer.layout.SharedContext;
  * Which rules of the style sheets hold for which element. The layout engine would try every rule on every element; most
  * elements are of the same kind as one before, and get the style of that one.
  *
- * <p>Two elements are of one kind when they have the same name and parents of one kind, and all that the rules asked of the
- * first one has the same answer for the other. Pages are printed: nothing is hovered over, and no style changes.
+ * <p>Two elements are of one kind when they have the same name and attributes and parents of one kind, unless a rule asked
+ * the first one for its place among its neighbours. Pages are printed: nothing is hovered over, and no style changes.
  */
 final class LayoutStyles extends StyleReference {
 
     private final UserAgentCallback agent;
+    private final Neighbours neighbours = new Neighbours();
     private final IdentityHashMap<Element, Kind> kinds = new IdentityHashMap<>();
     private Kind root = new Kind();
-    private @Nullable StyleQuestions rules;
     private @Nullable Matcher matcher;
 
     LayoutStyles(UserAgentCallback agent) {
@@ -43,22 +46,77 @@ final class LayoutStyles extends StyleReference {
         this.agent = agent;
     }
 
-    private record Name(@Nullable String namespace, String name) {}
+    /** What a rule can ask an element for, apart from its neighbours. */
+    private record Seen(@Nullable String namespace, String name, List<String> attributes) {
+
+        static Seen of(Element element) {
+            List<String> attributes = new ArrayList<>();
+            for (Node attribute : Xml.attributes(element)) {
+                attributes.add(attribute.getNodeName());
+                attributes.add(attribute.getNodeValue());
+            }
+            return new Seen(element.getNamespaceURI(), element.getNodeName(), attributes);
+        }
+    }
 
     /** Elements that no rule tells apart. */
     private static final class Kind {
 
-        private final Map<Name, Fork> children = new HashMap<>();
+        private final Map<Seen, Optional<Kind>> children = new HashMap<>();
         private final Map<String, Optional<CascadedStyle>> generated = new HashMap<>();
         private CascadedStyle style = CascadedStyle.emptyCascadedStyle;
     }
 
-    /** What the rules ask next of elements that were alike so far; or, when they ask no more, the kind of these. */
-    private static final class Fork {
+    /** Hears whether a rule asks for more than an element itself and what it stands in. */
+    private static final class Neighbours extends DOMTreeResolver {
 
-        private final Map<@Nullable Object, Fork> answers = new HashMap<>();
-        private StyleQuestions.@Nullable Question question;
-        private @Nullable Kind kind;
+        private boolean asked;
+
+        @Override
+        public @Nullable Node getPreviousSiblingElement(Node node) {
+            asked = true;
+            return super.getPreviousSiblingElement(node);
+        }
+
+        @Override
+        public boolean isFirstChildElement(Node element) {
+            asked = true;
+            return super.isFirstChildElement(element);
+        }
+
+        @Override
+        public boolean isLastChildElement(Node element) {
+            asked = true;
+            return super.isLastChildElement(element);
+        }
+
+        @Override
+        public int getPositionOfElement(Node element) {
+            asked = true;
+            return super.getPositionOfElement(element);
+        }
+    }
+
+    /** Rule by rule the same element is asked for its classes. */
+    private static final class Attributes extends StandardAttributeResolver {
+
+        private final NamespaceHandler language;
+        private @Nullable Node asked;
+        private @Nullable String classes;
+
+        Attributes(NamespaceHandler language, UserAgentCallback agent, UserInterface nobody) {
+            super(language, agent, nobody);
+            this.language = language;
+        }
+
+        @Override
+        public @Nullable String getClass(Node node) {
+            if (node != asked) {
+                asked = node;
+                classes = language.getClass((Element) node);
+            }
+            return classes;
+        }
     }
 
     @Override
@@ -72,18 +130,13 @@ final class LayoutStyles extends StyleReference {
                 .map(reader::getStylesheet)
                 .filter(Objects::nonNull)
                 .toList();
-        rules = new StyleQuestions(language, agent, nobody);
-        matcher = new Matcher(rules.tree(), rules.attributes(), reader, sheets, context.getMedia());
+        matcher = new Matcher(neighbours, new Attributes(language, agent, nobody), reader, sheets, context.getMedia());
         kinds.clear();
         root = new Kind();
     }
 
     private Matcher matcher() {
         return Objects.requireNonNull(matcher, "no document yet");
-    }
-
-    private StyleQuestions rules() {
-        return Objects.requireNonNull(rules, "no document yet");
     }
 
     private Kind kind(Element element) {
@@ -100,29 +153,15 @@ final class LayoutStyles extends StyleReference {
         if (isInsideDrawing(element)) {
             return new Kind();
         }
-        Fork named = parent.children.computeIfAbsent(
-                new Name(element.getNamespaceURI(), element.getNodeName()), name -> new Fork());
-        Fork alike = named;
-        while (alike != null && alike.question != null) {
-            alike = alike.answers.get(rules().answer(alike.question, element));
+        Seen seen = Seen.of(element);
+        Optional<Kind> same = parent.children.get(seen);
+        if (same != null && same.isPresent()) {
+            return same.get();
         }
-        return alike != null && alike.kind != null ? alike.kind : matched(element, named);
-    }
-
-    private Kind matched(Element element, Fork named) {
         Kind kind = new Kind();
-        Fork fork = named;
-        Map<StyleQuestions.Question, Object> asked =
-                rules().asked(element, () -> kind.style = matcher().getCascadedStyle(element, true));
-        for (Map.Entry<StyleQuestions.Question, Object> one : asked.entrySet()) {
-            if (fork.question == null) {
-                fork.question = one.getKey();
-            } else if (!fork.question.equals(one.getKey())) {
-                throw new IllegalStateException("the rules ask " + one.getKey() + " where they asked " + fork.question);
-            }
-            fork = fork.answers.computeIfAbsent(one.getValue(), answer -> new Fork());
-        }
-        fork.kind = kind;
+        neighbours.asked = false;
+        kind.style = matcher().getCascadedStyle(element, false);
+        parent.children.put(seen, neighbours.asked ? Optional.empty() : Optional.of(kind));
         return kind;
     }
 
