@@ -1,7 +1,6 @@
 package org.quaybook.job;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -180,21 +179,12 @@ final class JobChecks {
         if (Given.maybe(fuse.role()).filter(role -> role != FuseRole.MAIN).isPresent()) {
             return;
         }
-        List<String> ofOthers = new ArrayList<>();
-        if (fuse.feeds() != null) {
-            ofOthers.add("feeds");
-        }
-        if (fuse.conductor() != null) {
-            ofOthers.add("conductor");
-        }
-        if (fuse.load() != null) {
-            ofOthers.add("load");
-        }
+        String ofOthers = ofOthers(fuse);
         Message role = Message.of(JobMessage.WRITE_EITHER, "role: branch", "role: string");
-        if (!ofOthers.isEmpty()) {
+        if (ofOthers != null) {
             problems.add(
-                    found.placeOf(fuse.place().path() + "." + ofOthers.get(0)),
-                    Message.of(JobMessage.MAIN_FUSE_WITH, fuse.id(), ofOthers.get(0)),
+                    found.placeOf(fuse.place().path() + "." + ofOthers),
+                    Message.of(JobMessage.MAIN_FUSE_WITH, fuse.id(), ofOthers),
                     role);
         } else if (fuse.protects().isEmpty() && !found.all(Cable.class).isEmpty()) {
             problems.add(
@@ -205,6 +195,17 @@ final class JobChecks {
                             "protects: [" + found.all(Cable.class).get(0).id() + "]"),
                     role);
         }
+    }
+
+    /** The first key that a main fuse has no use for. */
+    private static @Nullable String ofOthers(Fuse fuse) {
+        if (fuse.feeds() != null) {
+            return "feeds";
+        }
+        if (fuse.conductor() != null) {
+            return "conductor";
+        }
+        return fuse.load() == null ? null : "load";
     }
 
     private void appliance(Appliance appliance) {

@@ -14,8 +14,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.time.ZoneOffset;
-import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -68,8 +66,7 @@ public final class Enlarged {
             enlarged.enlarge();
             PdfStamper stamper = new PdfStamper(reader, out);
             stamper.setFullCompression();
-            stamper.setEnforcedModificationDate(
-                    GregorianCalendar.from(info.date().atStartOfDay(ZoneOffset.UTC)));
+            stamper.setEnforcedModificationDate(PdfIdentity.calendar(info));
             stamper.setOverrideFileId(PdfIdentity.id(List.of(
                     PdfIdentity.digest(small),
                     PdfIdentity.digest(larger.toString().getBytes(StandardCharsets.UTF_8)))));

@@ -33,8 +33,7 @@ public record PageFormat(
     public static final PageFormat HALF_LETTER = new PageFormat("half-letter", 139.7, 215.9, 0.95, 16.1, 11.5, 16, 15);
 
     /** ISO 216; the page of A5 enlarged, its type by two fifths, for old eyes and poor light. */
-    public static final PageFormat A4 = new PageFormat(
-            "a4", 210, 297, Math.sqrt(2), 18 * 210. / 148, 12 * 210. / 148, 16 * 297. / 210, 15 * 297. / 210);
+    public static final PageFormat A4 = A5.enlarged("a4", 210, 297);
 
     /** ANSI/ASME Y14.1 size A. */
     public static final PageFormat LETTER = new PageFormat("letter", 215.9, 279.4, 1.25, 37, 31.4, 20, 18);
@@ -43,6 +42,12 @@ public record PageFormat(
         if (!(scale > 0) || inner + outer >= width || top + bottom >= height) {
             throw new IllegalArgumentException("no room on a page of " + width + " x " + height + " mm");
         }
+    }
+
+    private PageFormat enlarged(String name, double width, double height) {
+        double across = width / this.width;
+        double up = height / this.height;
+        return new PageFormat(name, width, height, scale * up, inner * across, outer * across, top * up, bottom * up);
     }
 
     /** Whether this is a larger page of the same shape, to within a hundredth: all of the other one's fits on it, enlarged. */

@@ -43,7 +43,11 @@ final class PdfIdentity {
     }
 
     static PdfDate date(DocumentInfo info) {
-        return new PdfDate(GregorianCalendar.from(info.date().atStartOfDay(ZoneOffset.UTC)));
+        return new PdfDate(calendar(info));
+    }
+
+    static GregorianCalendar calendar(DocumentInfo info) {
+        return GregorianCalendar.from(info.date().atStartOfDay(ZoneOffset.UTC));
     }
 
     /** Before the document is closed; the digests are those of all that the document was made from. */

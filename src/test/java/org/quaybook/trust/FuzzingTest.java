@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A short turn of what {@code src/test/fuzz} does for as long as one likes. */
 class FuzzingTest {
 
-    /** The same texts each time: whether a build passes must not be luck. */
+    /** Begins alike each time, and goes on alike as far as the same code is reached: whether a build passes should be no luck. */
     private static final String SEED = "-seed=26";
 
     private static final Pattern TRIED = Pattern.compile("stat::number_of_executed_units: *(\\d+)");
