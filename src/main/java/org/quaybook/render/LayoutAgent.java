@@ -24,6 +24,7 @@ final class LayoutAgent extends ITextUserAgent {
     private final Faults faults;
     private final int dotsPerPixel;
     private final Map<String, byte[]> used = new TreeMap<>();
+    private final Map<String, String> sheets = new TreeMap<>();
     private final Map<String, ImageResource> pictures = new TreeMap<>();
 
     LayoutAgent(ITextOutputDevice device, int dotsPerPixel, Resources resources, Faults faults) {
@@ -50,13 +51,21 @@ final class LayoutAgent extends ITextUserAgent {
         return uri;
     }
 
-    @Override
-    public CSSResource getCSSResource(String name) {
+    /** The text of a style sheet. */
+    String css(String name) {
+        return sheets.computeIfAbsent(name, this::readSheet);
+    }
+
+    private String readSheet(String name) {
         String css = find(name)
                 .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
                 .orElse("");
-        byte[] allowed = XhtmlRules.withoutImport(css, name, faults).getBytes(StandardCharsets.UTF_8);
-        return new CSSResource(new ByteArrayInputStream(allowed));
+        return XhtmlRules.withoutImport(css, name, faults);
+    }
+
+    @Override
+    public CSSResource getCSSResource(String name) {
+        return new CSSResource(new ByteArrayInputStream(css(name).getBytes(StandardCharsets.UTF_8)));
     }
 
     @Override

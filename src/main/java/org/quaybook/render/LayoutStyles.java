@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Document;
@@ -21,6 +24,7 @@ import org.xhtmlrenderer.css.newmatch.Matcher;
 import org.xhtmlrenderer.css.newmatch.PageInfo;
 import org.xhtmlrenderer.css.sheet.FontFaceRule;
 import org.xhtmlrenderer.css.sheet.Stylesheet;
+import org.xhtmlrenderer.css.sheet.StylesheetInfo;
 import org.xhtmlrenderer.extend.NamespaceHandler;
 import org.xhtmlrenderer.extend.UserAgentCallback;
 import org.xhtmlrenderer.extend.UserInterface;
@@ -31,33 +35,25 @@ import org.xhtmlrenderer.layout.SharedContext;
  * elements are of the same kind as one before, and get the style of that one.
  *
  * <p>Two elements are of one kind when they have the same name and attributes and parents of one kind, unless a rule asked
- * the first one for its place among its neighbours. Pages are printed: nothing is hovered over, and no style changes.
+ * the first one for its place among its neighbours. Of classes and identifiers only those count that a style sheet names.
+ * Pages are printed: nothing is hovered over, and no style changes.
  */
 final class LayoutStyles extends StyleReference {
 
-    private final UserAgentCallback agent;
+    private final LayoutAgent agent;
     private final Neighbours neighbours = new Neighbours();
     private final IdentityHashMap<Element, Kind> kinds = new IdentityHashMap<>();
     private Kind root = new Kind();
+    private Selectors selectors = Selectors.of(List.of());
     private @Nullable Matcher matcher;
 
-    LayoutStyles(UserAgentCallback agent) {
+    LayoutStyles(LayoutAgent agent) {
         super(agent);
         this.agent = agent;
     }
 
     /** What a rule can ask an element for, apart from its neighbours. */
-    private record Seen(@Nullable String namespace, String name, List<String> attributes) {
-
-        static Seen of(Element element) {
-            List<String> attributes = new ArrayList<>();
-            for (Node attribute : Xml.attributes(element)) {
-                attributes.add(attribute.getNodeName());
-                attributes.add(attribute.getNodeValue());
-            }
-            return new Seen(element.getNamespaceURI(), element.getNodeName(), attributes);
-        }
-    }
+    private record Seen(@Nullable String namespace, String name, List<String> attributes) {}
 
     /** Elements that no rule tells apart. */
     private static final class Kind {
@@ -65,6 +61,58 @@ final class LayoutStyles extends StyleReference {
         private final Map<Seen, Optional<Kind>> children = new HashMap<>();
         private final Map<String, Optional<CascadedStyle>> generated = new HashMap<>();
         private CascadedStyle style = CascadedStyle.emptyCascadedStyle;
+    }
+
+    /**
+     * What the style sheets select by.
+     *
+     * @param named classes and identifiers, and whatever else stands behind a point or a cross
+     * @param unseen attributes that no rule asks for, and that say nothing by themselves of how something looks
+     */
+    private record Selectors(Set<String> named, Set<String> unseen) {
+
+        private static final Pattern NAME = Pattern.compile("[.#]([^\\s.#:,;>+~*/\\[\\](){}\"']+)");
+        private static final Pattern BRACKET = Pattern.compile("\\[([^\\]]*)");
+        private static final Set<String> WITHOUT_LOOKS = Set.of("class", "id", "href", "title", "aria-label");
+
+        static Selectors of(List<String> sheets) {
+            Set<String> named = all(NAME, sheets);
+            Set<String> bracketed = all(BRACKET, sheets);
+            // A name may be spelled with escapes, in many ways.
+            boolean escaped = Stream.concat(named.stream(), bracketed.stream()).anyMatch(name -> name.contains("\\"));
+            return new Selectors(
+                    named,
+                    WITHOUT_LOOKS.stream()
+                            .filter(name -> !escaped && bracketed.stream().noneMatch(asked -> asked.contains(name)))
+                            .collect(Collectors.toSet()));
+        }
+
+        private static Set<String> all(Pattern pattern, List<String> sheets) {
+            return sheets.stream()
+                    .flatMap(css -> pattern.matcher(css).results())
+                    .map(found -> found.group(1))
+                    .collect(Collectors.toSet());
+        }
+
+        Seen seen(Element element) {
+            List<String> attributes = new ArrayList<>();
+            for (Node attribute : Xml.attributes(element)) {
+                String name = attribute.getNodeName();
+                String value = attribute.getNodeValue();
+                Stream<String> values = !unseen.contains(name)
+                        ? Stream.of(value)
+                        : switch (name) {
+                            case "class" -> Stream.of(value.split("\\s+")).filter(named::contains);
+                            case "id" -> Stream.of(value).filter(named::contains);
+                            default -> Stream.of();
+                        };
+                values.forEach(part -> {
+                    attributes.add(name);
+                    attributes.add(part);
+                });
+            }
+            return new Seen(element.getNamespaceURI(), element.getNodeName(), attributes);
+        }
     }
 
     /** Hears whether a rule asks for more than an element itself and what it stands in. */
@@ -124,9 +172,14 @@ final class LayoutStyles extends StyleReference {
             SharedContext context, NamespaceHandler language, Document document, UserInterface nobody) {
         StylesheetFactoryImpl reader = new StylesheetFactoryImpl(agent);
         // None imports another: XhtmlRules refuses those that do.
-        List<Stylesheet> sheets = Stream.concat(
+        List<StylesheetInfo> used = Stream.concat(
                         language.getDefaultStylesheet().stream(), language.getStylesheets(document).stream())
                 .filter(info -> info.appliesToMedia(context.getMedia()))
+                .toList();
+        selectors = Selectors.of(used.stream()
+                .map(info -> info.getContent().orElseGet(() -> agent.css(info.getUri())))
+                .toList());
+        List<Stylesheet> sheets = used.stream()
                 .map(reader::getStylesheet)
                 .filter(Objects::nonNull)
                 .toList();
@@ -153,7 +206,7 @@ final class LayoutStyles extends StyleReference {
         if (isInsideDrawing(element)) {
             return new Kind();
         }
-        Seen seen = Seen.of(element);
+        Seen seen = selectors.seen(element);
         Optional<Kind> same = parent.children.get(seen);
         if (same != null && same.isPresent()) {
             return same.get();

@@ -28,6 +28,9 @@ class LayoutStylesTest {
             ".a { color: #010102 }",
             "p.a.b { color: #010103 }",
             "#one { color: #010104 }",
+            ".\\61 { color: #010204 }",
+            ".größe b { color: #010205 }",
+            "[id^=on] b { color: #010206 }",
             "tr:first-child td { color: #010105 }",
             "li:last-child b { color: #010106 }",
             "tr:nth-child(3n+1) { color: #010107 }",
@@ -36,6 +39,7 @@ class LayoutStylesTest {
             "h2.a + p + ul li { color: #01010a }",
             "p:first-child + p.a { color: #01010b }",
             "[title] { color: #01010c }",
+            "[ title = '' ] b { color: #010207 }",
             "p[title=x] { color: #01010d }",
             "[class~=b] > b { color: #01010e }",
             "td[class|=a] { color: #01010f }",
@@ -50,6 +54,8 @@ class LayoutStylesTest {
             <div id="one"><h2 class="a">7</h2><p>8</p><ul><li>9<b>10</b></li><li>11</li><li title="xy">12<b>13</b></li></ul></div>
             <div><h2>7</h2><p>8</p><ul><li>9<b>10</b></li><li style="color: #020202">11<b>14</b></li></ul></div>
             <table>%s</table><table>%s</table><p class="b">15<b>16</b></p><p>17</p><div class="b"><b>18</b></div>
+            <p class="größe">19<b>20</b></p><p class="groß">21<b>22</b></p><p id="two">23<b>24</b></p>
+            <p title="">25<b>26</b></p>
             """.formatted(
             "<tr><td>a</td><td class=\"a-b\">b</td></tr>".repeat(7),
             "<tr class=\"a\"><td>a</td><td width=\"20\">b</td></tr><tr><td colspan=\"2\"><b>c</b></td></tr>".repeat(3));
