@@ -106,16 +106,21 @@ final class Dialogue {
         Optional<String> chosen = chosen(question, line);
         if (chosen.isEmpty()) {
             out.println(words.say("start.no-choice", line));
+            intake.faults(question, line, vocabulary).forEach(this::hints);
             return chosen;
         }
         List<Diagnostic> faults = intake.faults(question, chosen.get(), vocabulary);
         for (Diagnostic fault : faults) {
             out.println(words.say(fault.message()));
-            for (Message hint : fault.hints()) {
-                out.println("  " + words.say("cli.hint", words.say(hint)));
-            }
+            hints(fault);
         }
         return faults.isEmpty() ? chosen : Optional.empty();
+    }
+
+    private void hints(Diagnostic fault) {
+        for (Message hint : fault.hints()) {
+            out.println("  " + words.say("cli.hint", words.say(hint)));
+        }
     }
 
     private static Optional<String> chosen(Question question, String line) {

@@ -142,7 +142,8 @@ final class GivenReader {
     private static Provenance known(String word) throws Refusal {
         if (!KNOWN.contains(word)) {
             throw new Refusal(
-                    Message.of(JobMessage.BAD_PROVENANCE, word, String.join(", ", KNOWN)), Scalars.meant(word, KNOWN));
+                    Message.of(JobMessage.BAD_PROVENANCE, word, String.join(", ", KNOWN)),
+                    Scalars.meant(Provenance.class, word, KNOWN));
         }
         return Arrays.stream(Provenance.values())
                 .filter(constant -> Names.of(constant).equals(word))

@@ -118,6 +118,7 @@ public enum JobMessage implements MessageKey {
     MAKE_SEAL_KEY,
     SAY_SEALED,
     DID_YOU_MEAN,
+    DID_YOU_MEAN_ONE_OF,
     WRITE,
     WRITE_EITHER,
     EXAMPLE,

@@ -175,9 +175,20 @@ final class Scalars {
         List<String> names = Names.all(type);
         int index = names.indexOf(text);
         if (index < 0) {
-            throw new Refusal(Message.of(JobMessage.NOT_ALLOWED, text, String.join(", ", names)), meant(text, names));
+            throw new Refusal(
+                    Message.of(JobMessage.NOT_ALLOWED, text, String.join(", ", names)), meant(type, text, names));
         }
         return type.getEnumConstants()[index];
+    }
+
+    /** The hint with what the trade means by a word among the allowed values, or else with the likeliest of them. */
+    static List<Message> meant(Class<?> type, String typed, List<String> allowed) {
+        List<String> meant = TradeWords.meant(type, typed);
+        return switch (meant.size()) {
+            case 0 -> meant(typed, allowed);
+            case 1 -> List.of(Message.of(JobMessage.DID_YOU_MEAN, meant.get(0)));
+            default -> List.of(Message.of(JobMessage.DID_YOU_MEAN_ONE_OF, String.join(", ", meant)));
+        };
     }
 
     /** The hint with the likeliest of the allowed words, if one is near. */

@@ -165,7 +165,8 @@ class StartCommandTest {
         String typed =
                 DIALOGUE.replace("115 Ah (plate)", "115\n115 A\n115 Ah (plate)").replace("\nagm\n", "\nlead\nagm\n");
         assertThat(start(typed, file())).isZero();
-        assertThat(out.toString()).contains("115 A", "“lead” is none of these");
+        assertThat(out.toString())
+                .contains("115 A", "“lead” is none of these", "Did you mean one of these: flooded, agm, gel?");
         assertThat(job().bank().block().capacity().value()).isNotNull();
     }
 
