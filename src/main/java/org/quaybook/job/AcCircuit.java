@@ -16,7 +16,7 @@ public record AcCircuit(
         @Identifies(Thing.AC_CIRCUIT)
         String id,
 
-        @Means(value = "what it feeds", example = "Galley sockets")
+        @Means(value = "what it feeds", example = "Galley sockets") @Longest(Longest.NAME)
         String name,
 
         @Means("rating of its breaker") @Within(least = "1 A", most = "125 A")

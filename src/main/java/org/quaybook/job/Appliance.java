@@ -14,7 +14,7 @@ import org.quaybook.quantity.Voltage;
 /** Something that the owner wants to run. */
 @Means("Something that the owner wants to run.")
 public record Appliance(
-        @Means("what the owner calls it") @Identifies(Thing.APPLIANCE)
+        @Means("what the owner calls it") @Longest(Longest.NAME) @Identifies(Thing.APPLIANCE)
         String name,
 
         @Means(value = "electrical input while it works hardest, off its plate", example = "1.1 kW")

@@ -17,10 +17,10 @@ public record Cable(
         @Identifies(Thing.CABLE)
         String id,
 
-        @Means(value = "where it begins", example = "battery +")
+        @Means(value = "where it begins", example = "battery +") @Longest(Longest.NAME)
         String from,
 
-        @Means(value = "where it ends", example = "inverter +")
+        @Means(value = "where it ends", example = "inverter +") @Longest(Longest.NAME)
         String to,
 
         @Means(value = "length of this one run", example = "1.9 m") @Within(least = "1 cm", most = "100 m")

@@ -13,7 +13,8 @@ import org.quaybook.quantity.TimeSpan;
 @Means("Something that charges the bank.")
 public record Charging(
         @Means("what it is") ChargeKind kind,
-        @Means("what it is called") @Nullable String name,
+
+        @Means("what it is called") @Longest(Longest.NAME) @Nullable String name,
 
         @Means(value = "most current it gives the bank", example = "50 A")
         @Within(least = "0.1 A", most = "2000 A")

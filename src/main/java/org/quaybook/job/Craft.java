@@ -6,7 +6,9 @@ import org.quaybook.diag.Place;
 /** What the installation lives in. */
 @Means("What the installation lives in.")
 public record Craft(
-        @Means("name of the craft or cabin") String name,
+        @Means("name of the craft or cabin") @Longest(Longest.NAME)
+        String name,
+
         @Means("what it is") CraftKind kind,
 
         @Means(value = "in a few words, with its length", example = "canal barge, 19 m") @Nullable String type,

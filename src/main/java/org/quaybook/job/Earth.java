@@ -18,10 +18,10 @@ public record Earth(
 
         @Means("what it is there for") Given<EarthKind> kind,
 
-        @Means(value = "where it begins", example = "inverter case")
+        @Means(value = "where it begins", example = "inverter case") @Longest(Longest.NAME)
         String from,
 
-        @Means(value = "where it ends", example = "earth bus")
+        @Means(value = "where it ends", example = "earth bus") @Longest(Longest.NAME)
         String to,
 
         @Means("id of the circuit whose lines it goes with, or the word shore")

@@ -22,7 +22,7 @@ public record Fuse(
 
         @Means("what it is there for; the main fuse when not written, and then it must protect a cable") @Nullable Given<FuseRole> role,
 
-        @Means(value = "what a branch feeds", example = "Cabin lights") @Nullable String feeds,
+        @Means(value = "what a branch feeds", example = "Cabin lights") @Longest(Longest.NAME) @Nullable String feeds,
 
         @Means("conductor behind it, where that is none of the cables: of a string or a branch") @Nullable Given<ConductorSize> conductor,
 

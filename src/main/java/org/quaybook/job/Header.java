@@ -67,7 +67,8 @@ public record Header(
 
         @Means("forms of the owner's guide to print; unless said, those of the installer profile") @Nullable GuidePrint guidePrints,
 
-        @Means("who did the work") @Personal @Nullable String fitter,
+        @Means("who did the work") @Longest(Longest.NAME) @Personal @Nullable String fitter,
+
         Place place) {
     public Header {
         languages = List.copyOf(languages);

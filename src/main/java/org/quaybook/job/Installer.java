@@ -7,9 +7,12 @@ import org.quaybook.diag.Place;
 /** The installer profile: what the documents say about the firm. */
 @Means("The installer profile: what the documents say about the firm.")
 public record Installer(
-        @Means("name of the firm") String firm,
-        @Means("whom to ask for") @Personal @Nullable String contact,
-        @Means("telephone") @Nullable String phone,
+        @Means("name of the firm") @Longest(Longest.NAME) String firm,
+
+        @Means("whom to ask for") @Longest(Longest.NAME) @Personal @Nullable String contact,
+
+        @Means("telephone") @Longest(Longest.TELEPHONE) @Nullable String phone,
+
         @Means("e-mail") @Nullable String email,
         @Means("lines of the postal address") List<String> address,
         @Means("web address") @Nullable String website,

@@ -12,7 +12,7 @@ import org.quaybook.quantity.Voltage;
 /** The inverter. */
 @Means("The inverter.")
 public record Inverter(
-        @Means("what it is called at the board") @Nullable String name,
+        @Means("what it is called at the board") @Longest(Longest.NAME) @Nullable String name,
 
         @Means(value = "continuous output power at 25 °C", example = "2.4 kW") @Within(least = "10 W", most = "50 kW")
         Given<Power> continuous,

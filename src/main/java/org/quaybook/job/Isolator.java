@@ -14,7 +14,7 @@ public record Isolator(
         @Identifies(Thing.ISOLATOR)
         String id,
 
-        @Means(value = "what it switches", example = "Battery switch")
+        @Means(value = "what it switches", example = "Battery switch") @Longest(Longest.NAME)
         String name,
 
         @Means("its place") @Longest(Longest.PLACE) String where,

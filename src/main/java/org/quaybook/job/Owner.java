@@ -6,7 +6,7 @@ import org.quaybook.diag.Place;
 /** Who the pack is for. Never published. */
 @Means("Who the pack is for. Never published.")
 public record Owner(
-        @Means("name") @Personal String name,
+        @Means("name") @Longest(Longest.NAME) @Personal String name,
         @Means("telephone") @Personal @Nullable String phone,
         @Means("e-mail") @Personal @Nullable String email,
         Place place) {

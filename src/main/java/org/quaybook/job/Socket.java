@@ -6,7 +6,7 @@ import org.quaybook.diag.Place;
 /** An outlet or fixed connection. */
 @Means("An outlet or fixed connection.")
 public record Socket(
-        @Means("what it is called") @Identifies(Thing.SOCKET)
+        @Means("what it is called") @Longest(Longest.NAME) @Identifies(Thing.SOCKET)
         String name,
 
         @Means("its place") @Longest(Longest.PLACE) @Nullable String where,

@@ -166,7 +166,7 @@ public final class Guide {
                 return new CardSetting(detail, size.get());
             }
         }
-        throw CARD_SIZES.tooLarge(cards(format, CardDetail.COUNTED), CHAPTER, info());
+        throw CARD_SIZES.tooLarge(cards(format, CardDetail.SHORT), CHAPTER, info());
     }
 
     private LaidOut cards(PageFormat format, CardDetail detail) {

@@ -41,7 +41,7 @@ public final class QuickCard {
     }
 
     private List<String> on() {
-        String where = brief.job().inverter().where();
+        String where = detail.whole() ? brief.job().inverter().where() : null;
         Lines steps = lines("on");
         switches.battery(steps, "isolators");
         return (where == null ? steps.say("inverter") : steps.say("inverter-at", where))

@@ -32,7 +32,9 @@ final class SwitchSteps {
     void battery(Lines steps, String key) {
         List<Isolator> switches = brief.names().batterySwitches();
         boolean fits = detail == CardDetail.FULL || (detail.everywhere() && switches.size() <= MANY);
-        if (fits || switches.size() <= FEW) {
+        if (!detail.whole() && switches.size() <= FEW) {
+            switches.forEach(one -> steps.say(key, brief.words().say("guide.named.nowhere", one.id(), one.name())));
+        } else if (fits || switches.size() <= FEW) {
             named(switches).forEach(one -> steps.say(key, one));
         } else {
             steps.say(key + "-all", switches.size());
@@ -76,7 +78,7 @@ final class SwitchSteps {
             if (i == switches.size() || !switches.get(i).where().equals(place)) {
                 List<Isolator> here = switches.subList(from, i);
                 named.add(
-                        here.size() == 1
+                        here.size() == 1 && detail.whole()
                                 ? brief.names().named(here.get(0))
                                 : brief.words().say("guide.placed", tags(here), place));
                 from = i;

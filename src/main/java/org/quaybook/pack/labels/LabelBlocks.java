@@ -192,9 +192,23 @@ final class LabelBlocks {
         return Math.max(y + side, below);
     }
 
+    /** A table of two columns, the first of which breaks its lines rather than take more than half of the width. */
+    double halves(LabelPart.Grid grid, double x, double y, double width) {
+        double first = Math.min(widest(grid, 0), (width - gutter()) / 2);
+        return rows(
+                new LabelPart.Section(grid, 0, grid.rows().size()),
+                List.of(first, width - gutter() - first),
+                x,
+                y,
+                width);
+    }
+
     private double section(LabelPart.Section section, double x, double y, double width) {
+        return rows(section, columns(section.whole(), width), x, y, width);
+    }
+
+    private double rows(LabelPart.Section section, List<Double> columns, double x, double y, double width) {
         LabelPart.Grid grid = section.whole();
-        List<Double> columns = columns(grid, width);
         double at = y;
         if (!grid.head().isEmpty()) {
             at = row(grid.head(), columns, List.of(), x, at) + cap * 0.4;

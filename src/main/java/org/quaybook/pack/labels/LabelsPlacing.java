@@ -103,7 +103,7 @@ final class LabelsPlacing {
                 .map(group -> List.of(String.join("\n", group.labels()), why(group.reason())))
                 .toList();
         List<String> head = List.of(words.sentence("labels.sheet.label"), words.sentence("labels.sheet.why"));
-        double end = blocks.parts(List.of(new LabelPart.Grid(head, rows, 1, false)), 0, y, width);
+        double end = blocks.halves(new LabelPart.Grid(head, rows, 1, false), 0, y, width);
         return new Label(id, width, end, marks).uncut();
     }
 

@@ -376,7 +376,7 @@ class LabelsTest {
                 "number: 26-118",
                 "number: A-JOB-NUMBER-OF-32-LETTERS-LONG.",
                 "name: Lantern Moth",
-                "name: " + "A very long name for so small a barge ".repeat(3).strip(),
+                "name: A very long name for so small a barge, and longer still now",
                 "where: above the battery box",
                 "where: " + "behind the third panel from the left ".repeat(3).strip());
         List<String> lines = LabelVital.lines(new LabelFacts(job.assessment(), job.words()));
@@ -440,7 +440,7 @@ class LabelsTest {
 
     @Test
     void aWordTooLongForAnyLabelIsRefusedByName() {
-        DemoJob job = DemoJob.changed(LITHIUM, folder, "name: Shore breaker", "name: " + "Breaker".repeat(20));
+        DemoJob job = DemoJob.changed(LITHIUM, folder, "name: Shore breaker", "name: " + "Breaker".repeat(8));
         RenderException thrown = catchThrowableOfType(RenderException.class, job::print);
         assertThat(thrown.diagnostics())
                 .extracting(diagnostic -> diagnostic.message().arguments().get(0))
