@@ -137,6 +137,11 @@ final class LabelsCommand extends JobCommand {
             tell(job, target, done);
         } catch (NotPrinted e) {
             report(err()).problems(e.diagnostics());
+            if (found.get().stream().allMatch(stock -> stock.plainSheet() == null)) {
+                LabelJob.roomier(e, assessment)
+                        .ifPresent(roomier -> err().println(words.say(
+                                "cli.labels.second-stock", String.join(",", stocks) + "," + roomier)));
+            }
             return Exit.BAD_INPUT;
         } catch (PackFolder.NotWritten e) {
             report(err()).problems(List.of(e.diagnostic()));

@@ -6,8 +6,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -30,6 +32,7 @@ import org.quaybook.record.RecordLink;
 import org.quaybook.render.Dots;
 import org.quaybook.render.Printing;
 import org.quaybook.render.RenderException;
+import org.quaybook.render.RenderMessage;
 import org.quaybook.render.Stock;
 
 /**
@@ -92,6 +95,19 @@ public record LabelJob(Map<String, byte[]> files, List<LabelNote> printed, int c
         } catch (RenderException e) {
             throw new NotPrinted(e);
         }
+    }
+
+    /**
+     * The stock that has room for what others lack it for: sheets of the job's paper, to be cut apart.
+     *
+     * @param refused why no labels were printed
+     * @return its id; empty if no label lacked room
+     */
+    public static Optional<String> roomier(NotPrinted refused, Assessment it) {
+        return refused.diagnostics().stream()
+                .filter(one -> one.message().key() == RenderMessage.LABEL_NEEDS_MORE_ROOM)
+                .findFirst()
+                .map(one -> paper(it).id().toLowerCase(Locale.ROOT));
     }
 
     private static Dots dots(int dpi) {

@@ -74,6 +74,16 @@ class LabelsCommandTest {
         }
     }
 
+    /** The stock is 96 mm wide and 67 mm high, less 2 mm that the printer may miss on each side. */
+    @Test
+    void aStockWithoutRoomIsToldAsItLiesAndWithOneThatHasIt() {
+        assertThat(run("labels", BARGE, "--to", folder.toString(), "--stock", "a4-2x4"))
+                .isEqualTo(Exit.BAD_INPUT);
+        assertThat(err.toString()).contains("“a4-2x4” has at most 92 × 63 mm", "--stock a4-2x4,a4");
+        assertThat(run("labels", BARGE, "--to", folder.toString(), "--stock", "a4-2x4,a4"))
+                .isZero();
+    }
+
     @Test
     void makesPicturesOfEachLabelInTheDotsOfItsStock() throws IOException {
         assertThat(run(

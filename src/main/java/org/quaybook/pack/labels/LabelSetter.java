@@ -139,7 +139,7 @@ final class LabelSetter {
     /** Says what is too wide at the greatest width, else the least label that can be read. */
     private static RenderException refusal(
             LabelDesign design, UnaryOperator<String> stamp, SignalLetters letters, List<LabelRoom> rooms) {
-        LabelRoom room = rooms.get(rooms.size() - 1);
+        LabelRoom room = widest(rooms);
         LabelRoom free = LabelRoom.free(room.dots());
         String foot = stamp.apply(design.id());
         LabelSetter widest = new LabelSetter(design, foot, letters, free, free.widest());
@@ -159,11 +159,16 @@ final class LabelSetter {
             return List.of(new Sized(design, label, room.get().turned()));
         }
         if (design.apart().isEmpty()) {
-            throw needsMoreRoom(label, rooms.get(rooms.size() - 1));
+            throw needsMoreRoom(label, widest(rooms));
         }
         return design.apart().stream()
                 .flatMap(one -> drawn(one, Objects.requireNonNull(one.drawn()), rooms).stream())
                 .toList();
+    }
+
+    /** The way to lie in which the stock is known: what is wider than high, as it is called, or the length of a tape. */
+    private static LabelRoom widest(List<LabelRoom> rooms) {
+        return rooms.stream().max(Comparator.comparingDouble(LabelRoom::widest)).orElseThrow();
     }
 
     private static RenderException needsMoreRoom(Label least, LabelRoom room) {
