@@ -59,7 +59,7 @@ public final class JobCopy {
                     : "";
             String value = values.get(path);
             if (value != null) {
-                lines.add("  " + key.group(1) + ": " + JobText.scalar(value));
+                lines.add("  " + key.group(1) + ": " + JobText.scalar(key.group(1), value));
                 open.remove(path);
             } else if (!line.trim().startsWith("serial:")) {
                 lines.add(assumed(line));
@@ -77,7 +77,8 @@ public final class JobCopy {
 
     private static void add(List<String> lines, String path, String value) {
         String section = path.substring(0, path.indexOf('.'));
-        String line = "  " + path.substring(path.indexOf('.') + 1) + ": " + JobText.scalar(value);
+        String key = path.substring(path.indexOf('.') + 1);
+        String line = "  " + key + ": " + JobText.scalar(key, value);
         int at = lines.indexOf(section + ":");
         if (at >= 0) {
             lines.add(at + 1, line);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,6 +16,14 @@ public final class JobText {
     /** What needs no quotes in YAML, in a list of pairs either. */
     private static final Pattern PLAIN =
             Pattern.compile("[\\p{L}\\p{N}](?:[\\p{L}\\p{N} ._()/+°%²Ω-]*[\\p{L}\\p{N}.)%²Ω])?");
+
+    /** What YAML 1.1 or 1.2 takes for a truth value, nothing, a number or a date. */
+    private static final Pattern NO_TEXT = Pattern.compile(
+            "(?i)true|false|yes|no|on|off|y|n|null|[\\d_]+(\\.[\\d_]*)?(e\\d+)?|0[xob][\\da-f_]+|\\d{4}-\\d\\d?-\\d\\d?.*");
+
+    /** Keys of texts, whatever their words look like. */
+    private static final Set<String> TEXTS =
+            Set.of("number", "name", "type", "fitter", "where", "firm", "phone", "records");
 
     private static final String INDENT = "  ";
     private static final List<String> LISTS =
@@ -157,14 +166,14 @@ public final class JobText {
                 .ifPresent(value -> text.append(indent)
                         .append(key)
                         .append(": ")
-                        .append(scalar(value))
+                        .append(scalar(key, value))
                         .append('\n'));
     }
 
     private List<String> pairs(String prefix, String... keys) {
         List<String> pairs = new ArrayList<>();
         for (String key : keys) {
-            answers.of(prefix + key).ifPresent(value -> pairs.add(key + ": " + scalar(value)));
+            answers.of(prefix + key).ifPresent(value -> pairs.add(key + ": " + scalar(key, value)));
         }
         return pairs;
     }
@@ -189,7 +198,9 @@ public final class JobText {
                 .map(answer -> {
                     Matcher matcher = key.matcher(answer.getKey());
                     return matcher.matches()
-                            ? Map.entry(matcher.group(1), matcher.group(1) + ": " + scalar(answer.getValue()))
+                            ? Map.entry(
+                                    matcher.group(1),
+                                    matcher.group(1) + ": " + scalar(matcher.group(1), answer.getValue()))
                             : Map.entry("", "");
                 })
                 .filter(pair -> !pair.getKey().isEmpty())
@@ -204,12 +215,12 @@ public final class JobText {
         return rank < 0 ? Integer.MAX_VALUE : rank;
     }
 
-    /** A value that is written as it is, or in quotes where YAML would read something else. */
-    static String scalar(String value) {
-        if ((value.startsWith("[") && value.endsWith("]"))
-                || PLAIN.matcher(value).matches()) {
-            return value;
-        }
-        return "\"" + value.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+    /** A value as it is written behind its key: in quotes where YAML would read something else than was answered. */
+    static String scalar(String key, String value) {
+        boolean text = TEXTS.contains(key);
+        boolean plain = PLAIN.matcher(value).matches()
+                ? !(text && NO_TEXT.matcher(value).matches())
+                : !text && value.startsWith("[") && value.endsWith("]");
+        return plain ? value : "\"" + value.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
     }
 }

@@ -22,6 +22,7 @@ import org.quaybook.job.TakeOff;
 import org.quaybook.job.WhenShoreFails;
 import org.quaybook.quantity.Kind;
 import org.quaybook.quantity.Power;
+import org.quaybook.quantity.TimeSpan;
 import org.quaybook.quantity.Voltage;
 import org.quaybook.reference.Appliances;
 import org.quaybook.reference.Batteries;
@@ -267,8 +268,7 @@ public final class Questions {
                     .among(names(LoadKind.values()))
                     .mayBeLeftOut());
             questions.add(given(appliance, "name", "per-use", "per-use")
-                    .usually(it -> typical(it, appliance)
-                            .map(usual -> number(usual.perUse().seconds() / 60) + " min (assumed)"))
+                    .usually(it -> typical(it, appliance).map(usual -> duration(usual.perUse()) + " (assumed)"))
                     .mayBeLeftOut());
             questions.add(Question.of(appliance + "uses-per-day", "uses-per-day")
                     .usually(it -> typical(it, appliance)
@@ -303,6 +303,12 @@ public final class Questions {
         return parts.matches()
                 ? kind.unit(parts.group(2)).map(unit -> unit.toCanonical(Double.parseDouble(parts.group(1))))
                 : Optional.empty();
+    }
+
+    /** As a person writes it: whole hours from two on, else minutes. */
+    private static String duration(TimeSpan time) {
+        double hours = time.seconds() / 3600;
+        return hours >= 2 && hours == Math.rint(hours) ? number(hours) + " h" : number(time.seconds() / 60) + " min";
     }
 
     private static String number(double value) {

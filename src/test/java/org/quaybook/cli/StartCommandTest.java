@@ -12,19 +12,25 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.quaybook.job.Job;
 import org.quaybook.job.JobReader;
 import org.quaybook.job.JobReading;
 import org.quaybook.job.Provenance;
 import org.quaybook.job.Vocabulary;
 import org.quaybook.pack.Road;
+import org.quaybook.quantity.TimeSpan;
 import org.quaybook.reference.Rulebook;
 import org.quaybook.text.Words;
+import org.yaml.snakeyaml.Yaml;
 import picocli.CommandLine;
 
 /** Beginning a job file: by questions, by example, from an earlier job. */
@@ -168,6 +174,51 @@ class StartCommandTest {
         assertThat(out.toString())
                 .contains("115 A", "“lead” is none of these", "Did you mean one of these: flooded, agm, gel?");
         assertThat(job().bank().block().capacity().value()).isNotNull();
+    }
+
+    /** What YAML 1.1 and 1.2 take for a truth value, nothing, a number, a date or a list reads back as the text typed. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "yes",
+                "No",
+                "on",
+                "OFF",
+                "y",
+                "true",
+                "null",
+                "1e3",
+                "12:30",
+                "0x1F",
+                "0o17",
+                "1_000",
+                "1.5",
+                "007",
+                "2027-05-04",
+                "[old]",
+                "a: b",
+                "say \"hi\"",
+                "Toaster"
+            })
+    void whatIsAnsweredReadsBack(String name) throws IOException {
+        assertThat(start(DIALOGUE.replace("\nLaptop\n", "\n" + name + "\n\n500 W\n"), file()))
+                .isZero();
+        assertThat(job().appliances().get(0).name()).isEqualTo(name);
+        Object appliances = new Yaml()
+                .<Map<String, Object>>load(Files.readString(Path.of(file())))
+                .get("appliances");
+        assertThat(appliances)
+                .asInstanceOf(InstanceOfAssertFactories.LIST)
+                .first(InstanceOfAssertFactories.MAP)
+                .containsEntry("name", name);
+    }
+
+    @Test
+    void longTimesAreOfferedInHours() {
+        assertThat(start(DIALOGUE.replace("\nLaptop\n", "\nfridge\n"), file())).isZero();
+        assertThat(out.toString()).contains("24 h (assumed)").doesNotContain("1440 min");
+        assertThat(Objects.requireNonNull(job().appliances().get(0).perUse()).value())
+                .isEqualTo(new TimeSpan(86_400));
     }
 
     @Test

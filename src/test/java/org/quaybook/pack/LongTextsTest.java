@@ -61,7 +61,8 @@ class LongTextsTest {
         assertThat(files).containsKeys("guide.pdf", "quick-card.pdf", "labels.pdf", "worksheet.pdf");
         try (PDDocument card = Loader.loadPDF(files.get("quick-card.pdf"))) {
             assertThat(card.getNumberOfPages()).isEqualTo(1);
-            assertThat(new PDFTextStripper().getText(card).replaceAll("[\\s\u00a0]+", " ")).contains("S1", "extension 1234");
+            assertThat(new PDFTextStripper().getText(card).replaceAll("[\\s\u00a0]+", " "))
+                    .contains("S1", "extension 1234");
         }
     }
 }
