@@ -64,6 +64,9 @@ public final class Words {
     /** Each language is read once, whoever asks. */
     private static final Map<String, Words> READ = new ConcurrentHashMap<>();
 
+    /** Behind the key of a sentence about several: the same about one. */
+    private static final String SINGULAR = ".singular";
+
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
 
     /** What parts the words of a source: some languages want a space before it. */
@@ -256,13 +259,16 @@ public final class Words {
         return fill(key.key(), List.of(arguments));
     }
 
-    /** The sentence of a key with its numbered places filled. */
+    /**
+     * The sentence of a key with its numbered places filled. Where the first argument is the number 1 and there is a key
+     * with {@code .singular} behind it, the sentence of that one.
+     */
     public String say(String key, Object... arguments) {
         return fill(key, List.of(arguments));
     }
 
     private String fill(String key, List<?> arguments) {
-        Matcher places = PLACE.matcher(sentence(key));
+        Matcher places = PLACE.matcher(sentence(counted(key, arguments)));
         StringBuilder filled = new StringBuilder();
         while (places.find()) {
             int place = Integer.parseInt(places.group(1));
@@ -272,6 +278,12 @@ public final class Words {
             places.appendReplacement(filled, Matcher.quoteReplacement(word(arguments.get(place))));
         }
         return places.appendTail(filled).toString();
+    }
+
+    /** Of a sentence whose first argument is a count, the key for a count of one, where the language says that otherwise. */
+    private String counted(String key, List<?> arguments) {
+        boolean one = !arguments.isEmpty() && arguments.get(0) instanceof Number count && count.doubleValue() == 1;
+        return one && has(key + SINGULAR) ? key + SINGULAR : key;
     }
 
     /** What a table, a check or a label names as its source or row: set phrases in this language, titles as they are. */

@@ -23,8 +23,9 @@ class JobWordsTest {
     @Test
     void everyLanguageHasASentenceForEveryMessage() throws IOException {
         for (Properties words : languages()) {
-            assertThat(words.stringPropertyNames())
-                    .isEqualTo(Arrays.stream(JobMessage.values())
+            // What is said of one belongs to the message about several.
+            assertThat(words.stringPropertyNames().stream().filter(key -> !key.endsWith(".singular")))
+                    .containsExactlyInAnyOrderElementsOf(Arrays.stream(JobMessage.values())
                             .map(JobMessage::key)
                             .collect(Collectors.toSet()));
         }

@@ -175,6 +175,81 @@ class LanguagesTest {
                         .doesNotContainPattern("[\\d}] (%|mV|kA|mA|V|A|K|°C)(?![\\p{L}’])"));
     }
 
+    /** Nouns that a count stands before. */
+    private static final Pattern COUNTED = Pattern.compile(
+            "\\{0} (?:[a-z]+ )?(?:sources|switches|strings|blocks|labels|answers|languages|times|spaces|cells|columns|batteries|circuits|jobs|visits|lamps)\\b");
+
+    /** Said of two or more only, or of a fixed number: nothing else says them. */
+    private static final Set<String> NEVER_ONE = Set.of(
+            "check.string-fuses",
+            "check.strings-many",
+            "would-do.strings",
+            "would-do.strings-or-larger",
+            "guide.card.on.isolators-all",
+            "guide.card.leave.isolators-all",
+            "guide.card.leave.isolators-then-all",
+            "guide.off.switches",
+            "guide.off.switches-listed",
+            "guide.off.switches-counted.solar",
+            "guide.off.switches-counted.wind",
+            "guide.off.switches-counted.battery",
+            "pictures.layout.series",
+            "pictures.layout.both",
+            "labels.responder.switches",
+            "labels.responder.switches-listed",
+            "labels.sources.title",
+            "labels.switches.all",
+            "labels.switches.all-listed",
+            "labels.live.avoid",
+            "job.label-languages",
+            "job.take-off-missing");
+
+    @Test
+    void whatCanBeOneIsSaidOfOneToo() {
+        Words english = Words.of(FIRST);
+        assertThat(english.keys().stream()
+                        .filter(key -> COUNTED.matcher(english.sentence(key)).find())
+                        .filter(key -> !NEVER_ONE.contains(key) && !english.has(key + ".singular")))
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "en-GB|One source: shore. It must be off.|2 sources: shore. All must be off.",
+                "en-US|One source: shore. It must be off.|2 sources: shore. All must be off.",
+                "de|Eine Quelle: shore. Sie muss aus sein.|2 Quellen: shore. Alle müssen aus sein.",
+                "fr|Une source\u00A0: shore. Elle doit être coupée.|2 sources\u00A0: shore. Toutes doivent être coupées.",
+                "nl|Eén bron: shore. Die moet uit.|2 bronnen: shore. Ze moeten allemaal uit.",
+                "es|Una fuente de corriente: shore. Debe quedar cortada.|Fuentes de corriente (2): shore. Todas deben quedar cortadas."
+            })
+    void oneAndTwoAreSaidAsTheLanguageHasIt(String language, String one, String two) {
+        Words words = Words.of(language);
+        assertThat(words.say("record.danger.sources", 1, List.of("shore"))).isEqualTo(one);
+        assertThat(words.say("record.danger.sources", 2, List.of("shore"))).isEqualTo(two);
+    }
+
+    /** A cabin has no board to be on. */
+    @Test
+    void frenchChecksOnLandAreNotAboard() {
+        Words onLand = Words.of("fr").onLand();
+        assertThat(onLand.keys().stream()
+                        .filter(key -> key.startsWith("check."))
+                        .filter(key -> onLand.sentence(key).contains("à bord")))
+                .isEmpty();
+    }
+
+    /** One thing has one name: what the guide calls old and cold is nowhere worn and cold. */
+    @Test
+    void theOldAndColdBatteryHasOneName() {
+        Words english = Words.of(FIRST);
+        assertThat(english.keys().stream()
+                        .filter(key ->
+                                english.sentence(key).matches(".*\\bworn(,| and) cold\\b.*|.*\\bworn battery\\b.*")))
+                .isEmpty();
+    }
+
     /** Only boats lie at a quay: by the plain sense of the word. What only boats are told may name it. */
     @Test
     void frenchOnLandNamesNoQuay() {
