@@ -14,10 +14,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletionService;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorCompletionService;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
 import org.quaybook.pack.MadeFrom;
 import org.quaybook.pack.MadeFrom.Origin;
@@ -39,6 +41,9 @@ final class ManyPacks {
 
     /** Jobs by number: two of one number would write into one folder. */
     private final Map<String, Path> numbers = new ConcurrentHashMap<>();
+
+    /** Held by a job until its number is taken, so that of two jobs of one number always the later is refused. */
+    private record Turn(CountDownLatch before, CountDownLatch own) {}
 
     /** What became of a job, in the order of the summary. */
     private enum Fate {
@@ -71,7 +76,12 @@ final class ManyPacks {
         List<Done> all = new ArrayList<>();
         try {
             CompletionService<Done> working = new ExecutorCompletionService<>(pool);
-            jobs.forEach(job -> working.submit(() -> make(job)));
+            CountDownLatch before = new CountDownLatch(0);
+            for (Path job : jobs) {
+                Turn turn = new Turn(before, new CountDownLatch(1));
+                working.submit(() -> make(job, turn));
+                before = turn.own();
+            }
             for (int i = 0; i < jobs.size(); i++) {
                 Done done = working.take().get();
                 progress.tell(done.out(), done.err());
@@ -96,7 +106,7 @@ final class ManyPacks {
         return thread;
     }
 
-    private Done make(Path job) {
+    private Done make(Path job, Turn turn) throws InterruptedException {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         JobTelling telling = new JobTelling(
@@ -105,9 +115,14 @@ final class ManyPacks {
                 words,
                 usual.telling().ansi());
         try {
-            Optional<Origin> origin = made.of(job, usual.to());
+            Optional<Origin> origin = Optional.empty();
+            Path other;
+            try {
+                origin = made.of(job, usual.to());
+            } finally {
+                other = taken(origin, job, turn);
+            }
             if (origin.isPresent()) {
-                Path other = numbers.putIfAbsent(origin.get().number(), job);
                 if (other != null) {
                     telling.err()
                             .println(words.say(
@@ -135,6 +150,16 @@ final class ManyPacks {
             telling.err().println(job);
             int code = Mishap.tell(e, telling.err());
             return done(job, fate(code), code, out, err);
+        }
+    }
+
+    /** Takes the number of a job after those of all jobs before it, which began before it; gives the job that has it already. */
+    private @Nullable Path taken(Optional<Origin> origin, Path job, Turn turn) throws InterruptedException {
+        try {
+            turn.before().await();
+            return origin.map(it -> numbers.putIfAbsent(it.number(), job)).orElse(null);
+        } finally {
+            turn.own().countDown();
         }
     }
 

@@ -130,6 +130,21 @@ class ManyPacksTest {
         assertThat(made("26-163", "guide.pdf")).exists();
     }
 
+    /** The job named first takes long to read: still the second is refused. */
+    @Test
+    void ofTwoJobsOfOneNumberTheOneNamedLaterIsRefused() throws IOException {
+        Path slow = cabin("C-1");
+        Path quick = Files.createDirectories(folder.resolve("jobs").resolve("again"));
+        for (String file : List.of("job.yaml", "installer.yaml")) {
+            Files.copy(slow.resolve(file), quick.resolve(file));
+        }
+        Path job = slow.resolve("job.yaml");
+        Files.writeString(job, Files.readString(job) + "# seen on the way\n".repeat(55_000));
+
+        assertThat(pack("--at-once", "2", slow.toString(), quick.toString())).isEqualTo(Exit.BAD_INPUT);
+        assertThat(err).contains(quick + ": its number C-1 is also that of " + slow);
+    }
+
     @Test
     void takesAListOfJobs() throws IOException {
         Path list = folder.resolve("jobs.txt");
