@@ -101,6 +101,7 @@ public enum JobMessage implements MessageKey {
     SERVICE_DATE,
     DONE_AFTER_VISIT,
     SETTING_NEW(Severity.NOTE),
+    SETTING_IN_FIGURES(Severity.NOTE),
     SETTING_SEASON,
     TEXT_NOT_IN_JOB(Severity.NOTE),
     TEXT_TRANSLATED_TWICE,

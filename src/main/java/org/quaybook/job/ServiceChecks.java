@@ -3,8 +3,11 @@ package org.quaybook.job;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Message;
+import org.quaybook.quantity.Quantity;
 
 /** Whether a service log belongs to a job, and its visits follow each other. */
 final class ServiceChecks {
@@ -41,6 +44,72 @@ final class ServiceChecks {
             inTime(entry);
             entry.settings().forEach(setting -> known(setting, known));
             known.addAll(entry.settings());
+        }
+        Serviced.settings(job.settings(), log.entries()).stream()
+                .filter(setting -> !job.settings().contains(setting))
+                .forEach(this::inFigures);
+    }
+
+    /** A value of the inverter that somebody sets and that the figures are calculated with. */
+    private record Calculated(
+            String key, String words, @Nullable Given<? extends Quantity> value) {}
+
+    /** Before a shorter name the longer one that it is part of. */
+    private List<Calculated> calculated() {
+        Inverter inverter = job.inverter();
+        return List.of(
+                new Calculated("cut-out-at-once", "cut-out at once", inverter.cutOutAtOnce()),
+                new Calculated("cut-out-delay", "cut-out delay", inverter.cutOutDelay()),
+                new Calculated("cut-out", "cut-out", inverter.cutOut()),
+                new Calculated("restart-delay", "restart delay", inverter.restartDelay()),
+                new Calculated("restart", "restart", inverter.restart()),
+                new Calculated("alarm-delay", "alarm delay", inverter.alarmDelay()),
+                new Calculated("alarm", "alarm", inverter.alarm()),
+                new Calculated("input-limit", "input limit", inverter.inputLimit()));
+    }
+
+    /** As the last visit left it, a setting may be what the job file still has as it was: then the figures are out of date. */
+    private void inFigures(Setting setting) {
+        String device = plain(setting.device());
+        String name = job.inverter().name();
+        boolean inverter = device.contains("inverter") || (name != null && device.equals(plain(name)));
+        if (!inverter) {
+            return;
+        }
+        for (Calculated one : calculated()) {
+            Quantity now = Given.maybe(one.value()).orElse(null);
+            if (now == null) {
+                continue;
+            }
+            boolean named = plain(setting.name()).contains(plain(one.words()));
+            boolean sameBefore = now.equals(read(now.getClass(), setting.was()));
+            Quantity left = read(now.getClass(), setting.value());
+            if ((named || sameBefore) && left != null) {
+                if (!left.equals(now)) {
+                    problems.add(
+                            setting.place(),
+                            Message.of(
+                                    JobMessage.SETTING_IN_FIGURES,
+                                    setting.device(),
+                                    setting.name(),
+                                    setting.value(),
+                                    "inverter." + one.key(),
+                                    now));
+                }
+                return;
+            }
+        }
+    }
+
+    private static String plain(String words) {
+        return words.toLowerCase(Locale.ROOT).replace('-', ' ');
+    }
+
+    private static @Nullable Quantity read(Class<? extends Quantity> type, @Nullable String text) {
+        try {
+            return text == null ? null : (Quantity) Scalars.read(type, text);
+        } catch (Refusal otherKind) {
+            return null;
         }
     }
 
