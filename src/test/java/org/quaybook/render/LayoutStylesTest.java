@@ -53,6 +53,7 @@ class LayoutStylesTest {
             <div><p>1</p><p class="a">2</p><p class="a b" title="x">3<b>4</b></p><p lang="fr">5<b>6</b></p></div>
             <div id="one"><h2 class="a">7</h2><p>8</p><ul><li>9<b>10</b></li><li>11</li><li title="xy">12<b>13</b></li></ul></div>
             <div><h2>7</h2><p>8</p><ul><li>9<b>10</b></li><li style="color: #020202">11<b>14</b></li></ul></div>
+            <ul><li>19<b>20</b></li><li>21<b>22</b></li></ul>
             <table>%s</table><table>%s</table><p class="b">15<b>16</b></p><p>17</p><div class="b"><b>18</b></div>
             <p class="größe">19<b>20</b></p><p class="groß">21<b>22</b></p><p id="two">23<b>24</b></p>
             <p title="">25<b>26</b></p>

@@ -169,6 +169,11 @@ class NumbersTest {
         assertThat(numbers.fixed(TimeSpan.ofHours(1.5), "min", 1, Rounding.DOWN))
                 .isEqualTo("90.0" + SPACE + "min");
         assertThat(numbers.fixed(new Current(0.03), "mA", 0, Rounding.NEAREST)).isEqualTo("30" + SPACE + "mA");
+        // 5429 s are 90.483 min, by division.
+        assertThat(numbers.fixed(new TimeSpan(5429), "min", 1, Rounding.DOWN)).isEqualTo("90.4" + SPACE + "min");
+        assertThat(numbers.fixed(new TimeSpan(5429), "min", 1, Rounding.UP)).isEqualTo("90.5" + SPACE + "min");
+        assertThat(numbers.fixed(new TimeSpan(5429), "min", 1, Rounding.NEAREST))
+                .isEqualTo("90.5" + SPACE + "min");
         assertThatIllegalArgumentException().isThrownBy(() -> numbers.fixed(new Current(1), "V", 0, Rounding.UP));
     }
 
