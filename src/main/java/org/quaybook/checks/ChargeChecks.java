@@ -225,7 +225,7 @@ final class ChargeChecks {
         }
     }
 
-    /** What stays on takes all that a charger gives. */
+    /** What stays on takes all that a charger gives, or all that the supply of one lets through. */
     private void beaten(ChargeFigures charger) {
         charger.recharge()
                 .filter(it -> it.left().value().amperes() <= 0)

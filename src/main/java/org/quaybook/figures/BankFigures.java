@@ -84,12 +84,12 @@ public record BankFigures(
     }
 
     /**
-     * What the bank always gives, however everything is switched; none where nobody wrote it. Reckoned behind the inverter's
-     * cables instead of at the bank: a hair more, and for so small a draw the same.
+     * What the bank always gives, however everything is switched; none where nobody wrote it. As much as it takes at the volts
+     * of a full bank, and behind the inverter's cables instead of at the bank: a hair more than it is.
      */
     Power standing(Bank bank) {
         return new Power(Given.maybe(bank.standingDraw())
-                .map(draw -> draw.amperes() * nominal.value().volts())
+                .map(draw -> draw.amperes() * restFull.value().volts())
                 .orElse(0.0));
     }
 

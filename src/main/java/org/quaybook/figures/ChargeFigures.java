@@ -72,15 +72,55 @@ public record ChargeFigures(
     /**
      * What all chargers of a job need to know.
      *
-     * @param meanwhile what the inverter takes while it feeds what stays on
+     * @param absence what stays on, and what the inverter takes while it feeds that
      */
     record Charged(
             Job job,
             BankFigures bank,
             BankCharging charging,
-            Figure<Power> meanwhile,
+            AbsenceFigures absence,
             RechargeFigures.After after,
-            FigureBook book) {}
+            FigureBook book) {
+
+        /** What stays on, each as if it drew all the time. */
+        List<Figure<Power>> staying() {
+            return after.appliances().stream()
+                    .filter(it -> Given.isYes(it.appliance().leftOn()))
+                    .map(ApplianceFigures::power)
+                    .toList();
+        }
+    }
+
+    /**
+     * What lets no more through than it can, however much is asked of it: the input limit on shore, the generator.
+     *
+     * @param power the most that it gives
+     * @param formula of a charger that has it alone
+     */
+    private record Bottleneck(Power power, Formula formula, List<Input> inputs) {
+
+        static Optional<Bottleneck> of(Charging charging, Job job) {
+            Generator generator = job.generator();
+            if (MainsCharger.fedBy(charging, Source.GENERATOR)) {
+                return Optional.ofNullable(generator)
+                        .filter(it -> it.power().value() != null)
+                        .map(it -> new Bottleneck(
+                                BankFigures.seen(it.power()),
+                                Formula.GENERATOR_LIMIT,
+                                List.of(Input.of("P", it.power()))));
+            }
+            Given<Current> limit = job.inverter().inputLimit();
+            if (!MainsCharger.fedBy(charging, Source.SHORE) || limit == null || limit.value() == null) {
+                return Optional.empty();
+            }
+            return MainsCharger.shoreVoltage(job)
+                    .map(mains -> new Bottleneck(
+                            new Power(BankFigures.seen(limit).amperes()
+                                    * BankFigures.seen(mains).volts()),
+                            Formula.INPUT_LIMIT,
+                            List.of(Input.of("I_limit", limit), Input.of("U_mains", mains))));
+        }
+    }
 
     static List<ChargeFigures> of(Charged it) {
         Set<String> keys = new HashSet<>();
@@ -100,9 +140,10 @@ public record ChargeFigures(
     static List<Together> together(List<ChargeFigures> chargers, Charged it) {
         List<Together> together = new ArrayList<>();
         for (Way way : Way.values()) {
-            List<RechargeFigures> parts = chargers.stream()
+            List<Giving> parts = chargers.stream()
                     .filter(charger -> way.has(charger.charging()))
-                    .flatMap(charger -> charger.recharge().stream())
+                    .flatMap(charger -> charger.recharge().stream()
+                            .map(recharge -> new Giving(charger.charging(), recharge.current())))
                     .toList();
             if (parts.size() > 1) {
                 String key = "charging." + Ids.of(way);
@@ -121,17 +162,14 @@ public record ChargeFigures(
                         way,
                         key,
                         RechargeFigures.of(
-                                key,
-                                sum,
-                                left(key, sum, way != Way.ENGINE_RUNNING, it),
-                                it.bank(),
-                                it.charging(),
-                                it.after(),
-                                it.book())));
+                                key, sum, left(key, sum, parts, it), it.bank(), it.charging(), it.after(), it.book())));
             }
         }
         return together;
     }
+
+    /** A charger and what it gives while nothing else asks for its supply. */
+    private record Giving(Charging charging, Figure<Current> current) {}
 
     private static ChargeFigures of(Charging charging, String key, Charged it) {
         boolean solar = charging.kind() == ChargeKind.SOLAR;
@@ -141,7 +179,7 @@ public record ChargeFigures(
                         .map(current -> RechargeFigures.of(
                                 key,
                                 current,
-                                left(key, current, onMains(charging), it),
+                                left(key, current, List.of(new Giving(charging, current)), it),
                                 it.bank(),
                                 it.charging(),
                                 it.after(),
@@ -168,49 +206,19 @@ public record ChargeFigures(
         if (stated == null || stated.value() == null) {
             return Optional.empty();
         }
-        Generator generator = it.job().generator();
-        if (MainsCharger.fedBy(charging, Source.GENERATOR)
-                && generator != null
-                && generator.power().value() != null) {
-            return Optional.of(least(
-                    charging,
-                    key,
-                    stated,
-                    BankFigures.seen(generator.power()),
-                    Formula.GENERATOR_LIMIT,
-                    List.of(Input.of("P", generator.power())),
-                    it));
-        }
-        Given<Current> limit = it.job().inverter().inputLimit();
-        Optional<Given<Voltage>> mains = MainsCharger.shoreVoltage(it.job());
-        if (MainsCharger.fedBy(charging, Source.SHORE) && limit != null && limit.value() != null && mains.isPresent()) {
-            Voltage volts = BankFigures.seen(mains.get());
-            return Optional.of(least(
-                    charging,
-                    key,
-                    stated,
-                    new Power(volts.volts() * limit.value().amperes()),
-                    Formula.INPUT_LIMIT,
-                    List.of(Input.of("I_limit", limit), Input.of("U_mains", mains.get())),
-                    it));
-        }
-        return Optional.of(it.book().stated(key + ".current", stated));
+        return Optional.of(Bottleneck.of(charging, it.job())
+                .map(supply -> least(charging, key, stated, supply, it))
+                .orElseGet(() -> it.book().stated(key + ".current", stated)));
     }
 
     private static Figure<Current> least(
-            Charging charging,
-            String key,
-            Given<Current> stated,
-            Power supply,
-            Formula formula,
-            List<Input> supplyInputs,
-            Charged it) {
+            Charging charging, String key, Given<Current> stated, Bottleneck supply, Charged it) {
         MainsCharger mains = MainsCharger.of(charging);
-        double most = supply.watts()
+        double most = supply.power().watts()
                 / mains.inputPerWatt()
                 / it.charging().voltage().value().volts();
         List<Input> inputs = new ArrayList<>(List.of(Input.of("I₁", stated)));
-        inputs.addAll(supplyInputs);
+        inputs.addAll(supply.inputs());
         inputs.addAll(List.of(
                 mains.efficiencyInput(),
                 mains.powerFactorInput(),
@@ -220,28 +228,72 @@ public record ChargeFigures(
                         key + ".current",
                         new Current(Math.min(most, BankFigures.seen(stated).amperes())),
                         Rounding.DOWN,
-                        formula,
+                        supply.formula(),
                         inputs);
     }
 
-    /** On the mains the charger carries the bank alone, unless the inverter's circuits are never fed from there. */
-    private static Figure<Current> left(String key, Figure<Current> current, boolean onMains, Charged it) {
-        boolean relieved = onMains && !neverFedFromShore(it.job());
-        double load = relieved
-                ? 0
-                : it.meanwhile().value().watts() / it.bank().nominal().value().volts();
+    /**
+     * On the mains the charger carries the bank alone, unless the inverter's circuits are never fed from there; but what stays
+     * on comes first through a bottleneck, and chargers share it.
+     *
+     * @param parts chargers of one source
+     */
+    private static Figure<Current> left(String key, Figure<Current> current, List<Giving> parts, Charged it) {
+        if (!onMains(parts.get(0).charging()) || neverFedFromShore(it.job())) {
+            double load = it.absence().load().value().watts()
+                    / it.bank().nominal().value().volts();
+            return it.book()
+                    .enter(
+                            key + ".left-for-bank",
+                            new Current(Math.max(0, current.value().amperes() - load)),
+                            Rounding.DOWN,
+                            Formula.LEFT_FOR_BANK,
+                            Input.of("I₁", current),
+                            Input.of("P", it.absence().load()),
+                            Input.of("U", it.bank().nominal()));
+        }
+        return Bottleneck.of(parts.get(0).charging(), it.job())
+                .filter(supply -> parts.size() > 1 || !it.staying().isEmpty())
+                .map(supply -> shared(key, current, parts, supply, it))
+                .orElseGet(() -> it.book()
+                        .enter(
+                                key + ".left-for-bank",
+                                current.value(),
+                                Rounding.DOWN,
+                                Formula.ALL_FOR_BANK,
+                                Input.of("I₁", current)));
+    }
+
+    /** All that stays on draws at once, for so much of the time that the mean is right: less is never left. */
+    private static Figure<Current> shared(
+            String key, Figure<Current> current, List<Giving> parts, Bottleneck supply, Charged it) {
+        Voltage volts = it.charging().voltage().value();
+        double asked = parts.stream()
+                .mapToDouble(part -> volts.volts()
+                        * part.current().value().amperes()
+                        * MainsCharger.of(part.charging()).inputPerWatt())
+                .sum();
+        double loads =
+                it.staying().stream().mapToDouble(load -> load.value().watts()).sum();
+        double drawing = loads > 0 ? it.absence().power().value().watts() / loads : 0;
+        double free = asked > 0 ? Math.min(1, supply.power().watts() / asked) : 1;
+        double beside = asked > 0 ? Math.max(0, Math.min(1, (supply.power().watts() - loads) / asked)) : 1;
+        List<Input> inputs = new ArrayList<>(List.of(Input.of("I₁", current)));
+        it.staying().forEach(load -> inputs.add(Input.of("P", load)));
+        inputs.add(Input.of("P_mean", it.absence().power()));
+        inputs.addAll(supply.inputs());
+        for (Giving part : parts) {
+            MainsCharger mains = MainsCharger.of(part.charging());
+            inputs.addAll(List.of(Input.of("I", part.current()), mains.efficiencyInput(), mains.powerFactorInput()));
+        }
+        inputs.add(Input.of("U", it.charging().voltage()));
         return it.book()
                 .enter(
                         key + ".left-for-bank",
-                        new Current(Math.max(0, current.value().amperes() - load)),
+                        current.value().times(drawing * beside + (1 - drawing) * free),
                         Rounding.DOWN,
-                        relieved ? Formula.ALL_FOR_BANK : Formula.LEFT_FOR_BANK,
-                        relieved
-                                ? List.of(Input.of("I₁", current))
-                                : List.of(
-                                        Input.of("I₁", current),
-                                        Input.of("P", it.meanwhile()),
-                                        Input.of("U", it.bank().nominal())));
+                        Formula.LEFT_BESIDE_LOADS,
+                        inputs);
     }
 
     private static boolean neverFedFromShore(Job job) {

@@ -113,6 +113,7 @@ public enum Formula {
     GENERATOR_LIMIT("generator-limit", Standing.COMMON_PRACTICE),
     INPUT_LIMIT("input-limit", Standing.COMMON_PRACTICE),
     LEFT_FOR_BANK("I = I₁ − P / U", "kirchhoff-current", Standing.SEEN),
+    LEFT_BESIDE_LOADS("power-factor", Standing.SEEN),
     ALL_FOR_BANK("= I₁", "fed-by-mains", Standing.SEEN),
     RECHARGE("recharge", Standing.COMPUTED),
     DAY_USE("energy", Standing.SEEN),
