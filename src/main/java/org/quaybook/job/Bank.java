@@ -32,7 +32,7 @@ public record Bank(
         @Means("whether all links are of one size and length") @Nullable Given<Boolean> linksAlike,
 
         @Means(value = "lowest usual temperature of the bank in use", example = "12 °C")
-        @Within(least = "-40 °C", most = "60 °C")
+        @Within(least = "-40 °C", most = "40 °C")
         Given<Temperature> temperature,
 
         @Means(value = "state of charge that shall be left", example = "20 %") @Within(least = "0 %", most = "90 %")
