@@ -112,7 +112,7 @@ class LabelsBreakersTest {
                 "\nearths:",
                 "\nac-board: { way-pitch: 8 mm }\n\nearths:",
                 "name: Water heater",
-                "name: Water heater with towel rail and the pump of the cabin heating circuit");
+                "name: Water heater and towel rail and pump of the cabin heating");
         RenderException thrown = catchThrowableOfType(RenderException.class, tooNarrow::designs);
         List<Object> told = thrown.diagnostics().get(0).message().arguments();
         assertThat(told.get(0)).isEqualTo("breakers, A3");
@@ -123,7 +123,7 @@ class LabelsBreakersTest {
                 "\nearths:",
                 "\nac-board: { way-pitch: " + enough + " mm }\n\nearths:",
                 "name: Water heater",
-                "name: Water heater with towel rail and the pump of the cabin heating circuit");
+                "name: Water heater and towel rail and pump of the cabin heating");
         assertThat(strip(wideEnough, "breakers").height()).isLessThanOrEqualTo(75);
     }
 

@@ -1,7 +1,6 @@
 package org.quaybook.pack.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
@@ -33,8 +32,6 @@ import org.quaybook.pack.guide.PrintedGuide;
 import org.quaybook.pack.guide.PrintedGuide.Letter;
 import org.quaybook.record.Edition;
 import org.quaybook.record.RecordLink;
-import org.quaybook.render.RenderException;
-import org.quaybook.render.RenderMessage;
 import org.quaybook.render.Templates;
 import org.quaybook.text.Words;
 
@@ -209,18 +206,6 @@ class QuickCardsTest {
             assertThat(card.pages()).isEqualTo(1);
             assertThat(card.text()).contains("Not for handover");
         }
-    }
-
-    /** A name as long as a job may hold would spill: that is said, not clipped. */
-    @Test
-    void refusesWhatDoesNotFit() {
-        DemoJob wordy = DemoJob.changed(
-                "lantern-moth", "name: Battery switch,", "name: " + "Switch behind the third locker ".repeat(70) + ",");
-        assertThatExceptionOfType(RenderException.class)
-                .isThrownBy(() -> card(wordy, DemoJob.WORDS))
-                .satisfies(e -> assertThat(e.diagnostics())
-                        .extracting(fault -> fault.message().key())
-                        .containsExactly(RenderMessage.TOO_MANY_PAGES));
     }
 
     /** The barge with more switches, of its battery and of its panels by turns. */
