@@ -137,7 +137,7 @@ class OwnTablesTest {
             value = {
                 "70,0.61 | 70,much | 11:4 | pack.table-number | much",
                 "70,0.61 | 70, | 11:4 | pack.table-cell | may not be empty",
-                "70,0.61 | 70,0.61,3 | 11:1 | pack.table-cells | 3 cells",
+                "70,0.61 | 70,0.61,3 | 11:1 | pack.table-cells | Cells in the row: 3",
                 "85,0.71 | 70,0.71 | 12:1 | pack.table-twice | 70",
                 "85,0.71 | 60,0.71 | 12:1 | pack.table-order | 60",
                 "standing: own-copy | standing: seen | 1:1 | pack.table-standing | own-copy",
