@@ -8,7 +8,9 @@ import org.quaybook.figures.ChargingAtOnce;
 import org.quaybook.figures.DayFigures;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
+import org.quaybook.figures.Formula;
 import org.quaybook.figures.GeneratorFigures;
+import org.quaybook.figures.RechargeFigures;
 import org.quaybook.figures.ReturnFigures;
 import org.quaybook.figures.Tables;
 import org.quaybook.job.Bank;
@@ -23,6 +25,7 @@ import org.quaybook.quantity.ClockTime;
 import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Stated;
 import org.quaybook.quantity.Temperature;
 import org.quaybook.reference.Rulebook;
@@ -235,7 +238,13 @@ final class ChargeChecks {
                         charger.charging().place(),
                         name(charger.charging()),
                         it.current().stated(),
-                        figures.absence().load().stated()));
+                        taken(it).stated()));
+    }
+
+    /** What stays on takes of the supply itself, or of the bank through the inverter, as what is left was reckoned. */
+    private Figure<Power> taken(RechargeFigures charged) {
+        boolean atTheSupply = charged.left().working().formula() == Formula.LEFT_BESIDE_LOADS;
+        return atTheSupply ? figures.absence().power() : figures.absence().load();
     }
 
     /** A usual day that a full bank does not bring to its end. */

@@ -52,7 +52,26 @@ final class ServiceChecks {
 
     /** A value of the inverter that somebody sets and that the figures are calculated with. */
     private record Calculated(
-            String key, String words, @Nullable Given<? extends Quantity> value) {}
+            String key, String words, @Nullable Given<? extends Quantity> value) {
+
+        boolean isKnown() {
+            return Given.maybe(value).isPresent();
+        }
+
+        /** What the figures are calculated with; only of a known one. */
+        Quantity now() {
+            return Given.maybe(value).orElseThrow();
+        }
+
+        /** What somebody wrote of a setting; null if it is of another kind. */
+        @Nullable Quantity read(@Nullable String text) {
+            try {
+                return text == null ? null : (Quantity) Scalars.read(now().getClass(), text);
+            } catch (Refusal otherKind) {
+                return null;
+            }
+        }
+    }
 
     /** Before a shorter name the longer one that it is part of. */
     private List<Calculated> calculated() {
@@ -76,41 +95,34 @@ final class ServiceChecks {
         if (!inverter) {
             return;
         }
-        for (Calculated one : calculated()) {
-            Quantity now = Given.maybe(one.value()).orElse(null);
-            if (now == null) {
-                continue;
-            }
-            boolean named = plain(setting.name()).contains(plain(one.words()));
-            boolean sameBefore = now.equals(read(now.getClass(), setting.was()));
-            Quantity left = read(now.getClass(), setting.value());
-            if ((named || sameBefore) && left != null) {
-                if (!left.equals(now)) {
-                    problems.add(
-                            setting.place(),
-                            Message.of(
-                                    JobMessage.SETTING_IN_FIGURES,
-                                    setting.device(),
-                                    setting.name(),
-                                    setting.value(),
-                                    "inverter." + one.key(),
-                                    now));
-                }
-                return;
-            }
+        List<Calculated> alike =
+                calculated().stream().filter(Calculated::isKnown).toList();
+        alike.stream()
+                .filter(one -> plain(setting.name()).contains(plain(one.words())))
+                .findFirst()
+                .or(() -> alike.stream()
+                        .filter(one -> one.now().equals(one.read(setting.was())))
+                        .findFirst())
+                .ifPresent(one -> outOfDate(setting, one));
+    }
+
+    private void outOfDate(Setting setting, Calculated one) {
+        Quantity left = one.read(setting.value());
+        if (left != null && !left.equals(one.now())) {
+            problems.add(
+                    setting.place(),
+                    Message.of(
+                            JobMessage.SETTING_IN_FIGURES,
+                            setting.device(),
+                            setting.name(),
+                            setting.value(),
+                            "inverter." + one.key(),
+                            one.now()));
         }
     }
 
     private static String plain(String words) {
         return words.toLowerCase(Locale.ROOT).replace('-', ' ');
-    }
-
-    private static @Nullable Quantity read(Class<? extends Quantity> type, @Nullable String text) {
-        try {
-            return text == null ? null : (Quantity) Scalars.read(type, text);
-        } catch (Refusal otherKind) {
-            return null;
-        }
     }
 
     /** A job file of a later revision, as after a sale, is younger than the visits before it. */

@@ -8,6 +8,7 @@ import static org.quaybook.diag.Severity.NOTE;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -426,6 +427,7 @@ class FindingsTest {
                         ChangedDemo.of(LITHIUM, "temperature: 1 °C", "temperature: 26 °C")),
                 // What stays on takes 11 A.
                 change(Check.CHARGER_BEATEN, DECIDE, LITHIUM, "current: 90 A, rated", "current: 10 A, rated"),
+                change(Check.CHARGER_BEATEN, DECIDE, LITHIUM, "input-limit: 6 A", "input-limit: 1 A"),
                 change(Check.SHORE_OVERLOAD, DECIDE, LITHIUM, "  input-limit: 6 A", "  # input-limit: 6 A"),
                 mend(Check.SHORE_RETURN, NOTE, LITHIUM, "smallest-pedestal: 6 A", "smallest-pedestal: 9 A"),
                 change(Check.GENERATOR_SMALL, DECIDE, CABIN, "current: 50 A", "current: 60 A"),
@@ -625,6 +627,22 @@ class FindingsTest {
             assertThat(finding.severity()).isEqualTo(it.severity());
         });
         assertThat(findings(it.passes())).extracting(Finding::check).doesNotContain(it.check());
+    }
+
+    /** The dehumidifier's 240 W come off the 230 VA of the supply; of the bank the inverter would take 266 W for them. */
+    @Test
+    void whatBeatsAChargerIsToldAsItIsTaken() {
+        Words words = Words.of("en-GB");
+        assertThat(findings(ChangedDemo.of(LITHIUM, "input-limit: 6 A", "input-limit: 1 A")))
+                .filteredOn(finding -> finding.check() == Check.CHARGER_BEATEN)
+                .extracting(finding -> words.say(finding.message()))
+                .singleElement(InstanceOfAssertFactories.STRING)
+                .contains("240\u00a0W");
+        assertThat(findings(ChangedDemo.of(LITHIUM, "current: 90 A, rated", "current: 10 A, rated")))
+                .filteredOn(finding -> finding.check() == Check.CHARGER_BEATEN)
+                .extracting(finding -> words.say(finding.message()))
+                .singleElement(InstanceOfAssertFactories.STRING)
+                .contains("266\u00a0W");
     }
 
     /** Message and remedy are made from the arguments at hand; a place beyond them or a missing word throws. */
