@@ -284,22 +284,8 @@ final class BankReckoning {
         return inputs;
     }
 
-    /** A short is worst where the resistance is least: one that the job does not state counts at that end of its span. */
     private Figure<Current> shortCircuit(Figure<Voltage> restFull, Figure<Resistance> block) {
-        boolean stated = Given.maybe(bank.block().resistance()).isPresent();
-        Figure<Resistance> least = stated
-                ? block
-                : book.enter(
-                        "bank.block-resistance-least",
-                        block.value()
-                                .times(battery.blockResistance()
-                                        .least()
-                                        .ratioTo(battery.blockResistance().value())),
-                        Rounding.DOWN,
-                        Formula.LEAST_RESISTANCE,
-                        Input.of("r₀", block),
-                        Input.usual("a", battery.blockResistance().least(), battery.citation()),
-                        Input.usual("b", battery.blockResistance().value(), battery.citation()));
+        Figure<Resistance> least = leastBlockResistance(block);
         return book.enter(
                 "bank.short-circuit",
                 ShortCircuit.prospective(restFull.value(), least.value().times(series / (double) parallel)),
@@ -309,6 +295,29 @@ final class BankReckoning {
                 Input.of("r", least),
                 Input.of("n", bank.series()),
                 Input.of("m", bank.parallel()));
+    }
+
+    /** A short is worst where the resistance is least: one that the job does not state counts at that end of its span. */
+    private Figure<Resistance> leastBlockResistance(Figure<Resistance> block) {
+        String key = "bank.block-resistance-least";
+        if (Given.maybe(bank.block().resistance()).isPresent()) {
+            return book.enter(
+                    key,
+                    block.value().times(Practice.FAULT_RESISTANCE.fraction()),
+                    Rounding.DOWN,
+                    Formula.LEAST_OF_STATED,
+                    Input.of("r₀", block),
+                    Input.usual("a", Practice.FAULT_RESISTANCE, Reason.FAULT_RESISTANCE));
+        }
+        Battery.Usual<Resistance> span = battery.blockResistance();
+        return book.enter(
+                key,
+                block.value().times(span.least().ratioTo(span.value())),
+                Rounding.DOWN,
+                Formula.LEAST_RESISTANCE,
+                Input.of("r₀", block),
+                Input.usual("a", span.least(), battery.citation()),
+                Input.usual("b", span.value(), battery.citation()));
     }
 
     private RestVoltage restVoltage() {

@@ -26,6 +26,7 @@ public enum Formula {
     UNEVENNESS("kirchhoff", Standing.SEEN),
     REST_VOLTAGE("E = n · E₁(s)", "rest-voltages", Standing.SEEN),
     LEAST_RESISTANCE("r = r₀ · a / b", "batteries-span", Standing.FROM_MEMORY),
+    LEAST_OF_STATED("r = a · r₀", "largest-short", Standing.FROM_MEMORY),
     SHORT_CIRCUIT("I = E · m / (r · n)", "bolted-fault", Standing.SEEN),
     WORN_CAPACITY("C = C₀ · h · (1 − λ · (25 °C − T))", "cold-capacity", Standing.FROM_MEMORY),
     WORN_RESISTANCE("R = R₀ · a · k", "no-source", Standing.COMMON_PRACTICE),

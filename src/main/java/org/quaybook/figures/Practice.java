@@ -29,6 +29,9 @@ final class Practice {
     /** Rise of a lithium iron phosphate battery's resistance per kelvin below 25 °C: twice at 0 °C. */
     static final double COLD_RESISTANCE_PER_KELVIN_OF_LITHIUM = 1.0 / 25;
 
+    /** What the largest short meets of a block's stated resistance: a new, warm and full block may have less than stated. */
+    static final Ratio FAULT_RESISTANCE = new Ratio(0.9);
+
     /** One sound bolted or crimped joint. */
     static final Resistance JOINT = new Resistance(0.1e-3);
 

@@ -11,6 +11,7 @@ public enum Reason implements MessageKey {
     WORN_RESISTANCE(Standing.COMMON_PRACTICE),
     COLD_RESISTANCE(Standing.FROM_MEMORY),
     COLD_RESISTANCE_OF_LITHIUM(Standing.FROM_MEMORY),
+    FAULT_RESISTANCE(Standing.FROM_MEMORY),
     JOINT(Standing.COMMON_PRACTICE),
     JOINTS_PER_RUN(Standing.COMMON_PRACTICE),
     AIR(Standing.COMPUTED),
