@@ -196,14 +196,19 @@ final class AcReckoning {
                 known ? Optional.of(mostLoop(key, rcd)) : Optional.empty());
     }
 
-    /** What an appliance usually leaks through its heating elements or the filter of its supply. */
+    /**
+     * What an appliance usually leaks through its heating elements or the filter of its supply. Microwave ovens have such a
+     * filter, and so has a medical device: its kind tells that somebody depends on it, not that it is no electronics.
+     */
     private static Current usualLeakage(Appliance appliance) {
         LoadKind kind = appliance.kind();
-        if (kind == LoadKind.HEATING) {
-            return Practice.LEAKAGE_OF_A_KILOWATT.times(
-                    BankFigures.seen(appliance.power()).watts() / 1000);
+        if (kind == null || kind == LoadKind.MOTOR) {
+            return new Current(0);
         }
-        return kind == LoadKind.ELECTRONICS ? Practice.LEAKAGE_OF_A_FILTER : new Current(0);
+        return kind == LoadKind.HEATING
+                ? Practice.LEAKAGE_OF_A_KILOWATT.times(
+                        BankFigures.seen(appliance.power()).watts() / 1000)
+                : Practice.LEAKAGE_OF_A_FILTER;
     }
 
     private Figure<Current> budget(String key, Rcd rcd) {

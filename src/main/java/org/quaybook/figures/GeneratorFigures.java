@@ -92,6 +92,7 @@ public record GeneratorFigures(
                 appliances.stream().max(Comparator.comparing(it -> it.power().value()));
         Optional<ApplianceFigures> starter = appliances.stream()
                 .max(Comparator.comparing(it -> it.startPower().value()));
+        double mostPerWatt = perWatt > 0 ? perWatt : MainsCharger.usualInputPerWatt();
         double free = Math.max(
                 0,
                 power.value().watts()
@@ -110,12 +111,7 @@ public record GeneratorFigures(
                         .toList(),
                 book.enter(
                         "generator.fits",
-                        new Current(
-                                perWatt == 0
-                                        ? 0
-                                        : free
-                                                / perWatt
-                                                / bank.voltage().value().volts()),
+                        new Current(free / mostPerWatt / bank.voltage().value().volts()),
                         Rounding.DOWN,
                         Formula.CHARGE_BESIDE_LOAD,
                         Input.of("P", power),

@@ -58,4 +58,9 @@ record MainsCharger(Charging charging, Ratio efficiency, double powerFactor) {
     double inputPerWatt() {
         return 1 / (efficiency.fraction() * powerFactor);
     }
+
+    /** The same of a charger of which nothing is known, or that is yet to be chosen. */
+    static double usualInputPerWatt() {
+        return 1 / (Practice.CHARGER_EFFICIENCY.fraction() * Practice.CHARGER_POWER_FACTOR);
+    }
 }

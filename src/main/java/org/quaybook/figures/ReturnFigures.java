@@ -192,7 +192,7 @@ public record ReturnFigures(
         double perWatt = chargers.stream()
                 .mapToDouble(it -> MainsCharger.of(it.charging()).inputPerWatt())
                 .max()
-                .orElse(1 / (Practice.CHARGER_EFFICIENCY.fraction() * Practice.CHARGER_POWER_FACTOR));
+                .orElse(MainsCharger.usualInputPerWatt());
         return book.enter(
                 "return.fits",
                 new Current(free
