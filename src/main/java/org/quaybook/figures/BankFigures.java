@@ -41,7 +41,7 @@ import org.quaybook.reference.Battery;
  * @param capacityWorn capacity when due for renewal, at its lowest usual temperature
  * @param resistanceWorn resistance between the take-off points then
  * @param sharing shares of the strings
- * @param resistanceOf resistance between the take-off points with another number of the same strings
+ * @param wornResistanceOf resistance then with another number of the same strings
  * @param asItIs the bank as it is at 25 °C
  * @param worn the bank when due for renewal, at its lowest usual temperature
  * @param restTable rest voltages for the owner, full first
@@ -67,7 +67,7 @@ public record BankFigures(
         Figure<Charge> capacityWorn,
         Figure<Resistance> resistanceWorn,
         Sharing sharing,
-        IntFunction<Resistance> resistanceOf,
+        IntFunction<Resistance> wornResistanceOf,
         SourceBank asItIs,
         SourceBank worn,
         List<RestRow> restTable) {

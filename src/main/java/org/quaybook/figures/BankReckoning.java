@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.calc.DcRun;
@@ -85,7 +86,10 @@ final class BankReckoning {
                 Input.of("U", nominal),
                 Input.of("C", usable));
         Figure<Resistance> block = blockResistance();
-        Figure<Resistance> string = stringResistance(blockResistanceNow(block));
+        Figure<Resistance> blockNow = blockResistanceNow(block);
+        Figure<Resistance> string = stringResistance(blockNow);
+        Resistance stringNew = new Resistance(string.value().ohms()
+                - series * (blockNow.value().ohms() - block.value().ohms()));
         Optional<Figure<Resistance>> link =
                 parallel > 1 ? Optional.of(linkResistance("bank.link-resistance", bank.links())) : Optional.empty();
         Sharing sharing = share(string, link, takeOff());
@@ -96,7 +100,9 @@ final class BankReckoning {
         Figure<Resistance> resistance =
                 book.enter("bank.resistance", sharing.resistance(), Rounding.UP, Formula.LADDER, ladder);
         Figure<Charge> capacityWorn = capacityWorn(capacity, now);
-        Figure<Resistance> resistanceWorn = resistanceWorn(resistance);
+        IntFunction<Resistance> asItIs = strings -> ladder(string.value(), strings, link);
+        IntFunction<Resistance> whenNew = strings -> ladder(stringNew, strings, link);
+        Figure<Resistance> resistanceWorn = resistanceWorn(resistance, whenNew.apply(parallel));
         return new BankFigures(
                 battery,
                 nominal,
@@ -125,11 +131,7 @@ final class BankReckoning {
                 capacityWorn,
                 resistanceWorn,
                 sharing,
-                strings -> Sharing.of(
-                                Collections.nCopies(strings, string.value()),
-                                link.map(Figure::value).orElse(Practice.JOINT.times(Practice.JOINTS_PER_LINK)),
-                                takeOff())
-                        .resistance(),
+                strings -> worn(asItIs.apply(strings), whenNew.apply(strings)),
                 source(rest, now.value(), sharing.resistance()),
                 source(rest, capacityWorn.value(), resistanceWorn.value()),
                 table);
@@ -396,19 +398,44 @@ final class BankReckoning {
                 Input.usual("λ", battery.capacityPerKelvin(), battery.citation()));
     }
 
-    private Figure<Resistance> resistanceWorn(Figure<Resistance> resistance) {
-        boolean leadAcid = battery.leadAcid();
-        double perKelvin =
-                leadAcid ? Practice.COLD_RESISTANCE_PER_KELVIN : Practice.COLD_RESISTANCE_PER_KELVIN_OF_LITHIUM;
-        double cold = 1 + perKelvin * kelvinBelowRated();
+    /** The same strings in another number. */
+    private Resistance ladder(Resistance string, int strings, Optional<Figure<Resistance>> link) {
+        return Sharing.of(
+                        Collections.nCopies(strings, string),
+                        link.map(Figure::value).orElse(Practice.JOINT.times(Practice.JOINTS_PER_LINK)),
+                        takeOff())
+                .resistance();
+    }
+
+    /** A used block has some of its ageing behind it, or all of it: only a new one gets the whole. */
+    private Figure<Resistance> resistanceWorn(Figure<Resistance> resistance, Resistance whenNew) {
+        boolean aged = whenNew.compareTo(resistance.value()) < 0;
+        List<Input> inputs = new ArrayList<>();
+        inputs.add(aged ? Input.usual("R₀", whenNew, Reason.BLOCKS_WHEN_NEW) : Input.of("R₀", resistance));
+        if (aged) {
+            inputs.add(Input.of("R₁", resistance));
+        }
+        inputs.add(Input.usual("a", Practice.WORN_RESISTANCE, Reason.WORN_RESISTANCE));
+        inputs.add(Input.usual(
+                "k", coldRise(), battery.leadAcid() ? Reason.COLD_RESISTANCE : Reason.COLD_RESISTANCE_OF_LITHIUM));
+        inputs.add(Input.of("T", bank.temperature()));
         return book.enter(
                 "bank.resistance-worn",
-                resistance.value().times(Practice.WORN_RESISTANCE * cold),
+                worn(resistance.value(), whenNew),
                 Rounding.UP,
-                Formula.WORN_RESISTANCE,
-                Input.of("R₀", resistance),
-                Input.usual("a", Practice.WORN_RESISTANCE, Reason.WORN_RESISTANCE),
-                Input.usual("k", cold, leadAcid ? Reason.COLD_RESISTANCE : Reason.COLD_RESISTANCE_OF_LITHIUM),
-                Input.of("T", bank.temperature()));
+                aged ? Formula.WORN_RESISTANCE_OF_USED : Formula.WORN_RESISTANCE,
+                inputs);
+    }
+
+    private Resistance worn(Resistance asItIs, Resistance whenNew) {
+        Resistance due = whenNew.times(Practice.WORN_RESISTANCE);
+        return (due.compareTo(asItIs) > 0 ? due : asItIs).times(coldRise());
+    }
+
+    private double coldRise() {
+        double perKelvin = battery.leadAcid()
+                ? Practice.COLD_RESISTANCE_PER_KELVIN
+                : Practice.COLD_RESISTANCE_PER_KELVIN_OF_LITHIUM;
+        return 1 + perKelvin * kelvinBelowRated();
     }
 }

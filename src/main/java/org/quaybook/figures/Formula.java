@@ -30,6 +30,7 @@ public enum Formula {
     SHORT_CIRCUIT("I = E · m / (r · n)", "bolted-fault", Standing.SEEN),
     WORN_CAPACITY("C = C₀ · h · (1 − λ · (25 °C − T))", "cold-capacity", Standing.FROM_MEMORY),
     WORN_RESISTANCE("R = R₀ · a · k", "no-source", Standing.COMMON_PRACTICE),
+    WORN_RESISTANCE_OF_USED("no-source", Standing.COMMON_PRACTICE),
     INVERTER_INPUT("three-terms", Standing.COMPUTED),
     NO_MORE_THAN("= P", "no-short-time", Standing.COMMON_PRACTICE),
     NOT_ABOVE_BEST("η = η_best", "above-best", Standing.COMPUTED),

@@ -450,12 +450,11 @@ final class LoadReckoning {
     /** The worn bank with another number of strings: its capacity in proportion, its resistance by the ladder. */
     private SourceBank worn(int strings) {
         BankFigures bank = system.bank();
-        double aged = bank.resistanceWorn().value().ratioTo(bank.resistance().value());
         int fitted = bank.sharing().shares().size();
         return bank.worn()
                 .with(
                         bank.capacityWorn().value().times(strings / (double) fitted),
-                        bank.resistanceOf().apply(strings).times(aged));
+                        bank.wornResistanceOf().apply(strings));
     }
 
     private Figure<Count> blocks(Figure<Count> strings) {

@@ -9,6 +9,7 @@ public enum Reason implements MessageKey {
     RATED_HOURS(Standing.COMMON_PRACTICE),
     WORN_HEALTH(Standing.FROM_MEMORY),
     WORN_RESISTANCE(Standing.COMMON_PRACTICE),
+    BLOCKS_WHEN_NEW(Standing.SEEN),
     COLD_RESISTANCE(Standing.FROM_MEMORY),
     COLD_RESISTANCE_OF_LITHIUM(Standing.FROM_MEMORY),
     FAULT_RESISTANCE(Standing.FROM_MEMORY),
