@@ -129,7 +129,7 @@ public enum Formula {
     CHARGER_POWER("P = Σ U · I / (η · λ)", "power-factor", Standing.SEEN),
     SPARE("kirchhoff-current", Standing.SEEN),
     CHARGE_THAT_FITS("I = (I − I_on) · U_mains · η · λ / U", "power-factor", Standing.SEEN),
-    CHARGE_BESIDE_LOAD("power-factor", Standing.SEEN),
+    CHARGE_BESIDE_LOAD("I = (P − P₁) · η · λ / U", "power-factor", Standing.SEEN),
     LEAST("weakest", Standing.SEEN);
 
     private final String symbols;

@@ -73,7 +73,7 @@ public record GeneratorFigures(
                         Formula.NO_MORE_THAN,
                         Input.of("P", power));
         double watts = 0;
-        double perWatt = 0;
+        List<MainsCharger> onGenerator = new ArrayList<>();
         List<Input> inputs = new ArrayList<>(List.of(Input.of("U", bank.voltage())));
         for (ChargeFigures charger : chargers) {
             if (MainsCharger.fedBy(charger.charging(), Source.GENERATOR)
@@ -82,7 +82,7 @@ public record GeneratorFigures(
                 MainsCharger mains = MainsCharger.of(charger.charging());
                 Figure<Current> current = charger.recharge().get().current();
                 watts += bank.voltage().value().volts() * current.value().amperes() * mains.inputPerWatt();
-                perWatt = Math.max(perWatt, mains.inputPerWatt());
+                onGenerator.add(mains);
                 inputs.addAll(List.of(Input.of("I", current), mains.efficiencyInput(), mains.powerFactorInput()));
             }
         }
@@ -92,11 +92,6 @@ public record GeneratorFigures(
                 appliances.stream().max(Comparator.comparing(it -> it.power().value()));
         Optional<ApplianceFigures> starter = appliances.stream()
                 .max(Comparator.comparing(it -> it.startPower().value()));
-        double mostPerWatt = perWatt > 0 ? perWatt : MainsCharger.usualInputPerWatt();
-        double free = Math.max(
-                0,
-                power.value().watts()
-                        - largest.map(it -> it.power().value().watts()).orElse(0.0));
         return Optional.of(new GeneratorFigures(
                 power,
                 shortTime,
@@ -109,13 +104,31 @@ public record GeneratorFigures(
                         .filter(it -> it.power().value().compareTo(power.value()) > 0
                                 || it.startPower().value().compareTo(shortTime.value()) > 0)
                         .toList(),
-                book.enter(
-                        "generator.fits",
-                        new Current(free / mostPerWatt / bank.voltage().value().volts()),
-                        Rounding.DOWN,
-                        Formula.CHARGE_BESIDE_LOAD,
-                        Input.of("P", power),
-                        Input.of("U", bank.voltage()))));
+                fits(
+                        power,
+                        largest.map(ApplianceFigures::power),
+                        MainsCharger.leastEfficient(onGenerator.stream()),
+                        bank,
+                        book)));
+    }
+
+    private static Figure<Current> fits(
+            Figure<Power> power,
+            Optional<Figure<Power>> largest,
+            MainsCharger mains,
+            BankCharging bank,
+            FigureBook book) {
+        List<Input> inputs = new ArrayList<>(List.of(Input.of("P", power)));
+        largest.ifPresent(it -> inputs.add(Input.of("P₁", it)));
+        inputs.addAll(List.of(mains.efficiencyInput(), mains.powerFactorInput(), Input.of("U", bank.voltage())));
+        double free = Math.max(
+                0, power.value().watts() - largest.map(it -> it.value().watts()).orElse(0.0));
+        return book.enter(
+                "generator.fits",
+                new Current(free / mains.inputPerWatt() / bank.voltage().value().volts()),
+                Rounding.DOWN,
+                Formula.CHARGE_BESIDE_LOAD,
+                inputs);
     }
 
     private static Figure<Power> with(

@@ -1,5 +1,6 @@
 package org.quaybook.figures;
 
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.quaybook.job.ChargeKind;
@@ -15,14 +16,31 @@ import org.quaybook.quantity.Voltage;
  *
  * @param efficiency DC output over AC input
  * @param powerFactor of its input
+ * @param efficiencyInput where the efficiency comes from
+ * @param powerFactorInput where the power factor comes from
  */
-record MainsCharger(Charging charging, Ratio efficiency, double powerFactor) {
+record MainsCharger(Ratio efficiency, double powerFactor, Input efficiencyInput, Input powerFactorInput) {
 
     static MainsCharger of(Charging charging) {
         return new MainsCharger(
-                charging,
                 Given.maybe(charging.efficiency()).orElse(Practice.CHARGER_EFFICIENCY),
-                Given.maybe(charging.powerFactor()).orElse(Practice.CHARGER_POWER_FACTOR));
+                Given.maybe(charging.powerFactor()).orElse(Practice.CHARGER_POWER_FACTOR),
+                Input.ofOr("η", charging.efficiency(), Practice.CHARGER_EFFICIENCY, Reason.CHARGER),
+                Input.ofOr("λ", charging.powerFactor(), Practice.CHARGER_POWER_FACTOR, Reason.CHARGER));
+    }
+
+    /** One that is yet to be chosen. */
+    static MainsCharger usual() {
+        return new MainsCharger(
+                Practice.CHARGER_EFFICIENCY,
+                Practice.CHARGER_POWER_FACTOR,
+                Input.usual("η", Practice.CHARGER_EFFICIENCY, Reason.CHARGER),
+                Input.usual("λ", Practice.CHARGER_POWER_FACTOR, Reason.CHARGER));
+    }
+
+    /** The one that takes most of the mains for what it gives; the usual one if there is none. */
+    static MainsCharger leastEfficient(Stream<MainsCharger> chargers) {
+        return chargers.max(Comparator.comparing(MainsCharger::inputPerWatt)).orElseGet(MainsCharger::usual);
     }
 
     /** Where the charger's current comes from; the shore where a mains charger does not say. */
@@ -42,25 +60,8 @@ record MainsCharger(Charging charging, Ratio efficiency, double powerFactor) {
                 .findFirst();
     }
 
-    Input efficiencyInput() {
-        return charging.efficiency() != null && charging.efficiency().value() != null
-                ? Input.of("η", charging.efficiency())
-                : Input.usual("η", efficiency, Reason.CHARGER);
-    }
-
-    Input powerFactorInput() {
-        return charging.powerFactor() != null && charging.powerFactor().value() != null
-                ? Input.of("λ", charging.powerFactor())
-                : Input.usual("λ", powerFactor, Reason.CHARGER);
-    }
-
     /** Volt-amperes of its input for each watt that it gives the bank. */
     double inputPerWatt() {
         return 1 / (efficiency.fraction() * powerFactor);
-    }
-
-    /** The same of a charger of which nothing is known, or that is yet to be chosen. */
-    static double usualInputPerWatt() {
-        return 1 / (Practice.CHARGER_EFFICIENCY.fraction() * Practice.CHARGER_POWER_FACTOR);
     }
 }

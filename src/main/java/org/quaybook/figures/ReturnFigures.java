@@ -188,22 +188,20 @@ public record ReturnFigures(
             BankCharging bank,
             FigureBook book) {
         double free = Math.max(0, supply.value().amperes() - leftOn.value().amperes());
-        // The least efficient of them decides.
-        double perWatt = chargers.stream()
-                .mapToDouble(it -> MainsCharger.of(it.charging()).inputPerWatt())
-                .max()
-                .orElse(MainsCharger.usualInputPerWatt());
+        MainsCharger mains = MainsCharger.leastEfficient(chargers.stream().map(it -> MainsCharger.of(it.charging())));
         return book.enter(
                 "return.fits",
                 new Current(free
                         * voltage.value().volts()
-                        / perWatt
+                        / mains.inputPerWatt()
                         / bank.voltage().value().volts()),
                 Rounding.DOWN,
                 Formula.CHARGE_THAT_FITS,
                 Input.of("I", supply),
                 Input.of("I_on", leftOn),
                 Input.of("U_mains", voltage),
+                mains.efficiencyInput(),
+                mains.powerFactorInput(),
                 Input.of("U", bank.voltage()));
     }
 

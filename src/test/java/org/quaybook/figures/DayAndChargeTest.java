@@ -89,6 +89,20 @@ class DayAndChargeTest {
                         .value());
     }
 
+    /** Who checks what a source can charge beside its loads finds each letter of the formula among the inputs. */
+    @Test
+    void whatFitsCanBeWorkedFromItsInputs() {
+        assertThat(symbols(ChangedDemo.of(CABIN), "generator.fits")).containsExactly("P", "P₁", "η", "λ", "U");
+        assertThat(symbols(ChangedDemo.of("marmalade-meridian"), "generator.fits"))
+                .containsExactly("P", "P₁", "η", "λ", "U");
+        assertThat(symbols(ChangedDemo.of("marmalade-meridian"), "return.fits"))
+                .containsExactly("I", "I_on", "U_mains", "η", "λ", "U");
+    }
+
+    private static List<String> symbols(ChangedDemo job, String key) {
+        return job.figure(key).working().inputs().stream().map(Input::symbol).toList();
+    }
+
     /**
      * Textbook form of standby drain, days = charge / (standby + C s / 720 h): 552 Ah usable of 690 Ah, 45 mA, 2 % a month;
      * without the 45 mA a time at most.
