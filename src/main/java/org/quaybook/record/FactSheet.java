@@ -355,7 +355,11 @@ public final class FactSheet {
                 .put("breaker", given(circuit.breaker()))
                 .put("curve", given(circuit.curve()))
                 .put("cable", given(circuit.cable()))
-                .put("source", given(circuit.source()))
+                .put(
+                        "source",
+                        Given.maybe(circuit.source()).isPresent()
+                                ? new CircuitSources(it.job(), words).of(circuit)
+                                : given(circuit.source()))
                 .put("rcd", circuit.rcd())
                 .map();
     }

@@ -11,8 +11,10 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.quaybook.checks.Alike;
+import org.quaybook.checks.Assessment;
 import org.quaybook.checks.Finding;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.job.AcCircuit;
@@ -262,6 +264,33 @@ class GuideAdviceTest {
                 .job();
         assertThat(own.rcds().stream().map(new RcdSources(own, DemoJob.WORDS)::of))
                 .containsExactly("inverter and generator");
+    }
+
+    /** Off at the inverter, a circuit behind its changeover stays live from whatever that brings. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "second-biscuit | A1 inverter and shore power",
+                "hut-seventeen | A1 inverter and generator, A2 inverter and generator, A3 inverter and generator",
+                "marmalade-meridian | A1 inverter, shore power and generator, A2 inverter, shore power and generator,"
+                        + " A3 shore power and generator"
+            })
+    void aCircuitTellsAllThatCanFeedIt(String demo, String expected) {
+        Assessment it = DemoJob.of(demo).assessment();
+        assertThat(rows(new FactSheet(it, DemoJob.WORDS).all(), "circuits").stream()
+                        .map(row -> text(row, "id") + " " + text(row, "source"))
+                        .collect(Collectors.joining(", ")))
+                .isEqualTo(expected);
+    }
+
+    @Test
+    void aCircuitWithoutAChangeoverHasOneSource() {
+        Assessment it = DemoJob.changed("second-biscuit", "    kind: manual", "    kind: none")
+                .assessment();
+        assertThat(rows(new FactSheet(it, DemoJob.WORDS).all(), "circuits"))
+                .singleElement()
+                .satisfies(row -> assertThat(text(row, "source")).isEqualTo("inverter"));
     }
 
     /** Solar and generator charger give 120 A, the cells take 62 A at 2 °C; the generator charger alone gives 50 A. */
