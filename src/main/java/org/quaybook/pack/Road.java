@@ -334,20 +334,21 @@ public final class Road {
             Lazy<List<Attachment>> attachments = new Lazy<>(() -> attachments(judged, edition.words(), attached.get()));
             String suffix = (edition.equals(first) ? "" : "-" + edition.words().language()) + ".pdf";
             small.add(work.add(() -> {
-                GuidePages pages = guide.on(paper.small());
+                GuidePages pages = named("guide" + suffix, () -> guide.on(paper.small()));
                 return new InLanguage(
                         smallGuide(guide, paper, prints, pages, attachments.get(), suffix),
                         record.language(open, published.get(0), pages));
             }));
             if (prints.wholePages() && !paper.full().enlarges(paper.small())) {
-                others.add(work.add(() -> Map.of(
-                        "guide-" + paper.full().name() + suffix,
-                        guide.on(paper.full()).pdf(attachments.get()))));
+                String name = "guide-" + paper.full().name() + suffix;
+                others.add(work.add(() ->
+                        Map.of(name, named(name, () -> guide.on(paper.full())).pdf(attachments.get()))));
             }
         }
         others.add(work.add(() -> forTheInstaller(assessment, installers, labels.get(), templates)));
         others.add(work.add(() -> SingleSheets.pdfs(it, words, branding, templates)));
-        others.add(work.add(() -> Map.of("quick-card.pdf", QuickCards.pdf(editions, branding, templates))));
+        others.add(work.add(() -> Map.of(
+                "quick-card.pdf", named("quick-card.pdf", () -> QuickCards.pdf(editions, branding, templates)))));
         // Most labels name nobody: those that the installer has printed, some while before, are then published too.
         Supplier<LabelsPrinted> sheets =
                 work.add(() -> (publishedLabels.get().printLike(labels.get()) ? labels : publishedLabels)
@@ -409,6 +410,15 @@ public final class Road {
 
     private static List<PublicEdition> publicEditions(List<Edition> editions) {
         return editions.stream().map(PublicEdition::of).toList();
+    }
+
+    /** Whoever is told that a document has too many pages looks for it by its file. */
+    private static <T> T named(String file, Supplier<T> document) {
+        try {
+            return document.get();
+        } catch (RenderException e) {
+            throw e.whileMaking(file);
+        }
     }
 
     /** Worksheet and labels, whose places stand in it. */

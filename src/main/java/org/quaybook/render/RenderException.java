@@ -35,6 +35,29 @@ public final class RenderException extends RuntimeException {
         return new Diagnostic(Severity.ERROR, key.key(), place, "", Message.of(key, arguments), List.of());
     }
 
+    /**
+     * The same faults, that of too many pages with the file that the document was to become: whoever lays it out knows its
+     * title only.
+     *
+     * @param file its name
+     */
+    public RenderException whileMaking(String file) {
+        return new RenderException(
+                diagnostics.stream().map(fault -> told(fault, file)).toList(), this);
+    }
+
+    private static Diagnostic told(Diagnostic fault, String file) {
+        return fault.rule().equals(RenderMessage.TOO_MANY_PAGES.key())
+                ? new Diagnostic(
+                        fault.severity(),
+                        fault.rule(),
+                        new Place(file, fault.place().path(), fault.place().position()),
+                        fault.excerpt(),
+                        fault.message(),
+                        fault.hints())
+                : fault;
+    }
+
     /** Every fault, at least one. */
     public List<Diagnostic> diagnostics() {
         return diagnostics;

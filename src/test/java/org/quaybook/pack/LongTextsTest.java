@@ -1,6 +1,7 @@
 package org.quaybook.pack;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -13,6 +14,9 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.quaybook.render.RenderMessage;
 
 /** Whatever length the format allows, cards, labels and lists hold it: all names and places at once. */
 class LongTextsTest {
@@ -64,5 +68,26 @@ class LongTextsTest {
             assertThat(new PDFTextStripper().getText(card).replaceAll("[\\s\u00a0]+", " "))
                     .contains("S1", "extension 1234");
         }
+    }
+
+    /** Nothing in the format makes a card that long; a template of one's own may. */
+    @ParameterizedTest
+    @CsvSource({"guide/card.ftlx, guide.pdf", "sheets/quick-card.ftlx, quick-card.pdf"})
+    void aPageThatDoesNotFitIsToldByItsFile(String template, String file, @TempDir Path own) throws IOException {
+        Path longer = own.resolve(template);
+        Files.createDirectories(longer.getParent());
+        String card = Files.readString(Path.of("templates", template));
+        int end = card.lastIndexOf("</table>") + "</table>".length();
+        Files.writeString(longer, card.substring(0, end) + "<p>More.</p>".repeat(200) + card.substring(end));
+
+        Road.Judged judged = Road.judge(Path.of("demo-jobs", "hut-seventeen"));
+        assertThatExceptionOfType(NotPrinted.class)
+                .isThrownBy(() -> Road.documents(judged, own, "test"))
+                .satisfies(refused -> assertThat(refused.diagnostics())
+                        .singleElement()
+                        .satisfies(problem -> {
+                            assertThat(problem.message().key()).isEqualTo(RenderMessage.TOO_MANY_PAGES);
+                            assertThat(problem.place().file()).isEqualTo(file);
+                        }));
     }
 }
