@@ -138,6 +138,16 @@ class WorksheetTest {
         });
     }
 
+    /** A date beside an empty box says both that it was done and that it was not. */
+    @Test
+    void whatTheOwnerHasDoneIsTicked() {
+        assertThat(demo("hut-seventeen").text())
+                .containsPattern("ran an appliance on the inverter\\s+✓\\s+11 September 2026");
+        assertThat(demo("persimmon-tug").text().contains("✓"))
+                .as("without a rehearsal in the job")
+                .isFalse();
+    }
+
     /** Nothing smaller than 7 points and nothing outside the margins. */
     @ParameterizedTest
     @FieldSource("org.quaybook.DemoJobs#ALL")
@@ -250,7 +260,7 @@ class WorksheetTest {
     @Test
     void surveyAsksForWhatNobodyHasSeen() throws IOException {
         Printed sheet = print(changed("lantern-moth", "breaker-distance: 1.2 m", "breaker-distance: not seen"));
-        assertThat(sheet.sheet("1 Survey on board"))
+        assertThat(sheet.sheet("1 Survey on site"))
                 .contains("conductor length from inlet to breaker", "stern rail, port side", "not seen")
                 .contains("smallest supply", "6 A (T)");
     }
@@ -271,7 +281,7 @@ class WorksheetTest {
         byte[] pdf = Road.survey(judged.unfinished().orElseThrow(), null);
         try (PDDocument document = Loader.loadPDF(pdf)) {
             String text = new PDFTextStripper().getText(document).replaceAll("[\\s\\u00a0]+", " ");
-            assertThat(text).contains("B1: length of this one run", "cannot be reached", "Survey on board");
+            assertThat(text).contains("B1: length of this one run", "cannot be reached", "Survey on site");
             assertThat(text).doesNotContain("Workings");
         }
     }
