@@ -77,9 +77,9 @@ final class ShoreChapter {
         return brief.lines("shore.fails")
                 .sayIf(has.takesOver(), "takes-over")
                 .sayIf(has.takesOver(), "drains")
-                .sayIf(has.staysOff(), "stays-off")
+                .sayIf(has.staysOff(), has.changeoverByHand() ? "stays-off-by-hand" : "stays-off")
                 .sayIf(has.staysOff(), "away")
-                .sayIf(has.changeoverByHand(), "by-hand")
+                .sayIf(has.changeoverByHand() && !has.staysOff(), "by-hand")
                 .sayIf(
                         brief.figures()
                                 .shoreReturn()

@@ -255,6 +255,21 @@ class GuideAdviceTest {
                 .noneMatch(step -> step.contains("unplug"));
     }
 
+    /** The inverter alone brings nothing where the changeover still stands at shore. */
+    @Test
+    void whereTheChangeoverIsTurnedByHandBothAreTold() {
+        assertThat(list(new ShoreChapter(brief(DemoJob.of("second-biscuit"))).facts(), "fails"))
+                .containsOnlyOnce("The inverter stays off. The sockets go dark until you turn the changeover and"
+                        + " switch the inverter on.")
+                .noneMatch(line -> line.startsWith("Turn the changeover"));
+        assertThat(list(
+                        new ShoreChapter(brief(
+                                        DemoJob.changed("second-biscuit", "    kind: manual", "    kind: automatic")))
+                                .facts(),
+                        "fails"))
+                .contains("The inverter stays off. The sockets go dark until you switch it on.");
+    }
+
     @Test
     void anRcdProtectsOnEverySourceThatItTrippedOn() {
         Job job = brief(DemoJob.of("marmalade-meridian")).job();
