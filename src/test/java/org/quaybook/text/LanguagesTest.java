@@ -240,6 +240,34 @@ class LanguagesTest {
                 .isEmpty();
     }
 
+    /**
+     * An almost full bank takes less than a usual day brings: every language says at most, in the sentences for land too.
+     * Own requirement.
+     */
+    @ParameterizedTest
+    @MethodSource("org.quaybook.text.Words#languages")
+    void whatADayBringsIsAtMost(String language) {
+        Pattern most = Pattern.compile("\\b(up to|bis zu|au plus|hasta|hoogstens) \\{0}");
+        Words onLand = Words.of(language).onLand();
+        assertThat(onLand.keys().stream()
+                        .filter(key -> key.matches("guide\\.seasons\\.(summer|winter)\\.brings.*"
+                                + "|guide\\.run\\.day\\.(summer|winter)\\.(covers|falls-short).*")))
+                .isNotEmpty()
+                .allSatisfy(key -> assertThat(onLand.sentence(key)).as(key).containsPattern(most));
+    }
+
+    /** A motorhome and a cabin have no board to be on; what is told of boats alone may name it. */
+    @ParameterizedTest
+    @MethodSource("org.quaybook.text.Words#languages")
+    void nothingOnLandIsAboard(String language) {
+        Pattern aboard =
+                Pattern.compile("(?iu)(?<!\\p{L})(aboard|on board|an Bord|à bord|a bordo|aan boord)(?!\\p{L})");
+        Words onLand = Words.of(language).onLand();
+        assertThat(onLand.keys().stream()
+                        .filter(key -> aboard.matcher(onLand.sentence(key)).find()))
+                .containsExactlyInAnyOrder("guide.aboard.boat", "guide.trouble.anodes.cause");
+    }
+
     /** One thing has one name: what the guide calls old and cold is nowhere worn and cold. */
     @Test
     void theOldAndColdBatteryHasOneName() {
