@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Alike;
 import org.quaybook.checks.Assessment;
 import org.quaybook.checks.Finding;
+import org.quaybook.figures.CircuitSources;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.FuseFigures;
 import org.quaybook.figures.SupplyFigures.RunFigures;
@@ -358,7 +359,8 @@ public final class FactSheet {
                 .put(
                         "source",
                         Given.maybe(circuit.source()).isPresent()
-                                ? new CircuitSources(it.job(), words).of(circuit)
+                                ? words.list(new CircuitSources(it.job())
+                                        .of(circuit).stream().map(words::term).toList())
                                 : given(circuit.source()))
                 .put("rcd", circuit.rcd())
                 .map();

@@ -10,7 +10,6 @@ import org.quaybook.checks.Check;
 import org.quaybook.checks.Finding;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
-import org.quaybook.job.ChangeoverKind;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
 import org.quaybook.job.Job;
@@ -142,13 +141,6 @@ record LabelFacts(Assessment it, Words words) {
                 && Given.maybe(job().inverter().changeover().whenShoreFails())
                         .map(WhenShoreFails.TAKE_OVER::equals)
                         .orElse(false);
-    }
-
-    /** Whether circuits change between the inverter and another source, shore power or a generator. */
-    boolean changesOver() {
-        return (job().shore() != null || job().generator() != null)
-                && job().inverter().changeover() != null
-                && job().inverter().changeover().kind().known().orElse(ChangeoverKind.NONE) != ChangeoverKind.NONE;
     }
 
     boolean searches() {

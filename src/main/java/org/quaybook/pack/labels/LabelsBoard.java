@@ -7,12 +7,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.quaybook.figures.CircuitSources;
 import org.quaybook.job.AcCircuit;
 import org.quaybook.job.CraftKind;
 import org.quaybook.job.Expiry;
-import org.quaybook.job.Given;
 import org.quaybook.job.Rcd;
-import org.quaybook.job.Source;
 import org.quaybook.job.TestKind;
 import org.quaybook.job.TestResult;
 
@@ -149,11 +148,9 @@ final class LabelsBoard {
     }
 
     private String source(AcCircuit circuit) {
-        return Given.maybe(circuit.source())
-                .map(source -> source == Source.INVERTER && facts.changesOver()
-                        ? facts.sayByShore("circuits.shore-or-inverter")
-                        : facts.words().term(source))
-                .orElse("");
+        return facts.words()
+                .list(new CircuitSources(facts.job())
+                        .of(circuit).stream().map(facts.words()::term).toList());
     }
 
     private LabelDesign dates() {

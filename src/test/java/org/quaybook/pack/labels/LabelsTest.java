@@ -77,6 +77,24 @@ class LabelsTest {
         return job.words().word(figure.stated());
     }
 
+    /** Off at the inverter, a circuit behind its changeover stays live from whatever that brings. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "second-biscuit | inverter and shore power",
+                "hut-seventeen | inverter and generator",
+                "marmalade-meridian | inverter, shore power and generator"
+            })
+    void theBoardTellsAllThatCanFeedACircuit(String name, String sources) {
+        assertThat(DemoJob.demo(name).design("circuits").parts().stream()
+                        .filter(LabelPart.Grid.class::isInstance)
+                        .map(LabelPart.Grid.class::cast)
+                        .map(grid -> grid.rows().get(0)))
+                .singleElement()
+                .satisfies(row -> assertThat(row).last().isEqualTo(sources));
+    }
+
     /** 20 minutes of arc at the reading distance (NUREG-0700), tags as the project's rule: at least 2.4 mm. */
     @ParameterizedTest
     @ValueSource(strings = {LITHIUM, AGM, FLOODED})
