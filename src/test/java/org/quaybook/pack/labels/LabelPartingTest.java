@@ -105,7 +105,7 @@ class LabelPartingTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"28, 1", "100, 3", "300, 8"})
+    @CsvSource({"28, 1", "100, 3", "300, 10"})
     void everyCircuitStandsOnOneLabelInOrder(int count, int labels) {
         DemoJob job = Grown.circuits(count, folder);
         List<LabelSetter.Sized> parts = parts(job.sized(), "circuits");
