@@ -351,9 +351,10 @@ public final class Words {
 
     /** A date with its month in words, so that day and month are never mistaken. */
     public String date(LocalDate date) {
+        int day = date.getDayOfMonth();
         return say(
                 "language.date",
-                Integer.toString(date.getDayOfMonth()),
+                day == 1 ? sentence("language.date.first") : Integer.toString(day),
                 sentence("language.month." + date.getMonthValue()),
                 Integer.toString(date.getYear()));
     }

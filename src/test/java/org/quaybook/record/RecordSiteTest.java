@@ -81,6 +81,32 @@ class RecordSiteTest {
                 .forEach((path, content) -> assertThat(content).as(path).isEqualTo(site.get(path)));
     }
 
+    /** Own requirement: the place of a socket is told where its name does not hold it, as in the guide. */
+    @ParameterizedTest
+    @FieldSource("DEMOS")
+    void noSocketsPlaceIsSaidTwice(String name) {
+        Demos demo = Demos.of(name);
+        for (String path : pages(demo)) {
+            HtmlPage page = HtmlPage.of(Objects.requireNonNull(demo.site().get(path)));
+            for (var head : page.elements("//section[@id = 'guest']//th[@scope = 'rowgroup'][span]")) {
+                String place = head.getLastChild().getTextContent().toLowerCase(Locale.ROOT);
+                assertThat(head.getFirstChild().getTextContent().toLowerCase(Locale.ROOT))
+                        .as(path)
+                        .doesNotContain(place);
+            }
+        }
+    }
+
+    /** Lexique des règles typographiques (from memory): a space before a semicolon, of facts that the page joins, too. */
+    @Test
+    void factsInFrenchAreJoinedAsFrenchDoes() {
+        Demos demo = Demos.of("second-biscuit");
+        HtmlPage page = HtmlPage.of(Objects.requireNonNull(demo.site().get(demo.code() + "/index-fr.html")));
+        assertThat(page.texts("//section[@id = 'what']//dd | //dl//dd"))
+                .anySatisfy(fact -> assertThat(fact).contains("plomb AGM\u00A0; sous la couchette avant"))
+                .allSatisfy(fact -> assertThat(fact).doesNotContainPattern("\\p{L};"));
+    }
+
     /** Structure that WCAG 2.2 asks for: 1.3.1 headings, captions and scopes; 2.4.1; 2.4.2; 3.1.1. */
     @ParameterizedTest
     @FieldSource("DEMOS")

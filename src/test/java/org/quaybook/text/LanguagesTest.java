@@ -355,6 +355,22 @@ class LanguagesTest {
                 .containsExactly(volts, energy, share, cold, date);
     }
 
+    /** French alone counts the first day of a month as an ordinal (Lexique de l’Imprimerie nationale, from memory). */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "en-GB|1 March 2031",
+                "en-US|March 1, 2031",
+                "de|1.\u00A0März 2031",
+                "fr|1er mars 2031",
+                "nl|1 maart 2031",
+                "es|1 de marzo de 2031"
+            })
+    void theFirstOfAMonthFollowsTheLanguage(String language, String date) {
+        assertThat(Words.of(language).date(LocalDate.of(2031, 3, 1))).isEqualTo(date);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

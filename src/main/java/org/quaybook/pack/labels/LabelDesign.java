@@ -96,6 +96,16 @@ record LabelDesign(
     }
 
     /**
+     * The same with other parts.
+     *
+     * @param alone what it is as a label for each of two languages
+     */
+    LabelDesign showing(List<LabelPart> shown, List<LabelDesign> alone) {
+        return new LabelDesign(
+                id, reason, spot, place, reading, word, signs, title, shown, bundles, alone, form, drawn);
+    }
+
+    /**
      * The same as a list that may become several labels.
      *
      * @param together how many of its rows, one after the other, belong together

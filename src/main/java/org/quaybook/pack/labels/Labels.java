@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.quaybook.checks.Finding;
 import org.quaybook.diag.Diagnostic;
@@ -152,7 +153,8 @@ public final class Labels {
 
     /**
      * A design with its size on the first stock that has room for it: one label, or two if it bears two languages that do
-     * not fit together. A list that has room on none of them is parted, on the stock where it makes the fewest labels.
+     * not fit together. A list that has room on none of them is parted, on the stock where it makes the fewest labels; a
+     * table that finds no room even so is folded.
      *
      * @param stocks at least one
      * @param usual dots of the printer where a stock does not say them
@@ -160,10 +162,16 @@ public final class Labels {
      */
     Placed placed(LabelDesign design, List<Stock> stocks, Dots usual) {
         List<RenderException> refused = new ArrayList<>();
+        return placed(design, stocks, usual, refused)
+                .or(() -> LabelFolding.of(design).flatMap(folded -> placed(folded, stocks, usual, new ArrayList<>())))
+                .orElseThrow(() -> refused.get(refused.size() - 1));
+    }
+
+    private Optional<Placed> placed(LabelDesign design, List<Stock> stocks, Dots usual, List<RenderException> refused) {
         for (Stock stock : stocks) {
             try {
                 List<LabelRoom> rooms = LabelRoom.of(stock, usual);
-                return new Placed(stock, LabelSetter.size(design, facts::stamp, letters, rooms));
+                return Optional.of(new Placed(stock, LabelSetter.size(design, facts::stamp, letters, rooms)));
             } catch (RenderException e) {
                 refused.add(e);
             }
@@ -171,8 +179,7 @@ public final class Labels {
         return stocks.stream()
                 .flatMap(stock -> LabelParting.of(design, facts::stamp, letters, LabelRoom.of(stock, usual)).stream()
                         .map(parts -> new Placed(stock, parts)))
-                .min(Comparator.comparingInt(placed -> placed.labels().size()))
-                .orElseThrow(() -> refused.get(refused.size() - 1));
+                .min(Comparator.comparingInt(placed -> placed.labels().size()));
     }
 
     /** Wide ones of a spot come first, so that narrow ones share a row. */
