@@ -14,6 +14,7 @@ import org.quaybook.job.Job;
 import org.quaybook.job.Protection;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Stated;
 import org.quaybook.quantity.Voltage;
 
@@ -25,6 +26,7 @@ final class BankChecks {
 
     private static final double UNEVEN = 1.10;
     private static final int MANY_STRINGS = 3;
+    private static final double SHORT_UNLIKE_RESISTANCE = 3;
     private static final double PROTECTION_LOAD = 0.8;
 
     private final Bank bank;
@@ -40,6 +42,7 @@ final class BankChecks {
     static void run(Job job, Figures figures, Findings findings) {
         BankChecks checks = new BankChecks(job.bank(), figures, findings);
         checks.sharing();
+        checks.shortCircuit();
         Protection protection = job.bank().protection();
         if (protection != null) {
             checks.protection(protection);
@@ -64,6 +67,30 @@ final class BankChecks {
                     Check.STRINGS_MANY,
                     bank.parallel().place(),
                     it.sharing().shares().size());
+        }
+    }
+
+    /** A slip in what the maker states of a short: a unit, or a figure of the whole bank. */
+    private void shortCircuit() {
+        Given<Current> stated = bank.block().shortCircuit();
+        if (stated == null || stated.value() == null) {
+            return;
+        }
+        Resistance block = figures.bank().blockResistance().value();
+        Current byResistance = figures.bank()
+                .restFull()
+                .value()
+                .dividedBy(bank.series().known().orElseThrow())
+                .over(block);
+        double ratio = stated.value().ratioTo(byResistance);
+        if (ratio > SHORT_UNLIKE_RESISTANCE || ratio < 1 / SHORT_UNLIKE_RESISTANCE) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.SHORT_CIRCUIT_UNLIKELY,
+                    stated.place(),
+                    Stated.asGiven(stated.value()),
+                    figures.bank().blockResistance().stated(),
+                    Stated.up(byResistance));
         }
     }
 

@@ -1,6 +1,8 @@
 package org.quaybook.checks;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.BankFigures;
 import org.quaybook.figures.ChargeFigures;
@@ -13,6 +15,7 @@ import org.quaybook.figures.GeneratorFigures;
 import org.quaybook.figures.RechargeFigures;
 import org.quaybook.figures.ReturnFigures;
 import org.quaybook.figures.Tables;
+import org.quaybook.job.Appliance;
 import org.quaybook.job.Bank;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Charging;
@@ -214,7 +217,7 @@ final class ChargeChecks {
                     generator.place(),
                     it.power().stated(),
                     it.charger().stated(),
-                    it.largest().orElse("—"),
+                    besideCharging(it),
                     it.needed().stated(),
                     it.fits().stated());
         } else if (it.startsTooHard() && it.beyond().isEmpty()) {
@@ -226,6 +229,16 @@ final class ChargeChecks {
                     it.starter().orElse("—"),
                     it.start().stated());
         }
+    }
+
+    private List<String> besideCharging(GeneratorFigures it) {
+        List<String> names = Stream.concat(
+                        it.largest().stream(),
+                        job.appliances().stream()
+                                .filter(appliance -> Given.isYes(appliance.leftOn()))
+                                .map(Appliance::name))
+                .toList();
+        return names.isEmpty() ? List.of("—") : names;
     }
 
     /** What stays on takes all that a charger gives, or all that the supply of one lets through. */

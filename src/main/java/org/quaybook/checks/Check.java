@@ -50,6 +50,10 @@ public enum Check implements MessageKey {
     TAKE_OFF_UNEVEN("take-off-uneven", "Kirchhoff’s laws; 110 % is common practice", Standing.COMMON_PRACTICE),
     STRINGS_MANY(
             "strings-many", "common practice: at most three or four strings of lead-acid", Standing.COMMON_PRACTICE),
+    SHORT_CIRCUIT_UNLIKELY(
+            "short-circuit-unlikely",
+            "Ohm’s law; that a third or three times is worth another look is common practice",
+            Standing.COMMON_PRACTICE),
     LEFT_ON_TAKE_OVER("left-on-take-over", "common practice", Standing.COMMON_PRACTICE),
     HEATING_LEFT_ON(
             "heating-left-on", "common practice: more than a tenth of the bank an hour", Standing.COMMON_PRACTICE),

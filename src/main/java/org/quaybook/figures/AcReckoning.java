@@ -198,16 +198,21 @@ final class AcReckoning {
 
     /**
      * What an appliance usually leaks through its heating elements or the filter of its supply. Microwave ovens have such a
-     * filter, and so has a medical device: its kind tells that somebody depends on it, not that it is no electronics.
+     * filter, and so has a medical device: its kind tells that somebody depends on it, not that it is no electronics. One
+     * of unknown kind counts as the worse of the two.
      */
     private static Current usualLeakage(Appliance appliance) {
         LoadKind kind = appliance.kind();
-        if (kind == null || kind == LoadKind.MOTOR) {
+        if (kind == LoadKind.MOTOR) {
             return new Current(0);
         }
-        return kind == LoadKind.HEATING
-                ? Practice.LEAKAGE_OF_A_KILOWATT.times(
-                        BankFigures.seen(appliance.power()).watts() / 1000)
+        Current ofElements = Practice.LEAKAGE_OF_A_KILOWATT.times(
+                BankFigures.seen(appliance.power()).watts() / 1000);
+        if (kind == LoadKind.HEATING) {
+            return ofElements;
+        }
+        return kind == null && ofElements.compareTo(Practice.LEAKAGE_OF_A_FILTER) > 0
+                ? ofElements
                 : Practice.LEAKAGE_OF_A_FILTER;
     }
 

@@ -37,6 +37,8 @@ final class BankReckoning {
 
     private static final int REST_ROWS = 10;
 
+    private static final String LEAST_BLOCK_RESISTANCE = "bank.block-resistance-least";
+
     private final Bank bank;
     private final Tables tables;
     private final FigureBook book;
@@ -127,7 +129,7 @@ final class BankReckoning {
                         Formula.REST_VOLTAGE,
                         Input.of("s", reserve),
                         cells(rest)),
-                shortCircuit(restFull, block),
+                shortCircuit(restFull, leastBlockResistance(block, restFull)),
                 capacityWorn,
                 resistanceWorn,
                 sharing,
@@ -286,8 +288,7 @@ final class BankReckoning {
         return inputs;
     }
 
-    private Figure<Current> shortCircuit(Figure<Voltage> restFull, Figure<Resistance> block) {
-        Figure<Resistance> least = leastBlockResistance(block);
+    private Figure<Current> shortCircuit(Figure<Voltage> restFull, Figure<Resistance> least) {
         return book.enter(
                 "bank.short-circuit",
                 ShortCircuit.prospective(restFull.value(), least.value().times(series / (double) parallel)),
@@ -299,21 +300,36 @@ final class BankReckoning {
                 Input.of("m", bank.parallel()));
     }
 
-    /** A short is worst where the resistance is least: one that the job does not state counts at that end of its span. */
-    private Figure<Resistance> leastBlockResistance(Figure<Resistance> block) {
-        String key = "bank.block-resistance-least";
-        if (Given.maybe(bank.block().resistance()).isPresent()) {
-            return book.enter(
-                    key,
-                    block.value().times(Practice.FAULT_RESISTANCE.fraction()),
-                    Rounding.DOWN,
-                    Formula.LEAST_OF_STATED,
-                    Input.of("r₀", block),
-                    Input.usual("a", Practice.FAULT_RESISTANCE, Reason.FAULT_RESISTANCE));
+    /** A short is worst where the resistance is least: of all that the job states of it, what allows the larger one. */
+    private Figure<Resistance> leastBlockResistance(Figure<Resistance> block, Figure<Voltage> restFull) {
+        boolean stated = Given.maybe(bank.block().resistance()).isPresent();
+        Optional<Current> current = Given.maybe(bank.block().shortCircuit());
+        if (!stated && current.isEmpty()) {
+            return leastOfTable(block);
         }
+        List<Resistance> known = new ArrayList<>();
+        List<Input> inputs = new ArrayList<>();
+        if (stated) {
+            known.add(block.value().times(Practice.FAULT_RESISTANCE.fraction()));
+            inputs.add(Input.of("r₀", block));
+            inputs.add(Input.usual("a", Practice.FAULT_RESISTANCE, Reason.FAULT_RESISTANCE));
+        }
+        current.ifPresent(it -> {
+            known.add(new Resistance(restFull.value().volts() / series / it.amperes()));
+            inputs.add(Input.of("E", restFull));
+            inputs.add(Input.of("n", bank.series()));
+            inputs.add(Input.of("I", Objects.requireNonNull(bank.block().shortCircuit())));
+        });
+        Formula formula = current.isEmpty()
+                ? Formula.LEAST_OF_STATED
+                : stated ? Formula.LEAST_OF_BOTH : Formula.BEHIND_STATED_SHORT;
+        return book.enter(LEAST_BLOCK_RESISTANCE, Collections.min(known), Rounding.DOWN, formula, inputs);
+    }
+
+    private Figure<Resistance> leastOfTable(Figure<Resistance> block) {
         Battery.Usual<Resistance> span = battery.blockResistance();
         return book.enter(
-                key,
+                LEAST_BLOCK_RESISTANCE,
                 block.value().times(span.least().ratioTo(span.value())),
                 Rounding.DOWN,
                 Formula.LEAST_RESISTANCE,

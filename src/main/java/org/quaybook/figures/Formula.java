@@ -27,6 +27,8 @@ public enum Formula {
     REST_VOLTAGE("E = n · E₁(s)", "rest-voltages", Standing.SEEN),
     LEAST_RESISTANCE("r = r₀ · a / b", "batteries-span", Standing.FROM_MEMORY),
     LEAST_OF_STATED("r = a · r₀", "largest-short", Standing.FROM_MEMORY),
+    LEAST_OF_BOTH("largest-short-stated", Standing.FROM_MEMORY),
+    BEHIND_STATED_SHORT("r = E / (n · I)", "stated-short", Standing.SEEN),
     SHORT_CIRCUIT("I = E · m / (r · n)", "bolted-fault", Standing.SEEN),
     WORN_CAPACITY("C = C₀ · h · (1 − λ · (25 °C − T))", "cold-capacity", Standing.FROM_MEMORY),
     WORN_RESISTANCE("R = R₀ · a · k", "no-source", Standing.COMMON_PRACTICE),
@@ -129,7 +131,7 @@ public enum Formula {
     CHARGER_POWER("P = Σ U · I / (η · λ)", "power-factor", Standing.SEEN),
     SPARE("kirchhoff-current", Standing.SEEN),
     CHARGE_THAT_FITS("I = (I − I_on) · U_mains · η · λ / U", "power-factor", Standing.SEEN),
-    CHARGE_BESIDE_LOAD("I = (P − P₁) · η · λ / U", "power-factor", Standing.SEEN),
+    CHARGE_BESIDE_LOAD("I = (P − P_on − P₁) · η · λ / U", "power-factor", Standing.SEEN),
     LEAST("weakest", Standing.SEEN);
 
     private final String symbols;

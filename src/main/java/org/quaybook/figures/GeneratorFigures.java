@@ -13,23 +13,25 @@ import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Rounding;
 
 /**
- * What the generator must give: its chargers and the largest appliance at once. Its volt-amperes are counted as watts, since
+ * What the generator must give: its chargers, what stays on and the largest other appliance at once. Its volt-amperes are counted as watts, since
  * its winding bears no more of the one than of the other.
  *
  * @param power continuous power of the set
  * @param shortTime its short-time power; the continuous one when the job states none
  * @param charger input of its chargers at full current
- * @param needed that and the largest appliance
+ * @param leftOn what stays on when nobody is there, all of it drawing at once
+ * @param needed both and the largest other appliance
  * @param largest name of that appliance; empty if there is none
- * @param start chargers and the largest start of an appliance
+ * @param start chargers, the largest start of an appliance and what stays on beside it
  * @param starter name of that appliance
  * @param beyond appliances that ask for more than it gives even while nothing charges, running or at their start
- * @param fits charging current that leaves the largest appliance its power; 0 if that alone is too much
+ * @param fits charging current that leaves the largest appliance and what stays on their power; 0 if these are too much
  */
 public record GeneratorFigures(
         Figure<Power> power,
         Figure<Power> shortTime,
         Figure<Power> charger,
+        Figure<Power> leftOn,
         Figure<Power> needed,
         Optional<String> largest,
         Figure<Power> start,
@@ -41,7 +43,7 @@ public record GeneratorFigures(
         beyond = List.copyOf(beyond);
     }
 
-    /** Whether its continuous power carries the chargers and the largest appliance. */
+    /** Whether its continuous power carries the chargers, what stays on and the largest other appliance. */
     public boolean carries() {
         return needed.value().compareTo(power.value()) <= 0;
     }
@@ -88,17 +90,31 @@ public record GeneratorFigures(
         }
         Figure<Power> charger =
                 book.enter("generator.charger", new Power(watts), Rounding.UP, Formula.CHARGER_POWER, inputs);
-        Optional<ApplianceFigures> largest =
-                appliances.stream().max(Comparator.comparing(it -> it.power().value()));
+        List<ApplianceFigures> staying =
+                appliances.stream().filter(GeneratorFigures::staysOn).toList();
+        Figure<Power> leftOn = sum("generator.left-on", powers(staying), book);
+        Optional<ApplianceFigures> largest = appliances.stream()
+                .filter(it -> !staysOn(it))
+                .max(Comparator.comparing(it -> it.power().value()));
         Optional<ApplianceFigures> starter = appliances.stream()
                 .max(Comparator.comparing(it -> it.startPower().value()));
+        List<Figure<Power>> needed = new ArrayList<>(List.of(charger, leftOn));
+        largest.ifPresent(it -> needed.add(it.power()));
+        List<Figure<Power>> atStart = new ArrayList<>(List.of(charger));
+        starter.ifPresent(it -> {
+            atStart.add(it.startPower());
+            atStart.addAll(powers(staying.stream()
+                    .filter(other -> !other.key().equals(it.key()))
+                    .toList()));
+        });
         return Optional.of(new GeneratorFigures(
                 power,
                 shortTime,
                 charger,
-                with("generator.needed", charger, largest.map(ApplianceFigures::power), book),
+                leftOn,
+                sum("generator.needed", needed, book),
                 largest.map(it -> it.appliance().name()),
-                with("generator.start", charger, starter.map(ApplianceFigures::startPower), book),
+                sum("generator.start", atStart, book),
                 starter.map(it -> it.appliance().name()),
                 appliances.stream()
                         .filter(it -> it.power().value().compareTo(power.value()) > 0
@@ -106,40 +122,49 @@ public record GeneratorFigures(
                         .toList(),
                 fits(
                         power,
+                        leftOn,
                         largest.map(ApplianceFigures::power),
                         MainsCharger.leastEfficient(onGenerator.stream()),
                         bank,
                         book)));
     }
 
+    private static boolean staysOn(ApplianceFigures it) {
+        return Given.isYes(it.appliance().leftOn());
+    }
+
+    private static List<Figure<Power>> powers(List<ApplianceFigures> appliances) {
+        return appliances.stream().map(ApplianceFigures::power).toList();
+    }
+
     private static Figure<Current> fits(
             Figure<Power> power,
+            Figure<Power> leftOn,
             Optional<Figure<Power>> largest,
             MainsCharger mains,
             BankCharging bank,
             FigureBook book) {
-        List<Input> inputs = new ArrayList<>(List.of(Input.of("P", power)));
+        List<Input> inputs = new ArrayList<>(List.of(Input.of("P", power), Input.of("P_on", leftOn)));
         largest.ifPresent(it -> inputs.add(Input.of("P₁", it)));
         inputs.addAll(List.of(mains.efficiencyInput(), mains.powerFactorInput(), Input.of("U", bank.voltage())));
-        double free = Math.max(
-                0, power.value().watts() - largest.map(it -> it.value().watts()).orElse(0.0));
+        double beside =
+                leftOn.value().watts() + largest.map(it -> it.value().watts()).orElse(0.0);
         return book.enter(
                 "generator.fits",
-                new Current(free / mains.inputPerWatt() / bank.voltage().value().volts()),
+                new Current(Math.max(0, power.value().watts() - beside)
+                        / mains.inputPerWatt()
+                        / bank.voltage().value().volts()),
                 Rounding.DOWN,
                 Formula.CHARGE_BESIDE_LOAD,
                 inputs);
     }
 
-    private static Figure<Power> with(
-            String key, Figure<Power> charger, Optional<Figure<Power>> load, FigureBook book) {
-        List<Input> inputs = new ArrayList<>(List.of(Input.of("P", charger)));
-        load.ifPresent(it -> inputs.add(Input.of("P", it)));
+    private static Figure<Power> sum(String key, List<Figure<Power>> parts, FigureBook book) {
         return book.enter(
                 key,
-                charger.value().plus(load.map(Figure::value).orElse(new Power(0))),
+                parts.stream().map(Figure::value).reduce(new Power(0), Power::plus),
                 Rounding.UP,
                 Formula.SUM,
-                inputs);
+                parts.stream().map(part -> Input.of("P", part)).toList());
     }
 }

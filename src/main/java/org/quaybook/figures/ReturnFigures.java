@@ -31,7 +31,8 @@ import org.quaybook.quantity.Voltage;
  * @param supply the least of inlet, shore breaker and the smallest supply that the owner expects
  * @param limit what the inverter is set to take at most; empty if that is not written
  * @param spare what is left for the house while the chargers give their full current
- * @param fits charging current that leaves the supply whole, what stays on counted; 0 if that alone is too much
+ * @param fits charging current that leaves the supply, or the input limit where less, whole, what stays on counted; 0 if
+ *     that alone is too much
  */
 public record ReturnFigures(
         Figure<Voltage> voltage,
@@ -156,7 +157,14 @@ public record ReturnFigures(
                                                 Input.of("I_on", leftOn)),
                                         limit.map(it -> Input.of("I_limit", it)).stream())
                                 .toList()),
-                fits(chargers, supply, leftOn, voltage, bank, book));
+                fits(
+                        chargers,
+                        limit.filter(it -> it.value().compareTo(supply.value()) < 0)
+                                .orElse(supply),
+                        leftOn,
+                        voltage,
+                        bank,
+                        book));
     }
 
     private static Figure<Current> input(
@@ -182,12 +190,12 @@ public record ReturnFigures(
 
     private static Figure<Current> fits(
             List<Charger> chargers,
-            Figure<Current> supply,
+            Figure<Current> most,
             Figure<Current> leftOn,
             Figure<Voltage> voltage,
             BankCharging bank,
             FigureBook book) {
-        double free = Math.max(0, supply.value().amperes() - leftOn.value().amperes());
+        double free = Math.max(0, most.value().amperes() - leftOn.value().amperes());
         MainsCharger mains = MainsCharger.leastEfficient(chargers.stream().map(it -> MainsCharger.of(it.charging())));
         return book.enter(
                 "return.fits",
@@ -197,7 +205,7 @@ public record ReturnFigures(
                         / bank.voltage().value().volts()),
                 Rounding.DOWN,
                 Formula.CHARGE_THAT_FITS,
-                Input.of("I", supply),
+                Input.of("I", most),
                 Input.of("I_on", leftOn),
                 Input.of("U_mains", voltage),
                 mains.efficiencyInput(),

@@ -3,6 +3,7 @@ package org.quaybook.job;
 import java.time.YearMonth;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.quantity.Charge;
+import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Voltage;
 
@@ -19,6 +20,13 @@ public record Block(
         @Means(value = "internal resistance; taken from the table of batteries when not written", example = "3 mΩ")
         @Within(least = "0.01 mΩ", most = "1 Ω")
         @Nullable Given<Resistance> resistance,
+
+        @Means(
+                value =
+                        "current of a short at its terminals when it is new and full, where its maker states one; the fuses are then judged by it",
+                example = "3200 A")
+        @Within(least = "10 A", most = "100 kA")
+        @Nullable Given<Current> shortCircuit,
 
         @Means(value = "month it was fitted", example = "2026-04") @Done @Nullable YearMonth fitted,
 

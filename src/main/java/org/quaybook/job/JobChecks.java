@@ -52,6 +52,7 @@ final class JobChecks {
         found.all(Protection.class).forEach(this::protection);
         found.all(Inverter.class).forEach(this::inverter);
         found.all(Fuse.class).forEach(this::fuse);
+        found.all(Bank.class).forEach(this::stringFuses);
         found.all(Efficiency.class).forEach(this::efficiency);
         found.all(Appliance.class).forEach(this::appliance);
         found.all(TestResult.class).forEach(this::test);
@@ -172,6 +173,19 @@ final class JobChecks {
                 .filter(it -> it.compareTo(least) < 0 || it.compareTo(most) > 0)
                 .ifPresent(it -> problems.add(
                         placeOf(given), Message.of(JobMessage.THRESHOLD_IMPOSSIBLE, it, nominal, least, most)));
+    }
+
+    /** A string's lead among the cables would have the whole current flow through it, in series with the others. */
+    private void stringFuses(Bank bank) {
+        if (Given.maybe(bank.parallel()).filter(strings -> strings > 1).isEmpty()) {
+            return;
+        }
+        found.all(Fuse.class).stream()
+                .filter(fuse -> Given.maybe(fuse.role()).equals(Optional.of(FuseRole.STRING)))
+                .filter(fuse -> !fuse.protects().isEmpty())
+                .forEach(fuse -> problems.add(
+                        found.placeOf(fuse.place().path() + ".protects[0]"),
+                        Message.of(JobMessage.STRING_FUSE_PROTECTS, fuse.id(), String.join(", ", fuse.protects()))));
     }
 
     /** A branch of which nobody wrote the role would be judged, rated and drawn as the main fuse. */

@@ -45,6 +45,7 @@ final class AsFitted {
                 .put("voltage", known(block.voltage()))
                 .put("capacity", known(block.capacity()))
                 .put("resistance", known(block.resistance()))
+                .put("shortCircuit", known(block.shortCircuit()))
                 .put("takeOff", known(bank.takeOff()))
                 .put("links", links(bank.links()))
                 .put("health", known(bank.health()))

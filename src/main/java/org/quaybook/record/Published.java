@@ -118,6 +118,7 @@ public record Published(Map<String, Object> facts) {
                     "voltage",
                     "capacity",
                     "resistance",
+                    "shortCircuit",
                     "takeOff",
                     "links",
                     "health",

@@ -236,6 +236,14 @@ class FindingsTest {
                 change(Check.ISOLATOR_TOOL, FORBIDS, VENTED, "tool-free: yes", "tool-free: no"),
                 mend(Check.TAKE_OFF_UNEVEN, DECIDE, GLASS_MAT, "take-off: same-end", "take-off: opposite-ends"),
                 change(Check.STRINGS_MANY, NOTE, GLASS_MAT, "parallel: 3", "parallel: 4"),
+                // 6 mΩ at 27 V are some 4.5 kA (Ohm's law).
+                new Case(
+                        Check.SHORT_CIRCUIT_UNLIKELY,
+                        DECIDE,
+                        ChangedDemo.of(
+                                LITHIUM, "    resistance: 6 mΩ", "    short-circuit: 1.4 kA\n    resistance: 6 mΩ"),
+                        ChangedDemo.of(
+                                LITHIUM, "    resistance: 6 mΩ", "    short-circuit: 1.6 kA\n    resistance: 6 mΩ")),
                 change(Check.PROTECTION_CURRENT, DECIDE, LITHIUM, "discharge: 150 A", "discharge: 60 A"),
                 new Case(
                         Check.PROTECTION_PEAK,

@@ -106,6 +106,16 @@ class BondLogicTest {
                 .isCloseTo(1.98e-3 + 1e-3, within(1e-12));
     }
 
+    /** Nobody knows whether one of unknown kind heats or has a filter: it counts as the worse. */
+    @Test
+    void standingLeakageOfAnUnknownKind() {
+        String ring = "1.8 kW (plate), kind: heating";
+        assertThat(ChangedDemo.of("lantern-moth", ring, "1.8 kW (plate)").value("rcd.R2.leakage"))
+                .isEqualTo(ChangedDemo.of("lantern-moth").value("rcd.R2.leakage"));
+        assertThat(ChangedDemo.of("lantern-moth", ring, "600 W (plate)").value("rcd.R2.leakage"))
+                .isCloseTo(0.18e-3 + 1e-3 + 1e-3, within(1e-12));
+    }
+
     /** BS 7671 Table 41.5 (seen): 50 V over 30 mA is 1667 Ω. */
     @Test
     void largestEarthLoop() {

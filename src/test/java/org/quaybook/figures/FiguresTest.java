@@ -28,6 +28,8 @@ class FiguresTest {
     private static final String VENTED = "persimmon-tug";
 
     /** More than are gone through in pairs. */
+    private static final String PLATE = "0.56 mΩ (plate)";
+
     private static final String LIGHTS = IntStream.rangeClosed(1, 40)
             .mapToObj(i -> "  - { name: Light " + i + ", power: 10 W (plate) }\n")
             .collect(Collectors.joining());
@@ -100,6 +102,8 @@ class FiguresTest {
                         "fuses:\n",
                         "fuses:\n  - { id: F2, protects: [], role: string, conductor: 25 mm2, rating: 110 A }\n"),
                 ChangedDemo.of(VENTED, "  series: 12", "  health: 90 %\n  series: 12"),
+                ChangedDemo.of(VENTED, PLATE, PLATE + "\n    short-circuit: 5 kA (plate)"),
+                ChangedDemo.of(LITHIUM, "    resistance: 6 mΩ", "    short-circuit: 3 kA"),
                 ChangedDemo.of(LITHIUM, "  efficiency: { best: 94 % (plate), full: 90 % (plate) }\n", ""),
                 ChangedDemo.of(LITHIUM, "best: 94 % (plate), full: 90 % (plate)", "best: 88 %, full: not seen"),
                 ChangedDemo.of(LITHIUM, "best: 94 % (plate), full: 90 % (plate)", "best: not seen, full: 95 %"),
@@ -301,11 +305,30 @@ class FiguresTest {
     @ParameterizedTest
     @ValueSource(strings = {"0.56 mΩ (plate)", "0.56 mΩ (measured)", "0.56 mΩ"})
     void theLargestShort(String resistance) {
-        ChangedDemo job = ChangedDemo.of(VENTED, "0.56 mΩ (plate)", resistance);
+        ChangedDemo job = ChangedDemo.of(VENTED, PLATE, resistance);
         assertThat(job.value("bank.block-resistance-least")).isCloseTo(0.504e-3, within(1e-12));
         assertThat(job.value("bank.short-circuit"))
                 .isCloseTo(job.value("bank.rest-at-100") / (12 * 0.504e-3), within(1e-6));
         assertThat(job.value("bank.block-resistance")).isCloseTo(0.56e-3, within(1e-12));
+    }
+
+    /**
+     * The maker's short-circuit current decides where it is larger than 0.9 of the stated resistance allows, and alone where no
+     * resistance is stated: Ohm's law. IEC 60896-21 has makers of valve-regulated batteries state both (from memory).
+     */
+    @Test
+    void theShortThatTheMakerStates() {
+        ChangedDemo larger = ChangedDemo.of(VENTED, PLATE, PLATE + "\n    short-circuit: 5 kA (plate)");
+        assertThat(larger.value("bank.short-circuit")).isCloseTo(5000, within(1e-6));
+        assertThat(larger.value("bank.block-resistance")).isCloseTo(0.56e-3, within(1e-12));
+        ChangedDemo smaller = ChangedDemo.of(VENTED, PLATE, PLATE + "\n    short-circuit: 3 kA (plate)");
+        assertThat(smaller.value("bank.short-circuit"))
+                .isEqualTo(ChangedDemo.of(VENTED).value("bank.short-circuit"));
+        ChangedDemo alone = ChangedDemo.of(LITHIUM, "    resistance: 6 mΩ", "    short-circuit: 3 kA");
+        assertThat(alone.value("bank.short-circuit")).isCloseTo(3 * 3000, within(1e-6));
+        assertThat(alone.value("bank.block-resistance"))
+                .isEqualTo(ChangedDemo.of(LITHIUM, "    resistance: 6", "    # resistance: 6")
+                        .value("bank.block-resistance"));
     }
 
     /** A fuse must break at the voltage of charging, table of batteries (from memory): 14.6 V for six cells. */

@@ -154,7 +154,12 @@ final class RechargeChapter {
         lines.sayIf(charges, "charger", brief.say(generator.charger()));
         // What it cannot run at all is not told how to share with the charger.
         if (charges && generator.beyond().isEmpty()) {
-            generator.largest().ifPresent(name -> lines.say("with", name, brief.say(generator.needed())));
+            boolean staying = generator.leftOn().value().watts() > 0;
+            generator
+                    .largest()
+                    .ifPresentOrElse(
+                            name -> lines.say(staying ? "with-staying" : "with", name, brief.say(generator.needed())),
+                            () -> lines.sayIf(staying, "staying", brief.say(generator.needed())));
             lines.say(generator.carries() ? "enough" : "wait");
             if (generator.carries() && generator.startsTooHard()) {
                 generator.starter().ifPresent(name -> lines.say("start", name, brief.say(generator.start())));

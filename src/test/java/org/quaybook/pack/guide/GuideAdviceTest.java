@@ -242,6 +242,26 @@ class GuideAdviceTest {
         }
     }
 
+    /** 57.2 V and 50 A through 85 % and 0.95 (definition of power), freezer and router beside it, and the pump of 1.1 kW. */
+    @Test
+    void whatStaysOnIsToldBesideChargingAndTheLargest() {
+        String pump = "power: 1.1 kW (plate), kind: motor, start: 5.5";
+        assertThat(list(
+                        new RechargeChapter(brief(DemoJob.changed(
+                                        "hut-seventeen", pump, "power: 1.1 kW (plate), kind: motor, start: 1")))
+                                .facts(),
+                        "generator"))
+                .contains("Charging, Well pump and what stays on need 4.77\u00a0kW together.", "It carries that.");
+        assertThat(list(
+                        new RechargeChapter(brief(DemoJob.changed(
+                                        "hut-seventeen", pump, "power: 1.2 kW (plate), kind: motor, start: 1")))
+                                .facts(),
+                        "generator"))
+                .contains(
+                        "Charging, Well pump and what stays on need 4.87\u00a0kW together.",
+                        "That is too much at once. Charge first, then run large appliances.");
+    }
+
     @Test
     void theGeneratorIsNotStartedOntoTheShoreLead() {
         assertThat(list(new ShoreChapter(brief(DemoJob.of("marmalade-meridian"))).facts(), "generator"))
