@@ -309,6 +309,26 @@ class RecordSiteTest {
         assertThat(page.text()).contains("Lock or tag every switch.").doesNotContain("shore lead at the post");
     }
 
+    /** Where nothing can be plugged in, nothing is told of plugging in. */
+    @Test
+    void withoutShorePowerThereIsNoHarbour() {
+        HtmlPage cabin = Demos.of("hut-seventeen").page();
+        assertThat(cabin.texts("//nav[@id='doors']//a")).hasSize(5).noneMatch(door -> door.contains("Harbour"));
+        assertThat(cabin.texts("//section[@id='harbour']")).isEmpty();
+        assertThat(cabin.text()).doesNotContain("When shore power fails");
+        HtmlPage boat = Demos.of("lantern-moth").page();
+        assertThat(boat.texts("//nav[@id='doors']//a")).hasSize(6);
+        assertThat(boat.texts("//section[@id='harbour']")).hasSize(1);
+        assertThat(boat.text()).contains("When shore power fails");
+    }
+
+    @Test
+    void theSourceOfATestIsToldOnce() {
+        assertThat(Demos.of("lantern-moth").page().text())
+                .contains("shore inlet dead on inverter")
+                .doesNotContain("on inverter on inverter");
+    }
+
     @Test
     void generatorWithoutIsolatorIsStopped(@TempDir Path folder) throws IOException {
         Demos demo = Demos.changed(
