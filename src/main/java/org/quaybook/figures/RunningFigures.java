@@ -73,10 +73,9 @@ public record RunningFigures(
     public record Warning(
             Figure<TimeSpan> time, Optional<Figure<TimeSpan>> wornTime, Ending ending, boolean aboveReserve) {
 
-        /** The shorter of the two. */
-        public Figure<TimeSpan> least() {
-            return wornTime.filter(worn -> worn.value().compareTo(time.value()) < 0)
-                    .orElse(time);
+        /** The shorter of the two; empty if the load cannot run with the bank worn and cold. */
+        public Optional<Figure<TimeSpan>> toPlanOn() {
+            return wornTime.map(worn -> worn.value().compareTo(time.value()) < 0 ? worn : time);
         }
     }
 

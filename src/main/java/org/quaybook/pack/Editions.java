@@ -46,7 +46,15 @@ final class Editions {
 
     /** The words of a language for what a job is about. */
     static Words words(Job job, String language) {
-        Words words = Words.of(language);
+        return about(job, Words.of(language));
+    }
+
+    /** The installer's words for what a job is about. */
+    static Words installers(Job job) {
+        return about(job, Words.forInstaller(job.job().languages()));
+    }
+
+    private static Words about(Job job, Words words) {
         return job.craft().kind() == CraftKind.BOAT ? words : words.onLand();
     }
 

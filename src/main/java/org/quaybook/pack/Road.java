@@ -528,7 +528,7 @@ public final class Road {
 
     /** The survey sheet alone, for a job that lacks values. */
     public static byte[] survey(Unfinished it, @Nullable Path ownTemplates) throws NotPrinted {
-        Words words = OwnWords.of(Words.forInstaller(it.job().job().languages()), ownTemplates);
+        Words words = OwnWords.of(Editions.installers(it.job()), ownTemplates);
         try {
             return Worksheet.survey(it.job(), it.installer(), words, templates(ownTemplates));
         } catch (RenderException e) {
@@ -547,7 +547,7 @@ public final class Road {
     }
 
     private static Words installers(Assessment it, @Nullable Path ownTemplates) throws NotPrinted {
-        return OwnWords.of(Words.forInstaller(it.job().job().languages()), ownTemplates);
+        return OwnWords.of(Editions.installers(it.job()), ownTemplates);
     }
 
     /**

@@ -13,6 +13,7 @@ import org.quaybook.figures.ApplianceFigures.Verdict;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.GroupFigures;
 import org.quaybook.figures.RunningFigures;
+import org.quaybook.figures.RunningFigures.Warning;
 import org.quaybook.figures.TogetherFigures;
 import org.quaybook.figures.TogetherFigures.Order;
 import org.quaybook.job.Given;
@@ -61,13 +62,8 @@ final class ApplianceSheet {
                 .put("range", range(appliance.running()))
                 .put("threeQuarters", from(appliance.running(), THREE_QUARTERS))
                 .put("half", from(appliance.running(), HALF))
-                .put(
-                        "warning",
-                        appliance
-                                .running()
-                                .warning()
-                                .map(warning -> say(warning.least()))
-                                .orElse(""))
+                .put("warning", maybe(appliance.running().warning().map(Warning::time)))
+                .put("warningToPlanOn", maybe(appliance.running().warning().flatMap(Warning::toPlanOn)))
                 .put("bar", bar(appliance.time()))
                 .put("wornBar", bar(appliance.wornTime()))
                 .put(

@@ -31,6 +31,8 @@ public final class Known {
             return value;
         }
         String how = given.provenance().name().toLowerCase(Locale.ROOT);
-        return words.say("record.known", value, words.sentence("record.how." + how));
+        // Americans read the metric value in brackets: two pairs of them in a row would be one too many.
+        String key = value.endsWith(")") ? "record.known.behind-brackets" : "record.known";
+        return words.say(key, value, words.sentence("record.how." + how));
     }
 }

@@ -7,7 +7,8 @@ package org.quaybook.text;
  * @param decimal decimal sign
  * @param group sign between groups of three digits, from five digits on
  * @param minus sign of negative numbers
- * @param days the word behind a number of days, always more than one
+ * @param day the word behind one day
+ * @param days the word behind more days than one
  * @param customary whether lengths, openings, air, temperatures and torques are said in U.S. units, metric in brackets
  */
-record NumberStyle(String decimal, String group, String minus, String days, boolean customary) {}
+record NumberStyle(String decimal, String group, String minus, String day, String days, boolean customary) {}

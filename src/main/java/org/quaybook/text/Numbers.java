@@ -29,7 +29,8 @@ import org.quaybook.quantity.Voltage;
 
 /**
  * Quantities as people read them. Rounding happens here and nowhere else, towards the side that the value's
- * {@link Rounding} calls safe. Between number and unit stands a no-break space.
+ * {@link Rounding} calls safe. Between number and unit stands a no-break space; a second value in brackets may go to the
+ * next line as a whole.
  */
 public final class Numbers {
 
@@ -38,6 +39,9 @@ public final class Numbers {
 
     /** From here on an area is an opening and no conductor, in mm². */
     private static final double SMALLEST_OPENING = 300;
+
+    /** Days are told without hours from so many on; a whole number, so that no longer time reads shorter. */
+    private static final int WHOLE_DAYS_FROM = 5;
 
     /** In metres. */
     private static final double FOOT = 0.3048;
@@ -60,16 +64,16 @@ public final class Numbers {
         }
         String said = say(Shape.of(quantity), quantity, rounding);
         return (style.customary() ? Shape.customary(quantity) : Optional.<Shape>empty())
-                .map(shape -> say(shape, quantity, rounding) + SPACE + "(" + said + ")")
+                .map(shape -> say(shape, quantity, rounding) + " (" + said + ")")
                 .orElse(said);
     }
 
     private String say(Shape shape, Quantity quantity, Rounding rounding) {
         // What somebody else stated is not blurred: 12.5 A on a fuse is not 13 A.
         int most = rounding == Rounding.NEAREST ? shape.most + 1 : shape.most;
-        return number((quantity.canonical() - shape.zero) / shape.divisor, shape.fewest, most, rounding)
-                + SPACE
-                + shape.unit;
+        double value = (quantity.canonical() - shape.zero) / shape.divisor;
+        // Decimals behind nothing would claim a reading finer than anybody took.
+        return number(value, value == 0 ? 0 : shape.fewest, most, rounding) + SPACE + shape.unit;
     }
 
     /** A quantity in a stated unit with a fixed number of decimals, for columns of a table. */
@@ -207,10 +211,18 @@ public final class Numbers {
             long rest = fives * 5 % 60;
             return fives * 5 / 60 + SPACE + "h" + (rest == 0 ? "" : SPACE + rest + SPACE + "min");
         }
-        if (time.hours() < 100) {
-            return number(time.hours(), 0, 0, rounding) + SPACE + "h";
+        if (time.hours() < 24 * WHOLE_DAYS_FROM) {
+            long hours = round(time.hours(), 0, rounding).longValueExact();
+            long rest = hours % 24;
+            return hours < 24
+                    ? hours + SPACE + "h"
+                    : days(Long.toString(hours / 24)) + (rest == 0 ? "" : SPACE + rest + SPACE + "h");
         }
-        return number(time.hours() / 24, 0, 0, rounding) + SPACE + style.days();
+        return days(number(time.hours() / 24, 0, 0, rounding));
+    }
+
+    private String days(String number) {
+        return number + SPACE + (number.equals("1") ? style.day() : style.days());
     }
 
     /** A time of day to the last full five minutes, on the 24-hour clock: 18:25. */
@@ -221,9 +233,9 @@ public final class Numbers {
         return String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60);
     }
 
-    /** A conductor as its trade size, with the decimal sign of the language: 2 × 2,5 mm². */
+    /** A conductor as its trade size, with the decimal sign of the language and without a place to break: 2 × 2,5 mm². */
     String conductor(Conductor conductor) {
-        return conductor.toString().replace(".", style.decimal());
+        return conductor.toString().replace(".", style.decimal()).replace(" ", SPACE);
     }
 
     private static BigDecimal round(double value, int decimals, Rounding rounding) {

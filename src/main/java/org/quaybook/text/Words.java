@@ -58,7 +58,7 @@ public final class Words {
     /** Texts of tables are English: their set phrases and the symbols of formulas stand in this area. */
     private static final String PHRASES = "workings";
 
-    /** What is said otherwise of a craft that does not float, in a language where the usual words are those of boats. */
+    /** What is said otherwise of a craft that does not float: little, where a language's usual words are not those of boats. */
     private static final String ON_LAND = "on-land";
 
     /** Each language is read once, whoever asks. */
@@ -68,6 +68,10 @@ public final class Words {
     private static final String SINGULAR = ".singular";
 
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
+
+    /** Standards, rules and schemes that are made for boats. */
+    private static final Pattern FOR_BOATS =
+            Pattern.compile("\\b(?:ISO (?:10133|13297)|ABYC|33 CFR|46 CFR|Boat Safety Scheme)\\b");
 
     /** What parts the words of a source: some languages want a space before it. */
     private static final Pattern STOP = Pattern.compile("(?<!\\u00A0)[;:](?= )");
@@ -90,6 +94,7 @@ public final class Words {
                 sentence("language.decimal"),
                 sentence("language.group"),
                 sentence("language.minus"),
+                sentence("language.day"),
                 sentence("language.days"),
                 sentence("language.units").equals("customary")));
     }
@@ -220,11 +225,12 @@ public final class Words {
     }
 
     /**
-     * The same language for what stands on wheels or on the ground, where a sentence of it names a quay that only a boat
-     * has.
+     * The same language for what stands on wheels or on the ground: no quay, and a rule for boats as common practice only.
      */
     public Words onLand() {
-        return load(language, ON_LAND).map(this::with).orElse(this);
+        return load(VARIANTS.getOrDefault(language, language), ON_LAND)
+                .map(this::with)
+                .orElseThrow(() -> new IllegalStateException("no " + ON_LAND + " in the words of " + language));
     }
 
     /** The numbers of the places that a sentence leaves to be filled. */
@@ -288,8 +294,13 @@ public final class Words {
 
     /** What a table, a check or a label names as its source or row: set phrases in this language, titles as they are. */
     public String cited(String text) {
-        return STOP.matcher(citations.in(text))
-                .replaceAll(stop -> sentence(stop.group().equals(";") ? "language.semicolon" : "language.colon"));
+        return ruling(STOP.matcher(citations.in(text))
+                .replaceAll(stop -> sentence(stop.group().equals(";") ? "language.semicolon" : "language.colon")));
+    }
+
+    /** A source in this language; for a craft on land, one that is made for boats is called common practice. */
+    public String ruling(String source) {
+        return FOR_BOATS.matcher(source).find() ? say("language.boat-rule", source) : source;
     }
 
     /** A formula or a symbol of one, with those symbols that are words in this language. */

@@ -23,6 +23,7 @@ import org.quaybook.calc.Ending;
 import org.quaybook.calc.Limits;
 import org.quaybook.figures.ApplianceFigures.Verdict;
 import org.quaybook.figures.RunningFigures.FromRow;
+import org.quaybook.figures.RunningFigures.Warning;
 import org.quaybook.quantity.Count;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
@@ -157,8 +158,10 @@ class RunningFiguresTest {
                             .isLessThanOrEqualTo(
                                     it.runningVoltage().orElseThrow().value()));
             it.warning()
-                    .ifPresent(warning -> assertThat(warning.least().value())
-                            .isLessThanOrEqualTo(warning.time().value()));
+                    .flatMap(Warning::toPlanOn)
+                    .ifPresent(left -> assertThat(left.value())
+                            .isLessThanOrEqualTo(
+                                    it.warning().orElseThrow().time().value()));
             it.wish()
                     .ifPresent(wish -> assertThat(wish.granted())
                             .isEqualTo(
@@ -275,7 +278,7 @@ class RunningFiguresTest {
                     .isEmpty();
         }
 
-        /** A load that only the bank of today carries warns as that bank lets it. */
+        /** A load that only the bank of today carries warns as that bank lets it; no such time is one to plan on. */
         @Test
         void ofALoadThatTheWornBankCannotCarry() {
             Figures figures = ChangedDemo.of(
@@ -284,7 +287,8 @@ class RunningFiguresTest {
             ApplianceFigures it = figures.appliances().get(0);
             assertThat(it.verdict()).isEqualTo(Verdict.NOT_WHEN_WORN);
             assertThat(it.running().warning().orElseThrow().wornTime()).isEmpty();
-            assertThat(seconds(it.running().warning().orElseThrow().least())).isPositive();
+            assertThat(seconds(it.running().warning().orElseThrow().time())).isPositive();
+            assertThat(it.running().warning().orElseThrow().toPlanOn()).isEmpty();
         }
 
         @Test

@@ -119,6 +119,28 @@ final class Phone implements AutoCloseable {
                 """));
     }
 
+    /** What has no place to break and stands on several lines all the same, in elements that a selector finds. */
+    @SuppressWarnings("unchecked")
+    List<String> torn(String selector) {
+        return (List<String>) Objects.requireNonNull(driver.executeScript("""
+                const torn = [];
+                for (const element of document.querySelectorAll(arguments[0])) {
+                    const texts = document.createTreeWalker(element, NodeFilter.SHOW_TEXT);
+                    while (texts.nextNode()) {
+                        for (const run of texts.currentNode.data.matchAll(/[^ \\t\\n\\-\\/]+/g)) {
+                            const range = document.createRange();
+                            range.setStart(texts.currentNode, run.index);
+                            range.setEnd(texts.currentNode, run.index + run[0].length);
+                            if (new Set([...range.getClientRects()].map(r => Math.round(r.top))).size > 1) {
+                                torn.push(run[0]);
+                            }
+                        }
+                    }
+                }
+                return torn;
+                """, selector));
+    }
+
     /** The lower edge of an element from the top of the page, in CSS pixels. */
     double bottom(String selector) {
         return number("return document.querySelector(arguments[0]).getBoundingClientRect().bottom + scrollY", selector);

@@ -116,6 +116,18 @@ class RecordInBrowserTest {
         }
     }
 
+    /** A value and its unit, and every word but an address: where the column is too narrow the value goes below its name. */
+    @ParameterizedTest
+    @FieldSource("DEMOS")
+    void noValueIsTorn(String name) throws IOException {
+        Demos demo = Demos.of(name);
+        for (String page : pages(demo)) {
+            phone.open(onDisk(demo.site(), page), 360);
+
+            assertThat(phone.torn("dd:not(.code, :has(a))")).as(page).isEmpty();
+        }
+    }
+
     @ParameterizedTest
     @FieldSource("DEMOS")
     void onADesk(String name) throws IOException {

@@ -53,6 +53,28 @@ class LabelSheetTest {
         }
     }
 
+    /** A sheet costs more than a label that is a little out of its row. */
+    @Test
+    void whatFitsUnderALowerOneNeedsNoNewSheet() {
+        Box room = Sheet.A4.room();
+        double half = room.width() / 2 - Sheet.A4.gap();
+        List<Label> labels = List.of(
+                panel("tall", half, room.height() - 20),
+                panel("low", half, 30),
+                panel("below", half - 1, 30),
+                panel("further below", half, 30),
+                panel("too wide", half + 1, 30));
+
+        List<Placed> placed = LabelSheet.toPdf(labels, Sheet.A4, LINES, INFO).placed();
+
+        assertThat(placed).extracting(Placed::page).containsExactly(1, 1, 1, 1, 2);
+        assertThat(placed.subList(1, 4))
+                .extracting(Placed::x)
+                .containsOnly(placed.get(1).x());
+        assertThat(placed.get(2).y()).isCloseTo(placed.get(1).y() + 30 + Sheet.A4.gap(), within(1e-9));
+        assertThat(placed.get(3).y()).isCloseTo(placed.get(2).y() + 30 + Sheet.A4.gap(), within(1e-9));
+    }
+
     private static boolean apart(Placed a, Placed b) {
         double gap = Sheet.A4.gap() - 1e-6;
         return a.page() != b.page()

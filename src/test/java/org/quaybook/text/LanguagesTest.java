@@ -230,6 +230,19 @@ class LanguagesTest {
         assertThat(words.say("record.danger.sources", 2, List.of("shore"))).isEqualTo(two);
     }
 
+    /** ISO 13297 is for small craft (its title): a cabin that is wired by a rule of it follows common practice. */
+    @ParameterizedTest
+    @MethodSource("org.quaybook.text.Words#languages")
+    void aBoatStandardIsCommonPracticeOnLand(String language) {
+        Words words = Words.of(language);
+        String practice = words.cited("common practice");
+        for (String source : List.of("ISO 13297:2020 6.8", "ISO 10133:2012 4.7", "ABYC E-11", "46 CFR 111.30-15")) {
+            assertThat(words.cited(source)).isEqualTo(source);
+            assertThat(words.onLand().cited(source)).startsWith(source).contains(practice);
+        }
+        assertThat(words.onLand().cited("IEC 60364-6 6.4.3.6")).isEqualTo("IEC 60364-6 6.4.3.6");
+    }
+
     /** A cabin has no board to be on. */
     @Test
     void frenchChecksOnLandAreNotAboard() {
@@ -298,10 +311,13 @@ class LanguagesTest {
                         "check.galvanic-isolator.remedy");
     }
 
+    /** German speaks of a supply on land anyway: only boat standards are said otherwise. */
     @Test
-    void aLanguageWhoseWordsServeOnLandStaysAsItIs() {
+    void aLanguageWhoseWordsServeOnLandKeepsThem() {
         Words german = Words.of("de");
-        assertThat(german.onLand()).isSameAs(german);
+        Words onLand = german.onLand();
+        assertThat(german.keys().stream().filter(key -> !german.sentence(key).equals(onLand.sentence(key))))
+                .containsExactly("language.boat-rule");
     }
 
     /** What the British say and Americans do not, by common practice of American yards and dictionaries (from memory). */
@@ -336,7 +352,7 @@ class LanguagesTest {
             delimiter = '|',
             value = {
                 "en-GB|12.85\u00A0V|17.7\u00A0kWh|20\u00A0%|−5\u00A0°C|14 May 2026",
-                "en-US|12.85\u00A0V|17.7\u00A0kWh|20\u00A0%|23\u00A0°F\u00A0(−5\u00A0°C)|May 14, 2026",
+                "en-US|12.85\u00A0V|17.7\u00A0kWh|20\u00A0%|23\u00A0°F (−5\u00A0°C)|May 14, 2026",
                 "de|12,85\u00A0V|17,7\u00A0kWh|20\u00A0%|−5\u00A0°C|14.\u00A0Mai 2026",
                 "fr|12,85\u00A0V|17,7\u00A0kWh|20\u00A0%|−5\u00A0°C|14 mai 2026",
                 "nl|12,85\u00A0V|17,7\u00A0kWh|20\u00A0%|−5\u00A0°C|14 mei 2026",

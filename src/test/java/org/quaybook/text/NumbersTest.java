@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.Count;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Kind;
@@ -51,6 +52,7 @@ class NumbersTest {
         "0.03 A, NEAREST, 30 mA",
         "0.0035 A, UP, 3.5 mA",
         "0 A, UP, 0 A",
+        "0 V, NEAREST, 0 V",
         "11.97427 V, DOWN, 11.97 V",
         "12 V, NEAREST, 12.0 V",
         "0.0388 V, UP, 0.04 V",
@@ -98,7 +100,13 @@ class NumbersTest {
         "10800 s, DOWN, 3 h",
         "35999 s, DOWN, 9 h 55 min",
         "35999 s, UP, 10 h",
-        "198509 s, DOWN, 55 h",
+        "86399 s, DOWN, 23 h",
+        "86399 s, UP, 1 day",
+        "86400 s, DOWN, 1 day",
+        "91000 s, UP, 1 day 2 h",
+        "198509 s, DOWN, 2 days 7 h",
+        "431999 s, DOWN, 4 days 23 h",
+        "432000 s, DOWN, 5 days",
         "1112709 s, DOWN, 12 days",
         "1112709 s, UP, 13 days"
     })
@@ -120,7 +128,33 @@ class NumbersTest {
         "48 A, NEAREST, 48 A"
     })
     void americansReadTheirUnitsFirst(String exact, Rounding rounding, String read) {
-        assertThat(Words.of("en-US").numbers().say(quantity(exact), rounding)).isEqualTo(read.replace(" ", SPACE));
+        // Value and second value may part, neither may break inside.
+        assertThat(Words.of("en-US").numbers().say(quantity(exact), rounding))
+                .isEqualTo(read.replace(" ", SPACE).replace(SPACE + "(", " ("));
+    }
+
+    /** Days and hours stand side by side in tables: of two times the longer never reads shorter. */
+    @ParameterizedTest
+    @EnumSource(names = "NEAREST", mode = EnumSource.Mode.EXCLUDE, value = Rounding.class)
+    void theLongerTimeNeverReadsShorter(Rounding rounding) {
+        double before = 0;
+        for (int minutes = 10 * 60; minutes < 20 * 24 * 60; minutes += 7) {
+            String[] read = numbers.say(new TimeSpan(minutes * 60.0), rounding).split(SPACE, -1);
+            double hours = 0;
+            for (int at = 0; at < read.length; at += 2) {
+                hours += Integer.parseInt(read[at]) * (read[at + 1].startsWith("day") ? 24 : 1);
+            }
+            assertThat(hours).as("%s min", minutes).isGreaterThanOrEqualTo(before);
+            before = hours;
+        }
+    }
+
+    @Test
+    void aConductorHasNoPlaceToBreak() {
+        assertThat(numbers.conductor(Conductor.parse("2 x 70 mm2").orElseThrow()))
+                .isEqualTo("2 × 70 mm²".replace(" ", SPACE));
+        assertThat(Words.of("de").numbers().conductor(Conductor.parse("2.5 mm2").orElseThrow()))
+                .isEqualTo("2,5 mm²".replace(" ", SPACE));
     }
 
     /** Binary fractions leave dust behind; 0.1 + 0.2 is 0.3 and an exact limit is not rounded past itself. */

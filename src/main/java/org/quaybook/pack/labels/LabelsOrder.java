@@ -1,10 +1,11 @@
 package org.quaybook.pack.labels;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
-import org.quaybook.render.Box;
 import org.quaybook.render.Sheet;
+import org.quaybook.render.SheetRows;
+import org.quaybook.render.SheetRows.Way;
 
 /**
  * Saves label stock: a label may overtake a few others when it fills a row or a sheet that would stay empty. The walking
@@ -15,19 +16,12 @@ final class LabelsOrder {
     /** How many labels one may overtake; common practice, no source. */
     private static final int REACH = 8;
 
-    private static final double SLACK = 1e-6;
-
-    private final Box room;
-    private final double gap;
+    private final SheetRows rows;
     private final List<LabelSetter.Sized> waiting;
     private final List<LabelSetter.Sized> ordered = new ArrayList<>();
-    private double x;
-    private double y;
-    private double rowHeight;
 
     private LabelsOrder(List<LabelSetter.Sized> labels, Sheet sheet) {
-        this.room = sheet.room();
-        this.gap = sheet.gap();
+        this.rows = new SheetRows(sheet.room(), sheet.gap());
         this.waiting = new ArrayList<>(labels);
     }
 
@@ -41,28 +35,16 @@ final class LabelsOrder {
     }
 
     private void next() {
-        Optional<LabelSetter.Sized> found = firstThatFits();
-        if (found.isEmpty() && x > 0) {
-            y += rowHeight + gap;
-            x = 0;
-            rowHeight = 0;
-            found = firstThatFits();
-        }
-        if (found.isEmpty()) {
-            y = 0;
-        }
-        LabelSetter.Sized label = found.orElse(waiting.get(0));
+        LabelSetter.Sized label = Arrays.stream(Way.values())
+                .flatMap(way -> waiting.stream().limit(REACH).filter(one -> fits(way, one)))
+                .findFirst()
+                .orElseThrow();
         waiting.remove(label);
         ordered.add(label);
-        x += label.label().width() + gap;
-        rowHeight = Math.max(rowHeight, label.heightOnSheet());
+        rows.put(label.label().width(), label.heightOnSheet());
     }
 
-    private Optional<LabelSetter.Sized> firstThatFits() {
-        return waiting.stream().limit(REACH).filter(this::fits).findFirst();
-    }
-
-    private boolean fits(LabelSetter.Sized label) {
-        return x + label.label().width() <= room.width() + SLACK && y + label.heightOnSheet() <= room.height() + SLACK;
+    private boolean fits(Way way, LabelSetter.Sized one) {
+        return rows.fits(way, one.label().width(), one.heightOnSheet());
     }
 }

@@ -112,7 +112,7 @@ public final class Workings {
                 names.of(figure.key()),
                 words.word(figure.stated()),
                 FormulaWords.text(formula, words),
-                words.say("workings.from.usual", words.say(formula.source()), formula.standing()),
+                words.say("workings.from.usual", words.ruling(words.say(formula.source())), formula.standing()),
                 figure.working().inputs().stream().map(this::entry).toList());
     }
 

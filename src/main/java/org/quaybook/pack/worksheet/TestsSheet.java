@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Assessment;
+import org.quaybook.checks.Check;
 import org.quaybook.figures.BaselineFigures.Item;
 import org.quaybook.figures.BaselineFigures.Reading;
 import org.quaybook.job.Given;
@@ -40,6 +41,12 @@ final class TestsSheet {
                 .put("groups", List.of(group("dead", dead()), group("load", load()), group("live", live())))
                 .put("load", words.word(it.figures().baseline().current().stated()))
                 .put("rehearsal", rehearsal())
+                .put(
+                        "bondRule",
+                        words.say(
+                                "worksheet.tests.bond.intro",
+                                words.cited(
+                                        Check.NEUTRAL_BOND_MISSING.citation().source())))
                 .put("modes", modes())
                 .put("faults", faults())
                 .map();

@@ -159,7 +159,7 @@ final class WorksheetModel {
                         "source",
                         words.say(
                                 "workings.from.usual",
-                                finding.check().citation().source(),
+                                words.cited(finding.check().citation().source()),
                                 finding.check().citation().standing()))
                 .put(
                         "accepted",

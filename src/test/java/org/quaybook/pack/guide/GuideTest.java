@@ -104,6 +104,33 @@ class GuideTest {
         assertThat(bookmarks).isEqualTo(contents);
     }
 
+    /** Under "as it is now" stand the minutes of that bank, under "plan on" the shorter ones; both are figures of the job. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void theMinutesAfterTheAlarmAreThoseOfTheirColumn(String demo) {
+        PrintedGuide guide = printed(demo);
+        String all =
+                IntStream.rangeClosed(1, guide.pages()).mapToObj(guide::text).collect(Collectors.joining(" "));
+        String table = all.substring(all.indexOf("Each appliance, battery as it is now"))
+                .replaceAll("\\s+", " ");
+        table = table.substring(0, table.indexOf("from the alarm until all goes dark"));
+        assertThat(table).contains("Then left Plan on");
+        for (ApplianceFigures it : DemoJob.of(demo).assessment().figures().appliances()) {
+            if (it.runs() && it.running().warning().isPresent()) {
+                var warning = it.running().warning().get();
+                String plan = warning.toPlanOn()
+                        .map(left -> DemoJob.WORDS.word(left.stated()))
+                        .orElse("–");
+                assertThat(table)
+                        .as(it.appliance().name())
+                        .containsPattern(Pattern.quote(it.appliance().name()) + "[^–]* "
+                                + Pattern.quote(
+                                        (DemoJob.WORDS.word(warning.time().stated()) + " " + plan)
+                                                .replace('\u00a0', ' ')));
+            }
+        }
+    }
+
     /** What the guide of a job must have, by what the job has. */
     private static List<String> chapters(DemoJob demo) {
         Job job = demo.assessment().job();

@@ -81,6 +81,21 @@ class WorkingsTest {
         });
     }
 
+    /** Stevens and Corey measured lead-acid batteries (title of the paper, from memory): no source for lithium. */
+    @ParameterizedTest
+    @CsvSource({"hut-seventeen, false", "marmalade-meridian, true"})
+    void sourcesFitTheChemistry(String demo, boolean leadAcid) {
+        List<String> origins = of(demo, Places.PATH).all().stream()
+                .filter(figure -> figure.key().startsWith("back."))
+                .flatMap(figure -> figure.inputs().stream())
+                .map(Workings.Entry::origin)
+                .filter(origin -> origin.contains("battery handbooks"))
+                .toList();
+        assertThat(origins)
+                .isNotEmpty()
+                .allSatisfy(origin -> assertThat(origin.contains("lead-acid")).isEqualTo(leadAcid));
+    }
+
     static List<String> languages() {
         return Words.languages();
     }
