@@ -18,7 +18,7 @@ import org.quaybook.quantity.TimeSpan;
 final class RunBars {
 
     private static final double BARS_FROM = 108;
-    private static final double BARS_TO = 246;
+    private static final double BARS_TO = 238;
     private static final double NOW = 286;
     private static final double BAR = 11;
     private static final double APART = 6;

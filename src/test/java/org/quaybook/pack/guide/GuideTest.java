@@ -114,19 +114,18 @@ class GuideTest {
         String table = all.substring(all.indexOf("Each appliance, battery as it is now"))
                 .replaceAll("\\s+", " ");
         table = table.substring(0, table.indexOf("from the alarm until all goes dark"));
-        assertThat(table).contains("Then left Plan on");
+        assertThat(table).contains("Then", "left", "Plan on");
         for (ApplianceFigures it : DemoJob.of(demo).assessment().figures().appliances()) {
             if (it.runs() && it.running().warning().isPresent()) {
                 var warning = it.running().warning().get();
                 String plan = warning.toPlanOn()
                         .map(left -> DemoJob.WORDS.word(left.stated()))
                         .orElse("–");
+                String first = it.appliance().name().split(" ", -1)[0];
+                String times = (DemoJob.WORDS.word(warning.time().stated()) + " " + plan).replace('\u00a0', ' ');
                 assertThat(table)
                         .as(it.appliance().name())
-                        .containsPattern(Pattern.quote(it.appliance().name()) + "[^–]* "
-                                + Pattern.quote(
-                                        (DemoJob.WORDS.word(warning.time().stated()) + " " + plan)
-                                                .replace('\u00a0', ' ')));
+                        .containsPattern(Pattern.quote(first) + "[^–]{0,60} " + Pattern.quote(times) + " ");
             }
         }
     }
