@@ -100,7 +100,7 @@ class ManyAppliancesTest {
         int breaks = 0;
         List<Integer> before = List.of();
         for (int page = 1; page <= GUIDE.pages(); page++) {
-            List<Integer> rows = Pattern.compile("bench\\s+(\\d+)\\b")
+            List<Integer> rows = Pattern.compile("\\b(\\d+)\\s+of\\s+the\\s+long\\b")
                     .matcher(GUIDE.text(page))
                     .results()
                     .map(row -> Integer.valueOf(row.group(1)))

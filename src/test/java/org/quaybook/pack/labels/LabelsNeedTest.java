@@ -159,7 +159,13 @@ class LabelsNeedTest {
         assertThat(job.design("fuse-F1").title()).isEqualTo("F1 Main fuse");
         assertThat(text(job.design("dc-circuits")))
                 .contains(
-                        "F1", "B1 (battery + to inverter +)", "2 × 70 mm²", "F2", "Cabin lights", "4 mm²", "12\u00a0A");
+                        "F1",
+                        "B1 (battery + to inverter +)",
+                        "2 × 70 mm²",
+                        "F2",
+                        "Cabin lights",
+                        "4\u00a0mm²",
+                        "12\u00a0A");
         assertThat(DemoJob.demo(LITHIUM_BOAT).ids()).doesNotContain("dc-circuits");
     }
 }
