@@ -22,7 +22,7 @@ import org.quaybook.quantity.Rounding;
  * @param leftOn what stays on when nobody is there, all of it drawing at once
  * @param needed both and the largest other appliance
  * @param largest name of that appliance; empty if there is none
- * @param start chargers, the largest start of an appliance and what stays on beside it
+ * @param start chargers, what stays on and the start that adds most to it
  * @param starter name of that appliance
  * @param beyond appliances that ask for more than it gives even while nothing charges, running or at their start
  * @param fits charging current that leaves the largest appliance and what stays on their power; 0 if these are too much
@@ -96,8 +96,8 @@ public record GeneratorFigures(
         Optional<ApplianceFigures> largest = appliances.stream()
                 .filter(it -> !staysOn(it))
                 .max(Comparator.comparing(it -> it.power().value()));
-        Optional<ApplianceFigures> starter = appliances.stream()
-                .max(Comparator.comparing(it -> it.startPower().value()));
+        Optional<ApplianceFigures> starter =
+                appliances.stream().max(Comparator.comparingDouble(GeneratorFigures::addedByStart));
         List<Figure<Power>> needed = new ArrayList<>(List.of(charger, leftOn));
         largest.ifPresent(it -> needed.add(it.power()));
         List<Figure<Power>> atStart = new ArrayList<>(List.of(charger));
@@ -131,6 +131,12 @@ public record GeneratorFigures(
 
     private static boolean staysOn(ApplianceFigures it) {
         return Given.isYes(it.appliance().leftOn());
+    }
+
+    /** What a start adds to all that stays on: of what stays on itself, only what goes beyond its running. */
+    private static double addedByStart(ApplianceFigures it) {
+        double running = staysOn(it) ? it.power().value().watts() : 0;
+        return it.startPower().value().watts() - running;
     }
 
     private static List<Figure<Power>> powers(List<ApplianceFigures> appliances) {

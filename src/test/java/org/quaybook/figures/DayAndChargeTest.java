@@ -102,6 +102,15 @@ class DayAndChargeTest {
         assertThat(job.value("generator.start")).isCloseTo(charger + 660 + 12, within(1e-6));
     }
 
+    /** The freezer's start of 660 W adds 550 W to what stays on, the pump's of 600 W all of it. */
+    @Test
+    void theStartThatAddsMostDecides() {
+        ChangedDemo job =
+                ChangedDemo.of(CABIN, "power: 1.1 kW (plate), kind: motor, start: 5.5", "power: 100 W, start: 6");
+        double charger = 57.2 * 50 / (0.85 * 0.95);
+        assertThat(job.value("generator.start")).isCloseTo(charger + 122 + 600, within(1e-6));
+    }
+
     /** An input limit below the supply is the most that a charger and what stays on can share. */
     @Test
     void anInputLimitBoundsWhatFits() {
