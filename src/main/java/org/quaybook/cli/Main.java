@@ -1,7 +1,6 @@
 package org.quaybook.cli;
 
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Objects;
@@ -82,8 +81,8 @@ public final class Main implements Runnable {
     }
 
     public static void main(String[] arguments) {
-        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
-        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        PrintWriter out = Terminal.writer(System.out);
+        PrintWriter err = Terminal.writer(System.err);
         int code;
         try {
             code = run(out, err, Ansi.AUTO, arguments);

@@ -39,7 +39,7 @@ final class Progress {
                 telling.out(),
                 telling.err(),
                 telling.words(),
-                Boolean.getBoolean(StartCommand.TERMINAL) && telling.ansi().enabled(),
+                Terminal.isThere() && telling.ansi().enabled(),
                 jobs,
                 clock);
     }

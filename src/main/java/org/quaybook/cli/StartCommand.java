@@ -2,7 +2,6 @@ package org.quaybook.cli;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -59,9 +58,6 @@ final class StartCommand implements Callable<Integer> {
     private static final String KEPT = ".answers";
     private static final String PROFILE = "installer.yaml";
 
-    /** Set by the launcher when somebody sits there; later runtimes have a console even without a terminal. */
-    static final String TERMINAL = "quaybook.terminal";
-
     /** What a copy is asked for: the rest is taken over. */
     private static final List<String> OF_A_COPY = List.of("job.number", "craft.name", "owner.name");
 
@@ -89,11 +85,7 @@ final class StartCommand implements Callable<Integer> {
 
     /** On the machine's clock, and on its terminal if it has one. */
     StartCommand() {
-        this(
-                Clock.system(ZoneId.systemDefault()),
-                Boolean.getBoolean(TERMINAL)
-                        ? new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8))
-                        : null);
+        this(Clock.system(ZoneId.systemDefault()), Terminal.lines());
     }
 
     /** With a clock and the lines that somebody types; null for nobody. */

@@ -52,9 +52,12 @@ public record Manifest(
     private static final Set<String> KEYS =
             Set.of("program", "number", "record", "revision", "date", "previous", "sha256");
 
-    /** No way out of the folder, nothing hidden, and no character that a file system or an address reads otherwise. */
-    private static final Pattern PATH =
-            Pattern.compile("(?=.{1,255}$)[\\p{L}\\p{N}_][\\p{L}\\p{N}._ -]*(/[\\p{L}\\p{N}_][\\p{L}\\p{N}._ -]*)*");
+    /** Windows leaves a dot or blank at the end out and has these devices in every folder (Naming Files, from memory). */
+    private static final String NAME = "(?!(?i:CON|PRN|AUX|NUL|(?:COM|LPT)[0-9¹²³])(?:[./]|$))"
+            + "[\\p{L}\\p{N}_](?:[\\p{L}\\p{N}._ -]*[\\p{L}\\p{N}_-])?";
+
+    /** No way out of the folder, nothing hidden, and no name that a file system or an address reads otherwise. */
+    private static final Pattern PATH = Pattern.compile("(?=.{1,255}$)" + NAME + "(?:/" + NAME + ")*");
 
     private static final Pattern RESERVED = Pattern.compile("issue\\.(json|sig)|revision-[^/]*(/.*)?");
 

@@ -129,7 +129,8 @@ final class Site {
     /** Neither reached through a link nor by another spelling of its name, as some file systems have them. */
     private static boolean isItself(Path path) {
         try {
-            return path.toRealPath().equals(path);
+            // As text: paths of Windows are equal in whatever case they are written.
+            return path.toRealPath().toString().equals(path.toString());
         } catch (IOException missing) {
             return false;
         }

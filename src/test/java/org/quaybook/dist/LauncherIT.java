@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
@@ -71,6 +74,50 @@ class LauncherIT {
         assertThat(called("pack", "--to", "x", "few", "a season/job 1")).doesNotContain(QUICK);
         assertThat(called("pack", "--list", "long.txt", "--to", "x")).doesNotContain(QUICK);
         assertThat(called("pack", "--list=short.txt", "--list=short.txt")).doesNotContain(QUICK);
+    }
+
+    /** Read, not run: what each launcher knows of Java and of the arguments, the other knows too. */
+    @Test
+    void theLauncherForWindowsKnowsTheSame() throws Exception {
+        String posix = Files.readString(Path.of("quaybook"));
+        List<String> windows = Files.readAllLines(Path.of("src/main/dist/quaybook.cmd"));
+        String call = windows.get(windows.size() - 1);
+        assertThat(call).startsWith("\"%java%\" ").endsWith(" org.quaybook.cli.Main %*");
+        assertThat(call.split(" ")).contains(set(posix, "options").split(" ")).contains("%speed%");
+        assertThat(windows)
+                .contains(
+                        "set \"speed=" + set(posix, "quick") + "\"",
+                        "if %jobs% geq " + set(posix, "many") + " set \"speed=\"");
+        String valued = "--list --to --templates --at-once";
+        assertThat(posix).contains("    " + valued.replace(" ", " | ") + ") before=$argument ;;");
+        assertThat(windows).contains("for %%o in (" + valued + ") do if \"%argument%\"==\"%%o\" set \"before=%%o\"");
+    }
+
+    private static String set(String script, String variable) {
+        Matcher line =
+                Pattern.compile("(?m)^" + variable + "=\"?([^\"\n]+)\"?$").matcher(script);
+        assertThat(line.find()).as(variable).isTrue();
+        return line.group(1);
+    }
+
+    @Test
+    void everyWayInTheLauncherForWindowsLeadsToALabelAndBack() throws Exception {
+        String windows = Files.readString(Path.of("src/main/dist/quaybook.cmd"));
+        List<String> labels = found("(?m)^:(\\w+)$", windows);
+        assertThat(labels).doesNotHaveDuplicates();
+        assertThat(found("\\b(?:goto|call) :(\\w+)", windows))
+                .isNotEmpty()
+                .allSatisfy(way -> assertThat(labels).contains(way));
+        // A subroutine ends before the code that follows it begins.
+        assertThat(windows).containsPattern("(?m)^:home\nset \"home=%~dp0\"\nexit /b 0$");
+    }
+
+    private static List<String> found(String pattern, String text) {
+        return Pattern.compile(pattern)
+                .matcher(text)
+                .results()
+                .map(result -> result.group(1))
+                .toList();
     }
 
     /** Nothing is laid out by those, and what is written into is no job. */
