@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -127,6 +128,44 @@ class ClassArchiveIT {
             file.truncate(size / 2);
         }
         changesNothing(quaybook().with("XDG_CACHE_HOME", cut.toString()));
+    }
+
+    @Test
+    void oneThatOthersMayWriteIsNotUsed() throws Exception {
+        Path copy = copied("open");
+        Path archive = archives(copy).get(0);
+        Installed program = quaybook().with("XDG_CACHE_HOME", copy.toString());
+        for (String open : List.of("rw--w----", "rw-----w-")) {
+            Files.setPosixFilePermissions(archive, PosixFilePermissions.fromString(open));
+            assertThat(loaded(program)).as(open).doesNotContain("shared objects file");
+        }
+        changesNothing(program);
+        Files.setPosixFilePermissions(archive, PosixFilePermissions.fromString("rw-r--r--"));
+        assertThat(loaded(program)).contains("shared objects file");
+    }
+
+    /** Whoever runs the tests cannot give a file away unless it is root: fakeroot makes the launcher see what it would see. */
+    @Test
+    void oneOfAnotherUserIsNotUsed() throws Exception {
+        Path copy = copied("given away");
+        Path archive = archives(copy).get(0);
+        for (String owner : List.of("0", "65534")) {
+            Installed program = quaybook()
+                    .with("XDG_CACHE_HOME", copy.toString())
+                    .under(
+                            "fakeroot",
+                            "sh",
+                            "-c",
+                            "chown \"$0\" \"$1\" && shift && exec \"$@\"",
+                            owner,
+                            archive.toString());
+            if (owner.equals("0")) {
+                assertThat(loaded(program)).contains("shared objects file");
+            } else {
+                assertThat(loaded(program)).doesNotContain("shared objects file");
+                changesNothing(program);
+            }
+        }
     }
 
     @Test

@@ -42,6 +42,11 @@ record Installed(Path launcher, List<String> before, Map<String, String> environ
         return new Installed(launcher, before, Map.copyOf(more), folder);
     }
 
+    /** Called by another program, as the last of its arguments. */
+    Installed under(String... command) {
+        return new Installed(launcher, List.of(command), environment, folder);
+    }
+
     /** As a user who owns nothing, where the tests run as root; else as who runs them. */
     Installed bySomebodyElse() throws IOException, InterruptedException {
         boolean root = run(folder, List.of("id", "-u")).equals("0\n");
