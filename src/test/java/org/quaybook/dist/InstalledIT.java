@@ -191,6 +191,31 @@ class InstalledIT {
         }
     }
 
+    /** In a shell of its own on a terminal of its own (zsh/zpty), where a key after Tab says what stands on the line. */
+    @Test
+    void zshCompletesCommandsOptionsValuesAndFolders() throws Exception {
+        Path script = Files.writeString(folder.resolve("typed.zsh"), """
+                zmodload zsh/zpty
+                zpty shell "cd ${(q)1} && TERM=dumb zsh -f -i"
+                zpty -w shell 'PS1=; fpath=($PWD/completion $fpath); autoload -Uz compinit; compinit -u -D
+                  said() { print -r -- "<$BUFFER>"; }; zle -N said; bindkey "^X" said; print rea""dy'
+                zpty -r shell out '*ready*'
+                zpty -w -n shell "$2"$'\\t\\x18'
+                zpty -r shell out '*<*>*'
+                print -rn -- "${${out##*<}%%>*}"
+                """);
+        for (Map.Entry<String, String> typed : Map.of(
+                        "quaybook verif", "quaybook verify ",
+                        "quaybook pack --templ", "quaybook pack --templates ",
+                        "quaybook labels --also SV", "quaybook labels --also SVG ",
+                        "quaybook pack demo-jobs/lan", "quaybook pack demo-jobs/lantern-moth ")
+                .entrySet()) {
+            String said = Installed.run(
+                    home, List.of("timeout", "60", "zsh", "-f", script.toString(), home.toString(), typed.getKey()));
+            assertThat(said).as(typed.getKey()).isEqualTo(typed.getValue());
+        }
+    }
+
     @Test
     void manualPageHasNoFault() throws Exception {
         String said = Installed.run(
