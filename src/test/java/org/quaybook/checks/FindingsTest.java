@@ -173,6 +173,12 @@ class FindingsTest {
                                 "  pass-through:",
                                 "  bypass: { where: AC board, tested: yes }\n  pass-through:")),
                 mend(Check.LEAKAGE_MEASURED, DECIDE, AMERICAN, "result: 11 mA", "result: 9 mA"),
+                mend(
+                        Check.LEAKAGE_MEASURED,
+                        DECIDE,
+                        AMERICAN,
+                        "  - { test: shore-lost",
+                        "  - { test: leakage, source: shore, result: 6 mA, on: 2026-10-02 }\n  - { test: shore-lost"),
                 change(Check.MEASUREMENT_DUE, NOTE, LITHIUM, "length: 1.6 m (measured)", "length: 1.6 m (told)"),
                 change(Check.SERIAL_MISSING, NOTE, LITHIUM, "  serial: INV", "  # serial: INV"));
     }

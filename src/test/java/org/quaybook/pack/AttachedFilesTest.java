@@ -31,6 +31,7 @@ class AttachedFilesTest {
     @FieldSource("org.quaybook.DemoJobs#ALL")
     void theGuideCarriesItsJobAndItsFigures(String demo) throws Exception {
         Path file = Path.of("demo-jobs", demo, "job.yaml");
+        Path log = file.resolveSibling("service.yaml");
         Road.Judged judged = Road.judge(file);
         Job job = Objects.requireNonNull(judged.assessment()).job();
         Map<String, byte[]> pack = Road.documents(judged, null, "test");
@@ -40,7 +41,11 @@ class AttachedFilesTest {
         assertThat(guides).hasSize(2);
         for (String name : guides) {
             Map<String, PDComplexFileSpecification> attached = attached(Objects.requireNonNull(pack.get(name)));
-            assertThat(attached).containsOnlyKeys("job.yaml", "figures.json");
+            assertThat(attached)
+                    .containsOnlyKeys(
+                            Files.exists(log)
+                                    ? new String[] {"job.yaml", "service.yaml", "figures.json"}
+                                    : new String[] {"job.yaml", "figures.json"});
             PDComplexFileSpecification figures = Objects.requireNonNull(attached.get("figures.json"));
             assertThat(figures.getCOSObject().getNameAsString(RELATION)).isEqualTo("Data");
             assertThat(embedded(figures).toByteArray()).isEqualTo(pack.get("figures.json"));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.quaybook.diag.Place;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
 import org.quaybook.figures.Input;
@@ -136,13 +137,22 @@ public final class Workings {
                 : words.word(input.value());
     }
 
+    /** Only the service log has entries at its top. */
+    private static boolean ofVisit(Place place) {
+        return place.path().startsWith("entries[");
+    }
+
     private String origin(Input.Origin origin) {
         if (origin instanceof FromJob job) {
             return switch (places) {
-                case PATH -> words.say("workings.from.job", job.place().path(), job.provenance());
+                case PATH ->
+                    words.say(
+                            ofVisit(job.place()) ? "workings.from.visit" : "workings.from.job",
+                            job.place().path(),
+                            job.provenance());
                 case LINE ->
                     words.say(
-                            "workings.from.line",
+                            ofVisit(job.place()) ? "workings.from.visit-line" : "workings.from.line",
                             job.place().path(),
                             job.place().position().line() + 1,
                             job.provenance());

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -17,8 +18,10 @@ import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.quaybook.DemoJobs;
 import org.quaybook.figures.ChangedDemo;
+import org.quaybook.figures.Figures;
 import org.quaybook.figures.Formula;
 import org.quaybook.figures.Reason;
+import org.quaybook.pack.Road;
 import org.quaybook.pack.labels.LabelReason;
 import org.quaybook.pack.workings.Workings.Places;
 import org.quaybook.pack.workings.Workings.Worked;
@@ -60,6 +63,30 @@ class WorkingsTest {
         assertThat(origin(Places.PATH)).isEqualTo("job file, cables[0].length: measured");
         assertThat(origin(Places.LINE)).matches("job file, cables\\[0]\\.length in line \\d+: measured");
         assertThat(origin(Places.FILE)).matches("job: cables\\[0]\\.length \\(lantern-moth:\\d+:\\d+\\), measured");
+    }
+
+    /** What was read at a visit stands in another file, and so do its lines. */
+    @Test
+    void tellsPlacesOfTheServiceLog() throws IOException {
+        Path demo = Path.of("demo-jobs", "marmalade-meridian");
+        Figures figures = Objects.requireNonNull(Road.judge(demo).assessment()).figures();
+        List<String> lines = Files.readAllLines(demo.resolve("service.yaml"));
+        int line = 1;
+        while (!lines.get(line - 1).contains("result: 61 ms")) {
+            line++;
+        }
+        assertThat(latest(figures, Places.LINE))
+                .isEqualTo("service log, entries[2].readings[1].result in line " + line + ": stated");
+        assertThat(latest(figures, Places.PATH)).isEqualTo("service log, entries[2].readings[1].result: stated");
+    }
+
+    private static String latest(Figures figures, Places places) {
+        return new Workings(figures, WORDS, places)
+                .of("test.rcd-trip-r2-inverter.latest")
+                .orElseThrow()
+                .inputs()
+                .get(0)
+                .origin();
     }
 
     private static String origin(Places places) {
