@@ -42,6 +42,7 @@ public final class LaidOut {
         this.faults = new Faults(info.title());
         this.document = Xml.parse(xhtml, info.title());
         XhtmlRules.apply(document, faults);
+        LongTables.part(document);
         float dotsPerPoint = (float) (DOTS_PER_POINT / scale);
         this.paper = new LayoutPaper(dotsPerPoint);
         this.agent = new LayoutAgent(paper, DOTS_PER_PIXEL, resources, faults);

@@ -1,5 +1,6 @@
 package org.quaybook.render;
 
+import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -10,9 +11,9 @@ import java.util.regex.Pattern;
 import org.xhtmlrenderer.css.style.CalculatedStyle;
 import org.xhtmlrenderer.layout.breaker.BreakPoint;
 import org.xhtmlrenderer.layout.breaker.BreakPointsProvider;
-import org.xhtmlrenderer.layout.breaker.DefaultLineBreakingStrategy;
 import org.xhtmlrenderer.layout.breaker.LineBreakingStrategy;
 import org.xhtmlrenderer.layout.breaker.ListBreakPointsProvider;
+import org.xhtmlrenderer.layout.breaker.UrlAwareLineBreakIterator;
 
 /**
  * Where a line may end: as the layout engine has it, but never inside what is read as one.
@@ -65,8 +66,6 @@ final class LayoutBreaks implements LineBreakingStrategy {
         }
     }
 
-    private final LineBreakingStrategy engine = new DefaultLineBreakingStrategy();
-
     /** The same texts stand in each form of a guide. */
     private static final Recent<List<BreakPoint>> LATELY = new Recent<>(10_000);
 
@@ -76,20 +75,30 @@ final class LayoutBreaks implements LineBreakingStrategy {
     /** The engine's own places hang on the text alone, not on language or style. */
     @Override
     public BreakPointsProvider getBreakPointsProvider(String text, String language, CalculatedStyle style) {
-        return new ListBreakPointsProvider(known.computeIfAbsent(
-                text, asked -> LATELY.of(asked, unknown -> breaks(unknown, language, style))));
+        return new ListBreakPointsProvider(
+                known.computeIfAbsent(text, asked -> LATELY.of(asked, LayoutBreaks::breaks)));
     }
 
-    private List<BreakPoint> breaks(String text, String language, CalculatedStyle style) {
-        BreakPointsProvider all = engine.getBreakPointsProvider(text, language, style);
+    private static List<BreakPoint> breaks(String text) {
+        BreakIterator places = places(text);
         boolean[] together = together(text);
         List<BreakPoint> kept = new ArrayList<>();
-        for (BreakPoint point = all.next(); point.getPosition() >= 0; point = all.next()) {
-            if (!together[point.getPosition()]) {
-                kept.add(point);
+        for (int place = places.next(); place != BreakIterator.DONE; place = places.next()) {
+            if (!together[place]) {
+                kept.add(new BreakPoint(place));
             }
         }
         return List.copyOf(kept);
+    }
+
+    /** Those of the engine. It looks for a slash in all that follows, from each place anew: too slow for a long list. */
+    static BreakIterator places(String text) {
+        if (text.indexOf('/') >= 0) {
+            return new UrlAwareLineBreakIterator(text);
+        }
+        BreakIterator places = BreakIterator.getLineInstance();
+        places.setText(text);
+        return places;
     }
 
     /** For each place of a text, and for its end, whether what stands before it and behind it belongs together. */

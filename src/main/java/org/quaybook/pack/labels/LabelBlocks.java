@@ -155,7 +155,7 @@ final class LabelBlocks {
             return text(text.paragraphs(), style(text.voice(), cap).listed(text.listing()), x, y, width);
         }
         if (part instanceof LabelPart.Grid grid) {
-            return section(new LabelPart.Section(grid, 0, grid.rows().size()), x, y, width);
+            return section(whole(grid), x, y, width);
         }
         if (part instanceof LabelPart.Section section) {
             return section(section, x, y, width);
@@ -194,17 +194,17 @@ final class LabelBlocks {
 
     /** A table of two columns, the first of which breaks its lines rather than take more than half of the width. */
     double halves(LabelPart.Grid grid, double x, double y, double width) {
-        double first = Math.min(widest(grid, 0), (width - gutter()) / 2);
-        return rows(
-                new LabelPart.Section(grid, 0, grid.rows().size()),
-                List.of(first, width - gutter() - first),
-                x,
-                y,
-                width);
+        LabelPart.Section whole = whole(grid);
+        double first = Math.min(whole.widest().get(0), (width - gutter()) / 2);
+        return rows(whole, List.of(first, width - gutter() - first), x, y, width);
+    }
+
+    private LabelPart.Section whole(LabelPart.Grid grid) {
+        return new LabelPart.Section(grid, 0, grid.rows().size(), widest(grid, cap));
     }
 
     private double section(LabelPart.Section section, double x, double y, double width) {
-        return rows(section, columns(section.whole(), width), x, y, width);
+        return rows(section, columns(section.whole(), section.widest(), width), x, y, width);
     }
 
     private double rows(LabelPart.Section section, List<Double> columns, double x, double y, double width) {
@@ -232,9 +232,9 @@ final class LabelBlocks {
     }
 
     /** Height of each row of a table that is so wide; draws nothing that is kept. */
-    static List<Double> rowHeights(LabelPart.Grid grid, double cap, double width) {
+    static List<Double> rowHeights(LabelPart.Grid grid, List<Double> widest, double cap, double width) {
         LabelBlocks scratch = new LabelBlocks(cap, Dots.DPI_300, new ArrayList<>());
-        List<Double> columns = scratch.columns(grid, width);
+        List<Double> columns = scratch.columns(grid, widest, width);
         List<Integer> plain = plain(grid);
         return grid.rows().stream()
                 .map(row -> scratch.row(row, columns, plain, 0, 0))
@@ -258,12 +258,9 @@ final class LabelBlocks {
     }
 
     /** Every column as wide as its widest cell, and one that takes or gives what is left. */
-    private List<Double> columns(LabelPart.Grid grid, double width) {
-        int count = grid.rows().get(0).size();
-        List<Double> widths = new ArrayList<>();
-        for (int column = 0; column < count; column++) {
-            widths.add(widest(grid, column));
-        }
+    private List<Double> columns(LabelPart.Grid grid, List<Double> widest, double width) {
+        int count = widest.size();
+        List<Double> widths = new ArrayList<>(widest);
         double others = IntStream.range(0, count)
                 .filter(column -> column != grid.wide())
                 .mapToDouble(widths::get)
@@ -277,16 +274,23 @@ final class LabelBlocks {
         return widths;
     }
 
-    private double widest(LabelPart.Grid grid, int column) {
-        double head = grid.head().isEmpty() ? 0 : widest(grid.head().get(column), Face.BOLD);
+    /** Width of the widest cell of each column of a table, its head with it, millimetres. */
+    static List<Double> widest(LabelPart.Grid grid, double cap) {
+        return IntStream.range(0, grid.rows().get(0).size())
+                .mapToObj(column -> widest(grid, column, cap))
+                .toList();
+    }
+
+    private static double widest(LabelPart.Grid grid, int column, double cap) {
+        double head = grid.head().isEmpty() ? 0 : widest(grid.head().get(column), Face.BOLD, cap);
         Face face = grid.firstStrong() && column == 0 ? Face.BOLD : Face.REGULAR;
         return grid.rows().stream()
-                        .mapToDouble(row -> widest(row.get(column), face))
+                        .mapToDouble(row -> widest(row.get(column), face, cap))
                         .reduce(head, Math::max)
                 + SLACK;
     }
 
-    private double widest(String cell, Face face) {
+    private static double widest(String cell, Face face, double cap) {
         return cell.lines().mapToDouble(line -> face.widthOf(line, cap)).max().orElse(0);
     }
 

@@ -42,8 +42,13 @@ sealed interface LabelPart {
      *
      * @param from index of the first row
      * @param to index after the last row
+     * @param widest width of the widest cell of each column of the whole table, as {@link LabelBlocks#widest} has it
      */
-    record Section(Grid whole, int from, int to) implements LabelPart {}
+    record Section(Grid whole, int from, int to, List<Double> widest) implements LabelPart {
+        public Section {
+            widest = List.copyOf(widest);
+        }
+    }
 
     /** A line to be written on by hand, with what goes there. */
     record Blank(String caption) implements LabelPart {}

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.quaybook.pack.labels.LabelSetter.Sized;
 import org.quaybook.render.Label;
+import org.quaybook.render.Lazy;
 
 /**
  * Makes several labels of a list that finds no room on one: numbered, all of one width, each with the head of the table
@@ -28,11 +29,14 @@ final class LabelParting {
     private final LabelDesign design;
     private final UnaryOperator<String> stamp;
     private final SignalLetters letters;
+    private final Lazy<List<Double>> widest;
 
     private LabelParting(LabelDesign design, UnaryOperator<String> stamp, SignalLetters letters) {
         this.design = design;
         this.stamp = stamp;
         this.letters = letters;
+        this.widest =
+                new Lazy<>(() -> LabelBlocks.widest(grid(), design.reading().cap()));
     }
 
     /**
@@ -87,7 +91,8 @@ final class LabelParting {
 
     /** In so few parts as there is room for at a width. */
     private Optional<List<Sized>> parts(LabelRoom room, double width, List<Integer> bundles) {
-        List<Double> heights = LabelBlocks.rowHeights(grid(), design.reading().cap(), LabelSetter.inside(width));
+        List<Double> heights =
+                LabelBlocks.rowHeights(grid(), widest.get(), design.reading().cap(), LabelSetter.inside(width));
         double between = LabelBlocks.betweenRows(design.reading().cap());
         for (int count = 2; count <= heights.size() / (count <= MOST ? LEAST_ROWS : FULL); count++) {
             List<Double> left = new ArrayList<>();
@@ -134,7 +139,7 @@ final class LabelParting {
         for (LabelPart part : design.parts()) {
             if (part instanceof LabelPart.Grid grid) {
                 before = false;
-                parts.add(new LabelPart.Section(grid, from, to));
+                parts.add(new LabelPart.Section(grid, from, to, widest.get()));
             } else if (before ? number == 1 : number == count) {
                 parts.add(part);
             }

@@ -53,12 +53,14 @@ final class MainsSide {
     private final Parts parts;
     private final Drawing drawing;
     private final Symbols symbols;
+    private final boolean railBeside;
 
     MainsSide(Subject subject, Parts parts, String id) {
         this.subject = subject;
         this.parts = parts;
         this.drawing = new Drawing(id, subject.look());
         this.symbols = new Symbols(drawing);
+        this.railBeside = !parts.groups(Source.SHORE).isEmpty();
     }
 
     /** The names of the symbols that it uses, once it is drawn. */
@@ -419,7 +421,6 @@ final class MainsSide {
     }
 
     private double labelWidth(double from) {
-        boolean railBeside = !parts.groups(Source.SHORE).isEmpty();
         return (railBeside ? RAIL - 8 : Drawing.WIDTH) - from;
     }
 
