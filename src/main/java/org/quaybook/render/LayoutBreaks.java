@@ -23,6 +23,7 @@ import org.xhtmlrenderer.layout.breaker.UrlAwareLineBreakIterator;
  *       is a quotation mark that does not break before a letter that follows it directly.
  *   <li>Between a number and its unit. The SI Brochure, 5.4.3 (from memory), has a space there; that it does not break is
  *       common practice, no source.
+ *   <li>Before the sign of a pole, as in “battery +”: common practice, no source.
  *   <li>Inside a telephone number, a code of groups joined by hyphens, a range, a grouped number or a date: common
  *       practice, no source.
  * </ul>
@@ -42,6 +43,7 @@ final class LayoutBreaks implements LineBreakingStrategy {
             new Together(DIGITS, "\\d ?" + UNIT),
             new Together(DIGITS, "\\d ?[×x] ?(?=\\d)."),
             new Together(DIGITS, "[+(]?\\d[\\d()]*(?:[ –-][\\d()]+)+"),
+            new Together("+−", "\\p{L} [+−](?![\\p{L}\\p{N}])"),
             new Together("-", "(?<![\\p{L}\\p{N}-])(?:[0-9A-Z]+-){2,}[0-9A-Z]+(?![\\p{L}\\p{N}-])"),
             new Together("12", "(?:\\d{1,2}\\.? (?:de )?)?\\p{L}{3,}\\.? (?:de |\\d{1,2}, )?" + YEAR));
 

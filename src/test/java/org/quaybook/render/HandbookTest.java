@@ -143,7 +143,8 @@ class HandbookTest {
                 "9 de junio de 2026",
                 "October 2, 2026",
                 "mars 2023",
-                "l’onduleur"
+                "l’onduleur",
+                "inverter −"
             })
     void endsNoLineInsideWhatIsReadAsOne(String whole) throws IOException {
         StringBuilder body = new StringBuilder();

@@ -148,6 +148,17 @@ class WorksheetTest {
                 .isFalse();
     }
 
+    /** A signature alone on a page would stand under nothing. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void isSignedWhereTheTestsAre(String demo) {
+        assertThat(demo(demo).pages())
+                .filteredOn(page -> page.contains("Tested by"))
+                .singleElement()
+                .asString()
+                .contains("Done by the owner in person", "Started the system");
+    }
+
     /** Nothing smaller than 7 points and nothing outside the margins. */
     @ParameterizedTest
     @FieldSource("org.quaybook.DemoJobs#ALL")
