@@ -33,6 +33,7 @@ public final class LaidOut {
     private final LayoutAgent agent;
     private final LayoutElements elements;
     private final float dotsPerPoint;
+    private LayoutStyles styles;
     private ITextRenderer renderer;
 
     /** Lays out a document, as {@link Handbook#layOut} says. */
@@ -48,6 +49,7 @@ public final class LaidOut {
         this.agent = new LayoutAgent(paper, DOTS_PER_PIXEL, resources, faults);
         this.dotsPerPoint = dotsPerPoint;
         this.elements = new LayoutElements(paper, agent, DOTS_PER_PIXEL, faults);
+        this.styles = new LayoutStyles(agent);
         this.renderer = renderer();
         LayoutLog.hear(faults, this::layOut);
     }
@@ -57,7 +59,7 @@ public final class LaidOut {
         ITextRenderer fresh = new ITextRenderer(
                 dotsPerPoint, DOTS_PER_PIXEL, paper, agent, new LayoutFonts(faults), elements, new LayoutText(faults));
         fresh.getSharedContext().setLineBreakingStrategy(new LayoutBreaks());
-        fresh.getSharedContext().setCss(new LayoutStyles(agent));
+        fresh.getSharedContext().setCss(styles);
         // Lengths of the style sheets are those of an unscaled page.
         fresh.getSharedContext().setDPI(POINTS_PER_INCH * DOTS_PER_POINT);
         return fresh;
@@ -68,6 +70,7 @@ public final class LaidOut {
         for (Set<Element> onNewPage = laidOut(); !onNewPage.isEmpty(); onNewPage = laidOut()) {
             onNewPage.forEach(element ->
                     element.setAttribute("style", element.getAttribute("style") + "; page-break-before: always"));
+            styles = new LayoutStyles(agent);
             renderer = renderer();
         }
     }
@@ -77,6 +80,7 @@ public final class LaidOut {
         renderer.setDocument(document, null, new LayoutLanguage());
         renderer.layout();
         faults.throwIfAny();
+        styles.keep();
         return TableBreaks.wanted(root(), pageBoxes());
     }
 

@@ -37,14 +37,24 @@ import org.xhtmlrenderer.layout.SharedContext;
  * <p>Two elements are of one kind when they have the same name and attributes and parents of one kind, unless a rule asked
  * the first one for its place among its neighbours. Of classes and identifiers only those count that a style sheet names.
  * Pages are printed: nothing is hovered over, and no style changes.
+ *
+ * <p>Documents with the same style sheets share what was found, if one thread lays them out one after another: what the engine keeps
+ * of a style sheet is not made for several threads.
  */
 final class LayoutStyles extends StyleReference {
+
+    /** Guides, cards, sheets and worksheets, on one paper or two. */
+    private static final int MOST_SHEETS = 8;
+
+    /** A pack finds a tenth of them; jobs differ in inline styles and sizes of drawings, and would add some each. */
+    private static final int MOST_KINDS = 20_000;
+
+    private static final ThreadLocal<Recent<Sheets>> LATELY = ThreadLocal.withInitial(() -> new Recent<>(MOST_SHEETS));
 
     private final LayoutAgent agent;
     private final Neighbours neighbours = new Neighbours();
     private final IdentityHashMap<Element, Kind> kinds = new IdentityHashMap<>();
-    private Kind root = new Kind();
-    private Selectors selectors = Selectors.of(List.of());
+    private Sheets sheets = new Sheets("", List.of(), Selectors.of(List.of()));
     private @Nullable Matcher matcher;
 
     LayoutStyles(LayoutAgent agent) {
@@ -54,6 +64,22 @@ final class LayoutStyles extends StyleReference {
 
     /** What a rule can ask an element for, apart from its neighbours. */
     private record Seen(@Nullable String namespace, String name, List<String> attributes) {}
+
+    /** Style sheets as they were read, and what was found by them. */
+    private static final class Sheets {
+
+        private final String texts;
+        private final List<Stylesheet> read;
+        private final Selectors selectors;
+        private final Kind root = new Kind();
+        private int kinds;
+
+        Sheets(String texts, List<Stylesheet> read, Selectors selectors) {
+            this.texts = texts;
+            this.read = read;
+            this.selectors = selectors;
+        }
+    }
 
     /** Elements that no rule tells apart. */
     private static final class Kind {
@@ -104,6 +130,8 @@ final class LayoutStyles extends StyleReference {
                         : switch (name) {
                             case "class" -> Stream.of(value.split("\\s+")).filter(named::contains);
                             case "id" -> Stream.of(value).filter(named::contains);
+                            // Where it leads says nothing, that it leads somewhere does.
+                            case "href" -> Stream.of("");
                             default -> Stream.of();
                         };
                 values.forEach(part -> {
@@ -176,16 +204,28 @@ final class LayoutStyles extends StyleReference {
                         language.getDefaultStylesheet().stream(), language.getStylesheets(document).stream())
                 .filter(info -> info.appliesToMedia(context.getMedia()))
                 .toList();
-        selectors = Selectors.of(used.stream()
+        List<String> texts = used.stream()
                 .map(info -> info.getContent().orElseGet(() -> agent.css(info.getUri())))
-                .toList());
-        List<Stylesheet> sheets = used.stream()
-                .map(reader::getStylesheet)
-                .filter(Objects::nonNull)
                 .toList();
-        matcher = new Matcher(neighbours, new Attributes(language, agent, nobody), reader, sheets, context.getMedia());
+        sheets = LATELY.get()
+                .take(String.join("\0", texts))
+                .orElseGet(() -> new Sheets(
+                        String.join("\0", texts),
+                        used.stream()
+                                .map(reader::getStylesheet)
+                                .filter(Objects::nonNull)
+                                .toList(),
+                        Selectors.of(texts)));
+        matcher = new Matcher(
+                neighbours, new Attributes(language, agent, nobody), reader, sheets.read, context.getMedia());
         kinds.clear();
-        root = new Kind();
+    }
+
+    /** What was found serves the next document, once this one is laid out without a fault: the next has to tell its own. */
+    void keep() {
+        if (sheets.kinds <= MOST_KINDS) {
+            LATELY.get().keep(sheets.texts, sheets);
+        }
     }
 
     private Matcher matcher() {
@@ -197,7 +237,7 @@ final class LayoutStyles extends StyleReference {
         if (known != null) {
             return known;
         }
-        Kind kind = find(element, element.getParentNode() instanceof Element parent ? kind(parent) : root);
+        Kind kind = find(element, element.getParentNode() instanceof Element parent ? kind(parent) : sheets.root);
         kinds.put(element, kind);
         return kind;
     }
@@ -206,7 +246,7 @@ final class LayoutStyles extends StyleReference {
         if (isInsideDrawing(element)) {
             return new Kind();
         }
-        Seen seen = selectors.seen(element);
+        Seen seen = sheets.selectors.seen(element);
         Optional<Kind> same = parent.children.get(seen);
         if (same != null && same.isPresent()) {
             return same.get();
@@ -214,6 +254,7 @@ final class LayoutStyles extends StyleReference {
         Kind kind = new Kind();
         neighbours.asked = false;
         kind.style = matcher().getCascadedStyle(element, false);
+        sheets.kinds++;
         parent.children.put(seen, neighbours.asked ? Optional.empty() : Optional.of(kind));
         return kind;
     }

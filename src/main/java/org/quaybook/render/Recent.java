@@ -37,6 +37,11 @@ final class Recent<T> {
         return Optional.ofNullable(made.get(text));
     }
 
+    /** What was made of a text, for one who may change it and keeps it again afterwards. */
+    synchronized Optional<T> take(String text) {
+        return Optional.ofNullable(made.remove(text));
+    }
+
     synchronized void keep(String text, T thing) {
         made.put(text, thing);
     }

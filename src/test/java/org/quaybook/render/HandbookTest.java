@@ -310,6 +310,10 @@ class HandbookTest {
             })
     void tellsWhatItWouldOtherwiseLeaveOut(String body, String rule) {
         assertThat(faults(body, Resources.none())).extracting(Diagnostic::rule).contains(rule);
+        assertThat(faults(body, Resources.none()))
+                .as("of the next document")
+                .extracting(Diagnostic::rule)
+                .contains(rule);
     }
 
     /** Drawings that would take more memory, time or stack than there is, each in less than a kilobyte or deep only. */

@@ -72,13 +72,33 @@ class LayoutStylesTest {
         assertThat(styles(String.join("\n", RULES))).hasSizeGreaterThan(25);
     }
 
+    /** What looks the same in one document does not in another whose elements stand or say otherwise. */
+    @Test
+    void documentsThatFollowEachOther() {
+        String css = String.join("\n", RULES);
+        List<String> bodies = List.of(
+                "<p><a>1</a><a href=\"#b\" id=\"b\">2</a></p>",
+                "<p>1</p><p class=\"a\">2</p>",
+                BODY,
+                "<p class=\"a\">2</p><p style=\"color: #020203\">3</p>",
+                "<p><a href=\"#b\" id=\"b\">2</a><a>1</a></p>");
+        for (String body : bodies) {
+            styles(css, body);
+        }
+        assertThat(styles(css, BODY)).isEqualTo(styles(css));
+    }
+
     /** The different styles, each of which was found for the elements that have it. */
     private static Set<String> styles(String css) {
+        return styles(css, BODY);
+    }
+
+    private static Set<String> styles(String css, String body) {
         Document document = Xml.parse(
                 "<html xmlns=\"http://www.w3.org/1999/xhtml\"><head><title>t</title><style>" + css.replace(">", "&gt;")
-                        + "</style></head><body>" + BODY + "</body></html>",
+                        + "</style></head><body>" + body + "</body></html>",
                 "test");
-        StyleReference ours = read(document, true);
+        LayoutStyles ours = (LayoutStyles) read(document, true);
         StyleReference engines = read(document, false);
         Set<String> styles = new HashSet<>();
         for (Element element : elements(document)) {
@@ -96,6 +116,7 @@ class LayoutStylesTest {
                 styles.add(found);
             }
         }
+        ours.keep();
         return styles;
     }
 
