@@ -41,6 +41,9 @@ public final class QrCode {
         }
     }
 
+    /** Labels, guides, sheets and cards of a job have the same address. */
+    private static final Recent<QrCode> LATELY = new Recent<>(64);
+
     /** A horizontal stretch of dark modules, counted from the top left module of the symbol. */
     record Bar(int x, int y, int length) {}
 
@@ -69,6 +72,10 @@ public final class QrCode {
         if (text.isEmpty()) {
             throw new IllegalArgumentException("an empty code");
         }
+        return LATELY.of(least.name() + text, unknown -> made(text, least));
+    }
+
+    private static QrCode made(String text, Level least) {
         QrCode smallest = encode(text, least)
                 .orElseThrow(() -> RenderException.of(
                         Place.NOWHERE, null, RenderMessage.QR_TOO_LONG, text.length(), least.name()));
