@@ -38,6 +38,7 @@ enum Typeface {
 
     private static final short UNASKED = 0;
     private static final short MISSING = -1;
+    private static final int LACKING = -1;
 
     private final String family;
     private final int weight;
@@ -163,12 +164,20 @@ enum Typeface {
     }
 
     boolean hasAll(String text) {
+        return units(text) != LACKING;
+    }
+
+    /** Width of a text in thousandths of the size; {@link #LACKING} if this font lacks one of its characters. */
+    private int units(String text) {
+        int units = 0;
         for (int i = 0; i < text.length(); i++) {
-            if (advance(text.charAt(i)) == MISSING) {
-                return false;
+            short advance = advance(text.charAt(i));
+            if (advance == MISSING) {
+                return LACKING;
             }
+            units += advance - 1;
         }
-        return true;
+        return units;
     }
 
     /** The font for what this one lacks. */
@@ -181,11 +190,7 @@ enum Typeface {
 
         /** Width in the unit of the size. */
         double width(double size) {
-            int units = 0;
-            for (int i = 0; i < text.length(); i++) {
-                units += typeface.advance(text.charAt(i)) - 1;
-            }
-            return units / UNITS * size;
+            return typeface.units(text) / UNITS * size;
         }
 
         /** How far its tallest letter reaches above the baseline, in the unit of the size. */
@@ -255,8 +260,9 @@ enum Typeface {
 
     /** The sum of the runs' widths, in the unit of the size; a character that no font has counts as nothing. */
     double width(String text, double size) {
-        if (hasAll(text)) {
-            return new Run(this, text).width(size);
+        int units = units(text);
+        if (units != LACKING) {
+            return units / UNITS * size;
         }
         return runs(text).orElse(List.of()).stream()
                 .mapToDouble(run -> run.width(size))
