@@ -113,7 +113,7 @@ final class BankChecks {
         }
         Optional<Voltage> cutOut = Given.maybe(protection.cutOut());
         Voltage inverter = figures.inverter().cutOut().value();
-        if (cutOut.isPresent() && inverter.compareTo(cutOut.get()) < 0) {
+        if (cutOut.isPresent() && inverter.compareTo(cutOut.get()) <= 0) {
             findings.add(
                     Severity.FORBIDS,
                     Check.PROTECTION_CUT_OUT,

@@ -11,6 +11,7 @@ import org.quaybook.figures.DayFigures;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
 import org.quaybook.figures.Formula;
+import org.quaybook.figures.FuseFigures;
 import org.quaybook.figures.GeneratorFigures;
 import org.quaybook.figures.RechargeFigures;
 import org.quaybook.figures.ReturnFigures;
@@ -22,6 +23,7 @@ import org.quaybook.job.Charging;
 import org.quaybook.job.Generator;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
+import org.quaybook.job.Route;
 import org.quaybook.job.Shore;
 import org.quaybook.job.Source;
 import org.quaybook.quantity.ClockTime;
@@ -76,31 +78,90 @@ final class ChargeChecks {
         return charging.name() == null ? charging.kind() : charging.name();
     }
 
-    /** Insulation nobody has written is taken at the least that the tables hold everywhere. */
+    /**
+     * Insulation nobody has written is taken at the least that the tables hold everywhere; an alternator's cable of which
+     * nobody has written where it runs is in the engine space.
+     */
     private void cable(Charging charging, Rulebook rules) {
-        Optional<Current> current = Given.maybe(charging.current());
+        Current gives = most(charging);
         Optional<Conductor> cable = Given.maybe(charging.cable());
-        if (current.isEmpty()
-                || cable.isEmpty()
-                || !rules.ampacity().sizes().contains(cable.get().size())) {
+        if (cable.isEmpty() || !rules.ampacity().sizes().contains(cable.get().size())) {
             return;
         }
-        Temperature insulation =
-                rules.conductors() == ConductorSize.Series.AWG ? LEAST_INSULATION_AWG : LEAST_INSULATION;
-        Current allowed = rules.ampacity()
-                .base(cable.get().size(), insulation)
-                .value()
-                .times(cable.get().parallel());
-        if (current.get().compareTo(allowed) > 0) {
+        Optional<Route> route = Given.maybe(charging.route());
+        boolean hot = route.map(Route.ENGINE_SPACE::equals).orElse(charging.kind() == ChargeKind.ALTERNATOR);
+        Current elsewhere = allowed(charging, cable.get(), false, rules);
+        Current allowed = allowed(charging, cable.get(), hot, rules);
+        if (gives.compareTo(allowed) > 0) {
+            boolean sure = route.isPresent() || gives.compareTo(elsewhere) > 0;
             findings.add(
-                    Severity.FORBIDS,
-                    Check.CHARGE_CABLE,
+                    sure ? Severity.FORBIDS : Severity.DECIDE,
+                    sure ? Check.CHARGE_CABLE : Check.CHARGE_CABLE_ENGINE,
                     charging.place(),
                     name(charging),
-                    Stated.asGiven(current.get()),
+                    Stated.asGiven(gives),
                     cable.get(),
                     Stated.down(allowed));
         }
+        fuse(charging, cable.get(), allowed, rules);
+    }
+
+    private static Current allowed(Charging charging, Conductor cable, boolean engineSpace, Rulebook rules) {
+        Temperature insulation = Given.maybe(charging.insulation())
+                .orElse(rules.conductors() == ConductorSize.Series.AWG ? LEAST_INSULATION_AWG : LEAST_INSULATION);
+        return rules.ampacity()
+                .base(cable.size(), insulation)
+                .value()
+                .times(cable.parallel()
+                        * rules.ampacity().spaceFactor(insulation, engineSpace).value());
+    }
+
+    /** The bank feeds a fault in this cable from its own end, whatever the charger at the other end does. */
+    private void fuse(Charging charging, Conductor cable, Current allowed, Rulebook rules) {
+        Optional<FuseFigures> fuse = figures.fuses().stream()
+                .filter(it -> it.fuse() != null && it.fuse().id().equals(charging.fuse()))
+                .findFirst();
+        if (fuse.isEmpty()) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.CHARGE_FUSE,
+                    charging.place(),
+                    name(charging),
+                    cable,
+                    figures.bank().shortCircuit().stated(),
+                    Stated.down(allowed));
+            return;
+        }
+        Optional<Current> rating = fuse.get().rating().map(Figure::value);
+        Current most = allowed.times(
+                rules.fuseOverAmpacity(figures.bank().system().value()).value().fraction());
+        if (rating.filter(it -> it.compareTo(most) > 0).isPresent()) {
+            findings.add(
+                    Severity.FORBIDS,
+                    Check.CHARGE_FUSE_LARGE,
+                    charging.place(),
+                    fuse.get().id(),
+                    Stated.asGiven(rating.get()),
+                    name(charging),
+                    cable,
+                    Stated.down(most));
+        }
+        Current least = most(charging).dividedBy(rules.fuseLoad().value().fraction());
+        if (rating.filter(it -> it.compareTo(least) < 0).isPresent()) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.CHARGE_FUSE_SMALL,
+                    charging.place(),
+                    fuse.get().id(),
+                    Stated.asGiven(rating.get()),
+                    name(charging),
+                    Stated.up(most(charging)),
+                    Stated.up(least));
+        }
+    }
+
+    private Current most(Charging charging) {
+        return ChargingAtOnce.given(charging, figures.bank().nominal().value());
     }
 
     private void cold(Charging charging) {
@@ -124,21 +185,24 @@ final class ChargeChecks {
         }
     }
 
+    /** One whose current is not written gives all that it can. */
     private void alternator(Charging charging) {
-        Optional<Current> gives = Given.maybe(charging.current());
+        if (charging.kind() != ChargeKind.ALTERNATOR
+                || !BankFigures.isLithium(job.bank())
+                || Given.isYes(charging.temperatureSensor())) {
+            return;
+        }
+        Current gives = most(charging);
         Optional<Current> rated = Given.maybe(charging.rated());
-        if (charging.kind() == ChargeKind.ALTERNATOR
-                && BankFigures.isLithium(job.bank())
-                && !Given.isYes(charging.temperatureSensor())
-                && gives.isPresent()
-                && rated.isPresent()
-                && gives.get().ratioTo(rated.get()) > ALTERNATOR_SHARE) {
+        if (rated.isEmpty()) {
+            findings.add(Severity.DECIDE, Check.ALTERNATOR_UNKNOWN, charging.place(), name(charging));
+        } else if (gives.ratioTo(rated.get()) > ALTERNATOR_SHARE) {
             findings.add(
                     Severity.DECIDE,
                     Check.ALTERNATOR_HEAT,
                     charging.place(),
                     name(charging),
-                    Stated.up(gives.get()),
+                    Stated.up(gives),
                     Stated.asGiven(rated.get()),
                     Stated.down(rated.get().times(ALTERNATOR_SHARE)));
         }

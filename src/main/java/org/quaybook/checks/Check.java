@@ -65,6 +65,10 @@ public enum Check implements MessageKey {
             "alternator-heat",
             "common practice: at most 60 % of its rating without a temperature sensor",
             Standing.COMMON_PRACTICE),
+    ALTERNATOR_UNKNOWN(
+            "alternator-unknown",
+            "common practice: at most 60 % of its rating without a temperature sensor",
+            Standing.COMMON_PRACTICE),
     CHARGER_BEATEN("charger-beaten", "Kirchhoff’s current law", Standing.SEEN),
     CHARGE_COLD(
             "charge-cold",
@@ -74,6 +78,14 @@ public enum Check implements MessageKey {
             "charge-cable",
             "rulebook: ampacity table, insulation of 70 °C or, by the American rules, 75 °C",
             Standing.FROM_MEMORY),
+    CHARGE_CABLE_ENGINE(
+            "charge-cable-engine", "rulebook: ampacity table and its factor for engine spaces", Standing.FROM_MEMORY),
+    CHARGE_FUSE(
+            "charge-fuse",
+            "ISO 13297; ABYC E-11: over-current protection at every source of a conductor, the bank included",
+            Standing.FROM_MEMORY),
+    CHARGE_FUSE_LARGE("charge-fuse-large", "ISO 13297:2020 13.1.5; 33 CFR 183.455(c)", Standing.SEEN),
+    CHARGE_FUSE_SMALL("charge-fuse-small", "80 % loading rule", Standing.SEEN),
     CHARGE_CURRENT("charge-current", "usual charge limit of the chemistry, or the maker’s", Standing.FROM_MEMORY),
     BLOCKS_MIXED(
             "blocks-mixed",
@@ -98,6 +110,7 @@ public enum Check implements MessageKey {
     VENT_FAN("vent-fan", "IEC 62485-2", Standing.SEEN),
     VENT_PLACES("vent-places", "IEC 62485-2: one opening low, one high", Standing.FROM_MEMORY),
     VENT_INSIDE("vent-inside", "IEC 62485-2: to the open air", Standing.FROM_MEMORY),
+    VENT_OUTSIDE_UNKNOWN("vent-outside-unknown", "IEC 62485-2: to the open air", Standing.FROM_MEMORY),
     VENTILATION_UNKNOWN("ventilation-unknown", "IEC 62485-2", Standing.SEEN),
     RCD_MISSING("rcd-missing", "IEC 60364-4-41 415.1", Standing.SEEN),
     RCD_MISSING_SHORE("rcd-missing-shore", "IEC 60364-4-41 415.1; IEC 60364-7-709", Standing.SEEN),
@@ -166,6 +179,18 @@ public enum Check implements MessageKey {
     IGNITION_UNKNOWN("ignition-unknown", "33 CFR 183.410; ISO 8846", Standing.FROM_MEMORY),
     ISOLATOR_MISSING("isolator-missing", "ISO 13297 (battery isolator)", Standing.FROM_MEMORY),
     ISOLATOR_TOOL("isolator-tool", "common practice: reachable without tools", Standing.COMMON_PRACTICE),
+    ISOLATOR_RATING(
+            "isolator-rating",
+            "ISO 13297; ABYC E-11: a battery switch bears the largest lasting current that passes it",
+            Standing.FROM_MEMORY),
+    ISOLATOR_RATING_UNKNOWN(
+            "isolator-rating-unknown",
+            "ISO 13297; ABYC E-11: a battery switch bears the largest lasting current that passes it",
+            Standing.FROM_MEMORY),
+    GENERATOR_PASS_THROUGH(
+            "generator-pass-through",
+            "ABYC E-11, A-31: the changeover is protected at its rating",
+            Standing.FROM_MEMORY),
     PASS_THROUGH("pass-through", "ABYC E-11, A-31: the changeover is protected at its rating", Standing.FROM_MEMORY),
     GALVANIC_ISOLATOR(
             "galvanic-isolator",

@@ -10,6 +10,7 @@ import org.quaybook.job.Cable;
 import org.quaybook.job.ChangeoverKind;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.CraftKind;
+import org.quaybook.job.Generator;
 import org.quaybook.job.Given;
 import org.quaybook.job.Inverter;
 import org.quaybook.job.Job;
@@ -63,6 +64,9 @@ final class FittingChecks {
         checks.inverter(job.inverter());
         if (job.shore() != null) {
             checks.shore(job.shore());
+        }
+        if (job.generator() != null) {
+            checks.generator(job.generator());
         }
     }
 
@@ -151,13 +155,40 @@ final class FittingChecks {
         }
     }
 
-    private void shore(Shore shore) {
-        boolean automatic = job.inverter().changeover() != null
+    private boolean automatic() {
+        return job.inverter().changeover() != null
                 && job.inverter().changeover().kind().value() == ChangeoverKind.AUTOMATIC;
+    }
+
+    /** Without a breaker of its own on the way it can give the changeover all its power. */
+    private void generator(Generator generator) {
+        Optional<Current> carries = Given.maybe(job.inverter().passThrough());
+        Optional<Current> breaker = Given.maybe(generator.breaker());
+        Optional<Current> comes = breaker.or(() -> generator
+                .power()
+                .known()
+                .flatMap(power -> job.inverter().output().voltage().known().map(power::at)));
+        if (automatic()
+                && carries.isPresent()
+                && comes.isPresent()
+                && comes.get().compareTo(carries.get()) > 0) {
+            findings.add(
+                    breaker.isPresent() ? Severity.FORBIDS : Severity.DECIDE,
+                    Check.GENERATOR_PASS_THROUGH,
+                    generator.place(),
+                    Stated.up(comes.get()),
+                    Stated.asGiven(carries.get()));
+        }
+    }
+
+    private void shore(Shore shore) {
         Optional<Current> carries = Given.maybe(job.inverter().passThrough());
         Optional<Current> comes =
                 Given.maybe(shore.breaker()).or(() -> shore.inlet().known());
-        if (automatic && carries.isPresent() && comes.isPresent() && comes.get().compareTo(carries.get()) > 0) {
+        if (automatic()
+                && carries.isPresent()
+                && comes.isPresent()
+                && comes.get().compareTo(carries.get()) > 0) {
             findings.add(
                     Severity.FORBIDS,
                     Check.PASS_THROUGH,

@@ -65,15 +65,22 @@ final class LoadChecks {
             checks.microwave(appliance.appliance());
             checks.heating(appliance);
             checks.neutralToCase(appliance.appliance());
+            Optional<GroupFigures> withLeftOn = figures.withLeftOn(appliance);
+            withLeftOn.filter(it -> appliance.runs()).ifPresent(checks::together);
             checks.wish(
                     appliance.appliance().place(),
-                    appliance.appliance().name(),
-                    appliance.verdict(),
-                    appliance.running());
+                    withLeftOn
+                            .<Object>map(GroupFigures::names)
+                            .orElse(appliance.appliance().name()),
+                    withLeftOn.map(GroupFigures::verdict).orElse(appliance.verdict()),
+                    withLeftOn.map(GroupFigures::running).orElse(appliance.running()));
         }
         for (GroupFigures group : figures.groups()) {
             checks.together(group);
-            checks.wish(group.group().place(), group.names(), group.verdict(), group.running());
+            Optional<GroupFigures> withLeftOn = figures.withLeftOn(group);
+            withLeftOn.filter(it -> group.runs()).ifPresent(checks::together);
+            GroupFigures whole = withLeftOn.orElse(group);
+            checks.wish(group.group().place(), whole.names(), whole.verdict(), whole.running());
         }
         checks.derating();
         checks.absence();

@@ -7,11 +7,14 @@ import org.quaybook.figures.Figures;
 import org.quaybook.figures.SupplyFigures;
 import org.quaybook.figures.SupplyFigures.RunFigures;
 import org.quaybook.figures.Tables;
+import org.quaybook.job.FuseRole;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
 import org.quaybook.job.Job;
 import org.quaybook.quantity.Conductor;
+import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Stated;
 import org.quaybook.reference.Rulebook;
 
 /** The DC path: what the conductors bear and drop, and whether it can be made dead. */
@@ -51,6 +54,34 @@ final class SupplyChecks {
                     supply.allowedDrop().stated());
         }
         isolators(job, findings);
+        job.isolators().forEach(isolator -> rating(isolator, job, figures, findings));
+    }
+
+    /** What the inverter draws at most, and the branches that it switches beside, can flow at once. */
+    private static void rating(Isolator isolator, Job job, Figures figures, Findings findings) {
+        boolean feedsInverter = isolator.isolates().contains("bank")
+                || job.cables().stream().anyMatch(cable -> isolator.isolates().contains(cable.id()));
+        if (!feedsInverter) {
+            return;
+        }
+        Current most = figures.fuses().stream()
+                .filter(fuse ->
+                        fuse.role() == FuseRole.BRANCH && isolator.isolates().contains(fuse.id()))
+                .map(fuse -> fuse.load().value())
+                .reduce(figures.inverter().worstCurrent().value(), Current::plus);
+        Optional<Current> bears = Given.maybe(isolator.rating());
+        if (bears.isEmpty()) {
+            findings.add(
+                    Severity.NOTE, Check.ISOLATOR_RATING_UNKNOWN, isolator.place(), isolator.id(), Stated.up(most));
+        } else if (bears.get().compareTo(most) < 0) {
+            findings.add(
+                    Severity.FORBIDS,
+                    Check.ISOLATOR_RATING,
+                    isolator.place(),
+                    isolator.id(),
+                    Stated.asGiven(bears.get()),
+                    Stated.up(most));
+        }
     }
 
     /** The least conductor that does, and in brackets that of the other series of sizes. */

@@ -45,6 +45,8 @@ final class VentChecks {
         }
         if (Given.isNo(vent.outside())) {
             findings.add(vented ? Severity.FORBIDS : Severity.DECIDE, Check.VENT_INSIDE, vent.place());
+        } else if (vented && !Given.isYes(vent.outside()) && vent.leadsTo() == null) {
+            findings.add(Severity.DECIDE, Check.VENT_OUTSIDE_UNKNOWN, vent.place());
         }
     }
 

@@ -59,11 +59,18 @@ public record BankCharging(Figure<Voltage> voltage, Figure<Current> limit, Figur
         double rate = figures.battery().maxChargeRate();
         return book.enter(
                 "bank.charge-limit",
-                new Current(rate * figures.capacity().value().ampereHours()),
+                atRate(rate, figures),
                 Rounding.DOWN,
                 Formula.CHARGE_RATE,
                 Input.usual("r", rate, figures.battery().citation()),
-                Input.of("C", figures.capacity()));
+                Input.of("C", figures.capacity()),
+                Input.of("u", figures.unevenness()));
+    }
+
+    private static Current atRate(double rate, BankFigures figures) {
+        return new Current(rate
+                * figures.capacity().value().ampereHours()
+                / figures.unevenness().value().fraction());
     }
 
     private static Figure<Current> coldLimit(Bank bank, BankFigures figures, Figure<Current> limit, FigureBook book) {
@@ -84,19 +91,36 @@ public record BankCharging(Figure<Voltage> voltage, Figure<Current> limit, Figur
                             ? Input.of("T₀", protection.chargeAbove())
                             : Input.usual("T₀", least, figures.battery().citation()));
         }
-        boolean makersLimit = Given.maybe(bank.chargeLimit()).isPresent();
-        if (rate.isEmpty() || makersLimit) {
-            return book.enter(
-                    "bank.charge-limit-cold", limit.value(), Rounding.DOWN, Formula.AS_WARM, Input.of("I", limit));
+        Optional<Current> inTheCold = Given.maybe(bank.chargeLimitCold())
+                .map(block -> block.dividedBy(figures.worstShare().value().fraction()));
+        if (bank.chargeLimitCold() != null && inTheCold.isPresent()) {
+            boolean warmIsLess = limit.value().compareTo(inTheCold.get()) <= 0;
+            return warmIsLess
+                    ? asWarm(limit, book)
+                    : book.enter(
+                            "bank.charge-limit-cold",
+                            inTheCold.get(),
+                            Rounding.DOWN,
+                            Formula.CHARGE_LIMIT,
+                            Input.of("I₁", bank.chargeLimitCold()),
+                            Input.of("a", figures.worstShare()));
         }
-        Charge capacity = figures.capacity().value();
+        if (rate.isEmpty() || limit.value().compareTo(atRate(rate.get().value(), figures)) <= 0) {
+            return asWarm(limit, book);
+        }
         return book.enter(
                 "bank.charge-limit-cold",
-                new Current(rate.get().value() * capacity.ampereHours()),
+                atRate(rate.get().value(), figures),
                 Rounding.DOWN,
                 Formula.CHARGE_RATE,
                 Input.of("r", rate.get()),
-                Input.of("C", figures.capacity()));
+                Input.of("C", figures.capacity()),
+                Input.of("u", figures.unevenness()));
+    }
+
+    private static Figure<Current> asWarm(Figure<Current> limit, FigureBook book) {
+        return book.enter(
+                "bank.charge-limit-cold", limit.value(), Rounding.DOWN, Formula.AS_WARM, Input.of("I", limit));
     }
 
     /** What the bank takes, warm. */

@@ -3,13 +3,17 @@ package org.quaybook.figures;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Charging;
 import org.quaybook.job.Given;
+import org.quaybook.job.Source;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Voltage;
 
-/** The sources that can charge a bank at once. At the berth the engine rests, under way the shore lead is off. */
+/**
+ * The sources that can charge a bank at once. At the berth the engine rests, under way the shore lead is off,
+ * but a generator may run. */
 public final class ChargingAtOnce {
 
     private final List<Charging> sources;
@@ -26,8 +30,8 @@ public final class ChargingAtOnce {
 
     /** The most that they give together: the larger of both sums. */
     public Current most() {
-        Current atBerth = sum(sources, ChargeKind.ALTERNATOR);
-        Current underWay = sum(sources, ChargeKind.SHORE_CHARGER);
+        Current atBerth = sum(source -> source.kind() != ChargeKind.ALTERNATOR);
+        Current underWay = sum(source -> !MainsCharger.fedBy(source, Source.SHORE));
         return atBerth.compareTo(underWay) > 0 ? atBerth : underWay;
     }
 
@@ -40,10 +44,10 @@ public final class ChargingAtOnce {
         List<Charging> off = new ArrayList<>();
         Comparator<Charging> engineLast = Comparator.comparing(source -> source.kind() == ChargeKind.ALTERNATOR);
         for (Charging source : sources.stream()
-                .sorted(engineLast.thenComparing(this::given, Comparator.reverseOrder()))
+                .sorted(engineLast.thenComparing(it -> given(it, nominal), Comparator.reverseOrder()))
                 .toList()) {
             if (new ChargingAtOnce(left, nominal).most().compareTo(limit) > 0
-                    && given(source).amperes() > 0) {
+                    && given(source, nominal).amperes() > 0) {
                 left.remove(source);
                 off.add(source);
             }
@@ -51,16 +55,20 @@ public final class ChargingAtOnce {
         return List.copyOf(off);
     }
 
-    private Current sum(List<Charging> of, ChargeKind without) {
-        return of.stream()
-                .filter(source -> source.kind() != without)
-                .map(this::given)
+    private Current sum(Predicate<Charging> runs) {
+        return sources.stream()
+                .filter(runs)
+                .map(source -> given(source, nominal))
                 .reduce(new Current(0), Current::plus);
     }
 
-    /** Panels without a stated current give their peak power at the bank's nominal voltage: the most that reaches it. */
-    private Current given(Charging source) {
+    /**
+     * The most that a source gives: what is written, else of an alternator its rating and of panels their peak power at the
+     * bank's nominal voltage; 0 if none of these is written.
+     */
+    public static Current given(Charging source, Voltage nominal) {
         return Given.maybe(source.current())
+                .or(() -> Given.maybe(source.rated()).filter(it -> source.kind() == ChargeKind.ALTERNATOR))
                 .or(() -> Given.maybe(source.peak()).map(peak -> peak.at(nominal)))
                 .orElse(new Current(0));
     }

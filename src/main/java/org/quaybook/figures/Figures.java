@@ -19,6 +19,7 @@ import org.quaybook.reference.NotInTable;
  *
  * @param pairs every two appliances; none where there are too many
  * @param room what takes the place of the pairs of too many appliances
+ * @param withLeftOn what the job wishes a time for and what somebody depends on, each with all that stays on beside it
  * @param protectionPeak short-time current of the bank at which the protection of its hardest worked string may open;
  *     empty where the job does not state it
  * @param all every figure in the order it was reached
@@ -36,6 +37,7 @@ public record Figures(
         List<TogetherFigures> pairs,
         Optional<RoomFigures> room,
         List<GroupFigures> groups,
+        List<GroupFigures> withLeftOn,
         Optional<Figure<Current>> protectionPeak,
         AbsenceFigures absence,
         Optional<VentFigures> vent,
@@ -56,6 +58,7 @@ public record Figures(
         appliances = List.copyOf(appliances);
         pairs = List.copyOf(pairs);
         groups = List.copyOf(groups);
+        withLeftOn = List.copyOf(withLeftOn);
         charging = List.copyOf(charging);
         chargingTogether = List.copyOf(chargingTogether);
         all = List.copyOf(all);
@@ -70,6 +73,21 @@ public record Figures(
         public Outcome {
             problems = List.copyOf(problems);
         }
+    }
+
+    /** An appliance that a time is wished for or somebody depends on, with what stays on; empty if nothing else does. */
+    public Optional<GroupFigures> withLeftOn(ApplianceFigures appliance) {
+        return withLeftOn(appliance.key());
+    }
+
+    /** A group that a time is wished for, with what stays on; empty if nothing else does. */
+    public Optional<GroupFigures> withLeftOn(GroupFigures group) {
+        return withLeftOn(group.key());
+    }
+
+    private Optional<GroupFigures> withLeftOn(String key) {
+        String wanted = GroupFigures.withLeftOn(key);
+        return withLeftOn.stream().filter(it -> it.key().equals(wanted)).findFirst();
     }
 
     /** Calculates a job. */
@@ -130,6 +148,7 @@ public record Figures(
                 TogetherFigures.pairs(appliances, bank, inverter, supply, book),
                 RoomFigures.of(appliances, bank, inverter, supply, book),
                 groups,
+                GroupFigures.withLeftOn(system, appliances, groups),
                 protectionPeak(job, bank, book),
                 absence,
                 VentFigures.of(bank, book),

@@ -110,7 +110,7 @@ public enum Formula {
     VENTILATION("ventilation", Standing.SEEN),
     OPENING("A = 28 · Q", "ventilation", Standing.SEEN),
     CHARGE_LIMIT("I = I₁ / a", "charge-share", Standing.SEEN),
-    CHARGE_RATE("I = r · C", "charge-rate", Standing.FROM_MEMORY),
+    CHARGE_RATE("I = r · C / u", "charge-rate", Standing.FROM_MEMORY),
     AS_WARM("= I", "as-warm", Standing.COMMON_PRACTICE),
     TOO_COLD("lithium-cold", Standing.FROM_MEMORY),
     SUM_OF_CURRENTS("Σ I", "kirchhoff-current", Standing.SEEN),

@@ -2,12 +2,17 @@ package org.quaybook.figures;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.Place;
 import org.quaybook.figures.ApplianceFigures.Verdict;
+import org.quaybook.job.Given;
 import org.quaybook.job.Together;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Rounding;
+import org.quaybook.quantity.TimeSpan;
 
 /**
  * Appliances that the owner wants to run at the same time.
@@ -63,6 +68,66 @@ public record GroupFigures(
             }
         }
         return List.copyOf(groups);
+    }
+
+    /**
+     * What a wished time is judged by, and what somebody depends on: that appliance or group with all that stays on beside
+     * it. None where nothing else stays on.
+     */
+    static List<GroupFigures> withLeftOn(
+            RunSystem system, List<ApplianceFigures> appliances, List<GroupFigures> groups) {
+        List<GroupFigures> all = new ArrayList<>();
+        for (ApplianceFigures it : appliances) {
+            if (it.appliance().isReliedOn() || it.appliance().wishedTime() != null) {
+                withLeftOn(
+                                system,
+                                List.of(it),
+                                appliances,
+                                it.appliance().wishedTime(),
+                                it.appliance().place(),
+                                withLeftOn(it.key()))
+                        .ifPresent(all::add);
+            }
+        }
+        for (GroupFigures it : groups) {
+            if (it.group().wishedTime() != null) {
+                withLeftOn(
+                                system,
+                                it.members(),
+                                appliances,
+                                it.group().wishedTime(),
+                                it.group().place(),
+                                withLeftOn(it.key()))
+                        .ifPresent(all::add);
+            }
+        }
+        return all;
+    }
+
+    /** The key of what stays on beside the appliance or the group of a key. */
+    static String withLeftOn(String key) {
+        return "together." + key.replace('.', '-') + "-and-left-on";
+    }
+
+    private static Optional<GroupFigures> withLeftOn(
+            RunSystem system,
+            List<ApplianceFigures> of,
+            List<ApplianceFigures> appliances,
+            @Nullable Given<TimeSpan> wished,
+            Place place,
+            String key) {
+        List<ApplianceFigures> members = Stream.concat(
+                        of.stream(),
+                        appliances.stream()
+                                .filter(it -> Given.isYes(it.appliance().leftOn()))
+                                .filter(it ->
+                                        of.stream().noneMatch(one -> one.key().equals(it.key()))))
+                .toList();
+        if (members.size() == of.size()) {
+            return Optional.empty();
+        }
+        List<String> names = members.stream().map(it -> it.appliance().name()).toList();
+        return Optional.of(group(system, new Together(names, wished, place), members, key));
     }
 
     private static GroupFigures group(RunSystem system, Together group, List<ApplianceFigures> members, String key) {

@@ -73,4 +73,9 @@ public record Appliance(
     public Appliance {
         at = List.copyOf(at);
     }
+
+    /** Whether somebody depends on it: as the job says, or because it is a medical device. */
+    public boolean isReliedOn() {
+        return Given.isYes(mustNotFail) || kind == LoadKind.MEDICAL;
+    }
 }

@@ -44,9 +44,13 @@ public record Bank(
 
         @Means("limits of the batteries' own protection (BMS), each block") @Nullable Protection protection,
 
-        @Means("most charge current that the maker allows each block")
+        @Means("most charge current that the maker allows each block, warm")
         @Within(least = "0.1 A", most = "2000 A")
         @Nullable Given<Current> chargeLimit,
+
+        @Means("the same at the lowest usual temperature of the bank; the table's rate when not written")
+        @Within(least = "0.1 A", most = "2000 A")
+        @Nullable Given<Current> chargeLimitCold,
 
         @Means(
                 value = "what always draws on the bank, however everything is switched: battery monitor, switched-off"

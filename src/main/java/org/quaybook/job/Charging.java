@@ -7,6 +7,7 @@ import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Temperature;
 import org.quaybook.quantity.TimeSpan;
 
 /** Something that charges the bank. */
@@ -21,6 +22,17 @@ public record Charging(
         @Nullable Given<Current> current,
 
         @Means(value = "conductor between it and the bank", example = "16 mm2") @Nullable Given<Conductor> cable,
+
+        @Means("temperature rating of that conductor's insulation; the least of the rulebook's tables when not written")
+        @Within(least = "70 °C", most = "200 °C")
+        @Nullable Given<Temperature> insulation,
+
+        @Means("warmest space that conductor runs through; of an alternator the engine space when not written")
+        @Nullable Given<Route> route,
+
+        @Means(value = "id of the fuse that protects that conductor at its end by the bank", example = "F2")
+        @RefersTo(Thing.FUSE)
+        @Nullable String fuse,
 
         @Means("peak power of solar panels") @Within(least = "1 W", most = "100 kW") @Nullable Given<Power> peak,
 

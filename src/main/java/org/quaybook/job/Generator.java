@@ -2,6 +2,7 @@ package org.quaybook.job;
 
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
+import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
 
 /** An AC generator. */
@@ -11,6 +12,8 @@ public record Generator(
         Given<Power> power,
 
         @Means("short-time power and for how long; no more than the continuous power when not written") @Nullable ShortTime shortTime,
+
+        @Means("breaker between it and the inverter's input") @Within(least = "1 A", most = "500 A") @Nullable Given<Current> breaker,
 
         @Means("where its neutral is tied to earth") @Nullable Given<NeutralBond> neutralBond,
 

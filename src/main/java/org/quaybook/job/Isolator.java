@@ -3,6 +3,7 @@ package org.quaybook.job;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
+import org.quaybook.quantity.Current;
 
 /** A switch that makes something dead. */
 @Means("A switch that makes something dead.")
@@ -18,6 +19,11 @@ public record Isolator(
         String name,
 
         @Means("its place") @Longest(Longest.PLACE) String where,
+
+        @Means(value = "current that it bears all the time", example = "300 A")
+        @Within(least = "1 A", most = "3000 A")
+        @Nullable Given<Current> rating,
+
         @Means("which side of a lid or door") @Nullable Given<Side> side,
 
         @Means("whether it can be reached without tools") @Nullable Given<Boolean> toolFree,

@@ -32,8 +32,16 @@ public final class SurveyFields {
             Changeover.class);
 
     /** What follows from other values where the job file leaves it out, or matters to few installations. */
-    private static final Set<String> USUAL =
-            Set.of("shore.voltage", "cable.alike", "cable.pole", "fuse.role", "fuse.conductor", "fuse.load");
+    private static final Set<String> USUAL = Set.of(
+            "shore.voltage",
+            "cable.alike",
+            "cable.pole",
+            "fuse.role",
+            "fuse.conductor",
+            "fuse.load",
+            "bank.charge-limit-cold",
+            "charging.insulation",
+            "charging.route");
 
     private static final Set<Provenance> DOUBTFUL = Set.of(Provenance.NOT_SEEN, Provenance.TOLD, Provenance.ASSUMED);
 

@@ -159,11 +159,7 @@ final class Equipment {
 
     /** Whether somebody depends on what the inverter feeds. */
     boolean mustNotFail() {
-        return job.appliances().stream().anyMatch(Equipment::mustNotFail);
-    }
-
-    static boolean mustNotFail(Appliance appliance) {
-        return Given.isYes(appliance.mustNotFail()) || appliance.kind() == LoadKind.MEDICAL;
+        return job.appliances().stream().anyMatch(Appliance::isReliedOn);
     }
 
     boolean heats() {

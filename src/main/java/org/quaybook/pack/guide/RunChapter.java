@@ -12,6 +12,7 @@ import org.quaybook.figures.BankFigures;
 import org.quaybook.figures.DayFigures;
 import org.quaybook.figures.DayFigures.Season;
 import org.quaybook.figures.Figure;
+import org.quaybook.figures.GroupFigures;
 import org.quaybook.figures.InverterFigures;
 import org.quaybook.job.Given;
 import org.quaybook.job.SearchMode;
@@ -190,14 +191,25 @@ final class RunChapter {
     private List<String> mustNotFail() {
         Lines lines = brief.lines("run.must");
         for (ApplianceFigures it : brief.figures().appliances()) {
-            if (Equipment.mustNotFail(it.appliance())) {
+            if (it.appliance().isReliedOn()) {
                 String name = it.appliance().name();
-                if (it.runs() && it.verdict() != Verdict.NOT_WHEN_WORN) {
+                Optional<GroupFigures> withLeftOn = brief.figures().withLeftOn(it);
+                if (it.verdict() != Verdict.RUNS) {
+                    lines.say("none", name);
+                } else if (withLeftOn.isEmpty()) {
                     lines.say("plan", name, brief.say(it.wornTime()));
                 } else {
-                    lines.say("none", name);
+                    GroupFigures all = withLeftOn.get();
+                    List<String> others = all.names().subList(1, all.names().size());
+                    if (all.verdict() == Verdict.RUNS) {
+                        lines.say("plan.left-on", name, brief.say(all.running().wornTime()), others);
+                    } else {
+                        lines.say("none.left-on", name, others);
+                    }
                 }
-                it.running()
+                withLeftOn
+                        .map(GroupFigures::running)
+                        .orElse(it.running())
                         .wish()
                         .ifPresent(wish -> lines.say(
                                 wish.granted() ? "granted" : wish.grantedNow() ? "granted-now" : "not-granted",

@@ -44,6 +44,7 @@ final class FigureNames {
         this.words = words;
         figures.appliances().forEach(it -> things.put(it.key(), it.appliance().name()));
         figures.groups().forEach(it -> things.put(it.key(), words.list(it.names())));
+        figures.withLeftOn().forEach(it -> things.put(it.key(), words.list(it.names())));
         figures.pairs()
                 .forEach(it -> things.put(
                         it.key(),

@@ -44,6 +44,29 @@ class GuideAdviceTest {
         return String.valueOf(row.get(key));
     }
 
+    /** A night on the breathing machine is told with the refrigerator that stays on beside it, not as if that were off. */
+    @Test
+    void theTimeOfWhatMustNotFailCountsWhatStaysOn() {
+        String fridge = "\n  - { name: Refrigerator, power: 90 W, average: 45 W, kind: motor, left-on: yes }";
+        Briefing brief = brief(DemoJob.changed("long-way-round", Map.of("appliances:", fridge)));
+        ApplianceFigures machine = brief.figures().appliances().stream()
+                .filter(it -> it.appliance().isReliedOn())
+                .findFirst()
+                .orElseThrow();
+        var beside = brief.figures().withLeftOn(machine).orElseThrow();
+        double worn = beside.running().wornTime().value().hours();
+        assertThat(worn).isLessThan(machine.wornTime().value().hours());
+        // 60 W and 45 W in the mean out of the usable part of an old and cold battery (conservation of energy).
+        double usable = brief.figures().bank().capacityWorn().value().ampereHours() * 0.85 * 13.6;
+        assertThat(worn).isLessThan(usable / (60 + 45));
+        List<String> must = list(new RunChapter(brief).facts(), "mustNotFail");
+        assertThat(must.get(0))
+                .isEqualTo("Breathing machine: plan on "
+                        + brief.say(beside.running().wornTime())
+                        + " from full, with what stays on beside it: Refrigerator.");
+        assertThat(String.join(" ", must)).doesNotContain("nothing else running");
+    }
+
     /** Somebody who touches a live part stays in danger until the last source is off. */
     @ParameterizedTest
     @FieldSource("org.quaybook.DemoJobs#ALL")
