@@ -53,4 +53,9 @@ public record Fuse(
     public Fuse {
         protects = List.copyOf(protects);
     }
+
+    /** Whether it feeds something besides the inverter. */
+    public boolean isBranch() {
+        return Given.maybe(role).filter(FuseRole.BRANCH::equals).isPresent();
+    }
 }

@@ -40,4 +40,13 @@ public record Isolator(
     public Isolator {
         isolates = List.copyOf(isolates);
     }
+
+    /**
+     * Whether it switches something on the way from the bank to the inverter: a cable, a main or a string fuse. The switch
+     * of a branch does not: with the windlass or the bilge pump off the bank feeds all the rest.
+     */
+    public boolean isOnTheWay(List<Cable> cables, List<Fuse> fuses) {
+        return cables.stream().anyMatch(cable -> isolates.contains(cable.id()))
+                || fuses.stream().anyMatch(fuse -> !fuse.isBranch() && isolates.contains(fuse.id()));
+    }
 }

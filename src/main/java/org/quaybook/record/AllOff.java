@@ -6,13 +6,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.quaybook.job.Cable;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Charging;
-import org.quaybook.job.Fuse;
 import org.quaybook.job.Isolator;
 import org.quaybook.job.Job;
 import org.quaybook.text.Words;
@@ -90,15 +87,8 @@ final class AllOff {
 
     /** A switch in the DC cables between bank and inverter is one that takes the bank off. */
     private boolean isolates(Isolator isolator, String source) {
-        Set<String> dcPath = source.equals(BANK) ? dcPath() : Set.of();
-        return isolator.isolates().stream().anyMatch(what -> what.equals(source) || dcPath.contains(what));
-    }
-
-    private Set<String> dcPath() {
-        return Stream.concat(
-                        job.cables().stream().map(Cable::id),
-                        job.fuses().stream().map(Fuse::id))
-                .collect(Collectors.toSet());
+        return isolator.isolates().contains(source)
+                || (source.equals(BANK) && isolator.isOnTheWay(job.cables(), job.fuses()));
     }
 
     /** What to do, in order: {@code do} is the sentence, {@code id} the name on the switch or empty, {@code where} its place. */

@@ -302,7 +302,7 @@ class RecordSiteTest {
 
         assertThat(page.texts("//section[@id='all-off']/ol/li"))
                 .containsExactly(
-                        "Stop the generator lean-to, 6 m from the cabin, open on two sides",
+                        "Stop the generator and keep it from starting by itself lean-to, 6 m from the cabin, open on two sides",
                         "S3 Generator switch: off lean-to",
                         "S2 Solar switch: off shed, under the eaves",
                         "S1 Battery switch: off shed, beside the chest");
@@ -335,7 +335,9 @@ class RecordSiteTest {
                 "persimmon-tug", folder, Map.of("rcds:", "generator: { power: 3 kW, where: fore deck }\n\nrcds:"));
 
         assertThat(demo.page().texts("//section[@id='all-off']/ol/li"))
-                .containsSubsequence("Stop the generator fore deck", "S1 Battery switch: off deckhouse step");
+                .containsSubsequence(
+                        "Stop the generator and keep it from starting by itself fore deck",
+                        "S1 Battery switch: off deckhouse step");
         assertThat(demo.page().text())
                 .contains("4 sources: battery bank, shore power, generator and Engine alternator");
     }

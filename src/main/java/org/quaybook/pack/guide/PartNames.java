@@ -68,10 +68,8 @@ final class PartNames {
     }
 
     private boolean cutsBattery(Isolator isolator) {
-        return isolator.isolates().stream()
-                .anyMatch(what -> BATTERY_SIDE.contains(what)
-                        || job.cables().stream().anyMatch(cable -> cable.id().equals(what))
-                        || job.fuses().stream().anyMatch(fuse -> fuse.id().equals(what)));
+        return isolator.isolates().stream().anyMatch(BATTERY_SIDE::contains)
+                || isolator.isOnTheWay(job.cables(), job.fuses());
     }
 
     /** Switches with their tags and places. */

@@ -1,13 +1,9 @@
 package org.quaybook.pack.labels;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
-import org.quaybook.job.Cable;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Charging;
-import org.quaybook.job.Fuse;
 import org.quaybook.job.Isolator;
 import org.quaybook.job.Job;
 import org.quaybook.record.EnergySource;
@@ -50,16 +46,19 @@ record LabelSource(EnergySource kind, List<Isolator> isolators) {
     }
 
     private static List<Isolator> isolators(EnergySource kind, Job job) {
-        Set<String> names = new HashSet<>();
-        if (kind == EnergySource.BATTERY) {
-            names.addAll(List.of("bank", "inverter"));
-            job.cables().stream().map(Cable::id).forEach(names::add);
-            job.fuses().stream().map(Fuse::id).forEach(names::add);
-        } else {
-            names.add(kind.id());
-        }
         return job.isolators().stream()
-                .filter(isolator -> isolator.isolates().stream().anyMatch(names::contains))
+                .filter(isolator ->
+                        kind == EnergySource.BATTERY ? partsBattery(isolator, job) : isolates(isolator, kind.id()))
                 .toList();
+    }
+
+    private static boolean partsBattery(Isolator isolator, Job job) {
+        return isolates(isolator, "bank")
+                || isolates(isolator, "inverter")
+                || isolator.isOnTheWay(job.cables(), job.fuses());
+    }
+
+    private static boolean isolates(Isolator isolator, String what) {
+        return isolator.isolates().contains(what);
     }
 }

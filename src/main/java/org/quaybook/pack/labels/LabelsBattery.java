@@ -7,8 +7,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.quaybook.figures.BankFigures;
+import org.quaybook.figures.FuseFigures;
 import org.quaybook.job.AcCircuit;
 import org.quaybook.job.Bank;
+import org.quaybook.job.FuseRole;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
 import org.quaybook.quantity.Stated;
@@ -116,11 +118,12 @@ final class LabelsBattery {
 
     private LabelDesign isolator(Isolator isolator) {
         List<LabelSource> live = facts.sources().stream()
-                .filter(source -> !source.isolators().contains(isolator))
+                .filter(source -> !source.isolators().contains(isolator)
+                        || (source.kind() == EnergySource.BATTERY && leavesStrings(isolator)))
                 .toList();
         List<LabelPart> parts = new ArrayList<>();
         parts.add(LabelPart.plain(facts.say("isolator.off", facts.words().list(isolated(isolator)))));
-        if (partsBattery(isolator)) {
+        if (partsBattery(isolator) && !leavesStrings(isolator)) {
             parts.add(LabelPart.plain(facts.say("isolator.no-battery")));
         }
         if (!live.isEmpty()) {
@@ -134,6 +137,23 @@ final class LabelsBattery {
                         LabelReading.PANEL,
                         facts.name(isolator))
                 .with(parts);
+    }
+
+    /** Whether it switches strings alone, so that others still feed the inverter. */
+    private boolean leavesStrings(Isolator isolator) {
+        List<String> strings = facts.figures().fuses().stream()
+                .filter(fuse -> fuse.role() == FuseRole.STRING)
+                .map(FuseFigures::id)
+                .toList();
+        long cut = isolator.isolates().stream().filter(strings::contains).count();
+        boolean moreThanStrings = isolator.isolates().contains("bank")
+                || isolator.isolates().contains("inverter")
+                || isolator.isOnTheWay(
+                        facts.job().cables(),
+                        facts.job().fuses().stream()
+                                .filter(fuse -> !strings.contains(fuse.id()))
+                                .toList());
+        return !moreThanStrings && cut < bank.sharing().shares().size();
     }
 
     private boolean partsBattery(Isolator isolator) {

@@ -44,6 +44,24 @@ class GuideAdviceTest {
         return String.valueOf(row.get(key));
     }
 
+    /** Who leaves or flees turns off the battery's switches, not the bilge pump. Common practice, no source. */
+    @Test
+    void theSwitchOfABranchIsNoBatterySwitch() {
+        Briefing brief = brief(DemoJob.changed(
+                "lantern-moth",
+                Map.of(
+                        "fuses:",
+                        "\n  - { id: F2, role: branch, feeds: Bilge pump, conductor: 4 mm2, load: 6 A, rating: 10 A }",
+                        "isolators:",
+                        "\n  - { id: S3, name: Bilge pump switch, where: helm, isolates: [F2] }")));
+        assertThat(String.join(" ", new EmergencyOff(brief).steps()))
+                .contains("S1")
+                .doesNotContain("S3");
+        assertThat(String.valueOf(new QuickCard(brief, CardDetail.FULL).facts()))
+                .contains("S1")
+                .doesNotContain("S3");
+    }
+
     /** A night on the breathing machine is told with the refrigerator that stays on beside it, not as if that were off. */
     @Test
     void theTimeOfWhatMustNotFailCountsWhatStaysOn() {

@@ -77,6 +77,41 @@ class LabelsTest {
         return job.words().word(figure.stated());
     }
 
+    /** With a branch off the battery feeds the inverter and all the rest (Kirchhoff's laws). */
+    @Test
+    void theSwitchOfABranchLeavesTheBatteryLive() {
+        DemoJob job = DemoJob.changed(
+                LITHIUM,
+                folder,
+                "spare: taped inside the board door }",
+                "spare: taped inside the board door }\n"
+                        + "  - { id: F2, role: branch, feeds: Bilge pump, conductor: 4 mm2, load: 6 A, rating: 10 A }",
+                "isolates: [shore] }",
+                "isolates: [shore] }\n" + "  - { id: S3, name: Bilge pump switch, where: helm, isolates: [F2] }");
+        assertThat(text(job.design("isolator-S3")))
+                .doesNotContain("gets no battery power")
+                .containsPattern("Still live then: .*battery");
+        assertThat(text(job.design("isolator-S1"))).contains("gets no battery power");
+        assertThat(text(job.design("sources"))).contains("S1").doesNotContain("S3");
+    }
+
+    /** One of three strings off leaves two that feed the inverter. */
+    @Test
+    void theSwitchOfAStringLeavesTheOthersLive() {
+        DemoJob job = DemoJob.changed(
+                LITHIUM,
+                folder,
+                "spare: taped inside the board door }",
+                "spare: taped inside the board door }\n"
+                        + "  - { id: F2, role: string, conductor: 70 mm2, rating: 125 A, distance: 100 mm }",
+                "isolates: [shore] }",
+                "isolates: [shore] }\n  - { id: S3, name: String switch, where: stern locker, isolates: [F2] }");
+        assertThat(text(job.design("isolator-S3")))
+                .doesNotContain("gets no battery power")
+                .containsPattern("Still live then: .*battery");
+        assertThat(text(job.design("sources"))).contains("S3");
+    }
+
     /** Off at the inverter, a circuit behind its changeover stays live from whatever that brings. */
     @ParameterizedTest
     @CsvSource(
