@@ -12,6 +12,7 @@ import org.quaybook.job.Bank;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
 import org.quaybook.job.Protection;
+import org.quaybook.quantity.Charge;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Resistance;
@@ -47,6 +48,8 @@ final class BankChecks {
         if (protection != null) {
             checks.protection(protection);
         }
+        checks.dischargeRate(protection);
+        checks.reserve();
         checks.terminals();
     }
 
@@ -95,7 +98,7 @@ final class BankChecks {
     }
 
     private void protection(Protection protection) {
-        Current worst = figures.inverter().worstCurrent().value();
+        Current worst = figures.mostDrawn();
         Optional<Current> limit = Given.maybe(protection.discharge());
         if (limit.isPresent()) {
             Current block = worst.times(figures.bank().sharing().worst().fraction());
@@ -120,6 +123,41 @@ final class BankChecks {
                     place(protection.cutOut()),
                     Stated.asGiven(inverter),
                     Stated.asGiven(cutOut.get()));
+        }
+    }
+
+    /** A lithium battery whose protection nobody has written opens at some current all the same, and without an alarm. */
+    private void dischargeRate(@Nullable Protection protection) {
+        boolean known =
+                protection != null && Given.maybe(protection.discharge()).isPresent();
+        BankFigures it = figures.bank();
+        if (known || it.battery().leadAcid()) {
+            return;
+        }
+        Current block = figures.mostDrawn().times(it.sharing().worst().fraction());
+        Charge capacity = bank.block().capacity().known().orElseThrow();
+        Current usual = new Current(it.battery().maxDischargeRate() * capacity.ampereHours());
+        if (block.compareTo(usual) > 0) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.DISCHARGE_RATE,
+                    bank.place(),
+                    Stated.up(block),
+                    Stated.down(usual),
+                    Stated.asGiven(capacity));
+        }
+    }
+
+    private void reserve() {
+        BankFigures it = figures.bank();
+        Ratio usual = new Ratio(1 - it.battery().usualDepth().fraction());
+        if (it.battery().leadAcid() && it.reserve().value().compareTo(usual) < 0) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.RESERVE_LOW,
+                    bank.reserve().place(),
+                    it.reserve().stated(),
+                    Stated.asGiven(usual));
         }
     }
 

@@ -98,6 +98,10 @@ public enum Check implements MessageKey {
             Standing.COMMON_PRACTICE),
     PROTECTION_CURRENT(
             "protection-current", "common practice: 80 % of the protection’s limit", Standing.COMMON_PRACTICE),
+    DISCHARGE_RATE(
+            "discharge-rate", "table of batteries: largest usual lasting discharge current", Standing.FROM_MEMORY),
+    RESERVE_LOW(
+            "reserve-low", "common practice: lead-acid is not run below half of its charge", Standing.COMMON_PRACTICE),
     PROTECTION_PEAK(
             "protection-peak", "short-time limit of the protection; Kirchhoff’s current law", Standing.COMPUTED),
     PROTECTION_CUT_OUT(

@@ -345,7 +345,8 @@ final class LoadChecks {
                 && changeover.kind().value() == ChangeoverKind.AUTOMATIC
                 && Given.maybe(changeover.whenShoreFails()).orElse(WhenShoreFails.TAKE_OVER)
                         == WhenShoreFails.TAKE_OVER;
-        boolean alwaysOn = job.shore() == null;
+        boolean alwaysOn =
+                job.shore() == null || (changeover != null && changeover.kind().value() == ChangeoverKind.NONE);
         if (!(takesOver || alwaysOn) || figures.absence().leftOn().isEmpty()) {
             return;
         }

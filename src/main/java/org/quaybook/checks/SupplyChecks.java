@@ -53,7 +53,7 @@ final class SupplyChecks {
                     figures.inverter().worstCurrent().stated(),
                     supply.allowedDrop().stated());
         }
-        isolators(job, findings);
+        isolators(job, figures, findings);
         job.isolators().forEach(isolator -> rating(isolator, job, figures, findings));
     }
 
@@ -65,8 +65,9 @@ final class SupplyChecks {
             return;
         }
         Current most = figures.fuses().stream()
-                .filter(fuse ->
-                        fuse.role() == FuseRole.BRANCH && isolator.isolates().contains(fuse.id()))
+                .filter(fuse -> fuse.role() == FuseRole.BRANCH
+                        && figures.draws(fuse)
+                        && isolator.isolates().contains(fuse.id()))
                 .map(fuse -> fuse.load().value())
                 .reduce(figures.inverter().worstCurrent().value(), Current::plus);
         Optional<Current> bears = Given.maybe(isolator.rating());
@@ -132,9 +133,15 @@ final class SupplyChecks {
         }
     }
 
-    private static void isolators(Job job, Findings findings) {
+    /** In the positive, where the poles are known: with the minus open the plus stays live everywhere. */
+    private static void isolators(Job job, Figures figures, Findings findings) {
+        List<String> way = figures.supply().runs().stream()
+                .filter(RunFigures::positive)
+                .map(run -> run.cable().id())
+                .toList();
         Optional<Isolator> battery = job.isolators().stream()
                 .filter(isolator -> job.cables().stream()
+                        .filter(cable -> way.isEmpty() || way.contains(cable.id()))
                         .anyMatch(cable -> isolator.isolates().contains(cable.id())))
                 .findFirst();
         if (battery.isEmpty()) {

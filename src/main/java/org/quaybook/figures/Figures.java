@@ -7,6 +7,7 @@ import org.quaybook.calc.DayPlan;
 import org.quaybook.calc.Limits;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.diag.Severity;
+import org.quaybook.job.FuseRole;
 import org.quaybook.job.Job;
 import org.quaybook.job.Protection;
 import org.quaybook.quantity.Current;
@@ -75,6 +76,22 @@ public record Figures(
         }
     }
 
+    /**
+     * The most that the bank gives for long: the inverter at full output and its cut-out, and every branch with its largest
+     * lasting current. The fuse of a charger carries what flows in.
+     */
+    public Current mostDrawn() {
+        return fuses.stream()
+                .filter(fuse -> fuse.role() == FuseRole.BRANCH && draws(fuse))
+                .map(fuse -> fuse.load().value())
+                .reduce(inverter.worstCurrent().value(), Current::plus);
+    }
+
+    /** Whether a fuse is none of a charger's. */
+    public boolean draws(FuseFigures fuse) {
+        return charging.stream().noneMatch(it -> fuse.id().equals(it.charging().fuse()));
+    }
+
     /** An appliance that a time is wished for or somebody depends on, with what stays on; empty if nothing else does. */
     public Optional<GroupFigures> withLeftOn(ApplianceFigures appliance) {
         return withLeftOn(appliance.key());
@@ -111,7 +128,7 @@ public record Figures(
         InverterFigures inverter = InverterFigures.of(job.inverter(), bank, tables, book);
         SupplyFigures supply = SupplyFigures.of(job.cables(), bank, inverter, tables, book);
         FaultFigures fault = FaultFigures.of(job.bank(), bank, tables, book);
-        List<FuseFigures> fuses = FuseFigures.of(job.fuses(), bank, fault, inverter, supply, tables, book);
+        List<FuseFigures> fuses = FuseFigures.of(job, bank, fault, inverter, supply, tables, book);
         List<SelectivityFigures> selectivity = SelectivityFigures.of(fuses, bank, tables, book);
         AcFigures ac = new AcReckoning(job, inverter, tables, book).figures();
         List<EarthFigures> earths = EarthFigures.of(job, bank, supply, ac, tables, book);

@@ -70,7 +70,7 @@ public enum Formula {
     HIGHEST_VOLTAGE("charging-voltage", Standing.FROM_MEMORY),
     MUST_INTERRUPT("I ≥ E / (R + r · L)", "short-behind-fuse", Standing.SEEN),
     STRING_FAULT("string-fault", Standing.SEEN),
-    STRING_LOAD("I = I_load · share", "kirchhoff-current", Standing.SEEN),
+    STRING_LOAD("I = (I_load + Σ I_b) · share", "kirchhoff-current", Standing.SEEN),
     SELECTIVITY("(a / share) / b", "ratio-of-ratings", Standing.COMPUTED),
     INTERRUPTING("table-of-fuses", Standing.FROM_MEMORY),
     INVERTER_FAULT("I = 2 · P / U", "inverter-fault", Standing.FROM_MEMORY),

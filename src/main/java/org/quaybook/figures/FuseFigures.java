@@ -11,6 +11,7 @@ import org.quaybook.job.Fuse;
 import org.quaybook.job.FuseFamily;
 import org.quaybook.job.FuseRole;
 import org.quaybook.job.Given;
+import org.quaybook.job.Job;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Length;
 import org.quaybook.quantity.Ratio;
@@ -56,18 +57,27 @@ public record FuseFigures(
 
     /** The fuses of the job, and the main fuse to propose when it has none. */
     static List<FuseFigures> of(
-            List<Fuse> fuses,
+            Job job,
             BankFigures bank,
             FaultFigures fault,
             InverterFigures inverter,
             SupplyFigures supply,
             Tables tables,
             FigureBook book) {
+        List<Fuse> fuses = job.fuses();
+        List<Given<Current>> branches = fuses.stream()
+                .filter(Fuse::isBranch)
+                .filter(fuse ->
+                        job.charging().stream().noneMatch(it -> fuse.id().equals(it.fuse())))
+                .flatMap(fuse -> Stream.ofNullable(fuse.load()))
+                .filter(load -> load.value() != null)
+                .toList();
         Set<String> guarded =
                 fuses.stream().flatMap(fuse -> fuse.protects().stream()).collect(Collectors.toUnmodifiableSet());
         Stream<@Nullable Fuse> all =
                 hasMain(fuses, supply) ? fuses.stream() : Stream.concat(Stream.of((Fuse) null), fuses.stream());
-        return all.map(fuse -> new FuseReckoning(fuse, guarded, bank, fault, inverter, supply, tables, book).figures())
+        return all.map(fuse -> new FuseReckoning(fuse, branches, guarded, bank, fault, inverter, supply, tables, book)
+                        .figures())
                 .toList();
     }
 

@@ -1,5 +1,6 @@
 package org.quaybook.figures;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -35,6 +36,7 @@ final class FuseReckoning {
 
     private final @Nullable Fuse fuse;
     private final FuseRole role;
+    private final List<Given<Current>> branches;
     private final Set<String> guarded;
     private final String key;
     private final BankFigures bank;
@@ -46,6 +48,7 @@ final class FuseReckoning {
 
     FuseReckoning(
             @Nullable Fuse fuse,
+            List<Given<Current>> branches,
             Set<String> guarded,
             BankFigures bank,
             FaultFigures fault,
@@ -55,6 +58,7 @@ final class FuseReckoning {
             FigureBook book) {
         this.fuse = fuse;
         this.role = FuseFigures.roleOf(fuse);
+        this.branches = List.copyOf(branches);
         this.guarded = guarded;
         this.key = "fuse." + (fuse == null ? FuseFigures.MISSING : fuse.id());
         this.bank = bank;
@@ -135,13 +139,18 @@ final class FuseReckoning {
     private Figure<Current> load() {
         Figure<Current> worst = inverter.worstCurrent();
         if (role == FuseRole.STRING) {
+            List<Input> inputs = new ArrayList<>(List.of(Input.of("I_load", worst)));
+            branches.forEach(branch -> inputs.add(Input.of("I_b", branch)));
+            inputs.add(Input.of("share", bank.worstShare()));
             return book.enter(
                     key + ".load",
-                    worst.value().times(bank.worstShare().value().fraction()),
+                    branches.stream()
+                            .map(BankFigures::seen)
+                            .reduce(worst.value(), Current::plus)
+                            .times(bank.worstShare().value().fraction()),
                     Rounding.UP,
                     Formula.STRING_LOAD,
-                    Input.of("I_load", worst),
-                    Input.of("share", bank.worstShare()));
+                    inputs);
         }
         return role == FuseRole.BRANCH ? book.stated(key + ".load", stated("load", fuse().load())) : worst;
     }

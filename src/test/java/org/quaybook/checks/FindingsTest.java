@@ -253,6 +253,18 @@ class FindingsTest {
                 change(Check.SUPPLY_DROP, FORBIDS, VENTED, "length: 2.2 m", "length: 80 m"),
                 change(Check.ISOLATOR_MISSING, FORBIDS, LITHIUM, "isolates: [B1]", "isolates: [shore]"),
                 change(Check.ISOLATOR_TOOL, FORBIDS, VENTED, "tool-free: yes", "tool-free: no"),
+                // 56 A and more for a third of 166 A, 83 A and more beside a branch of 80 A; 80 % of 100 A are 80 A.
+                new Case(Check.PROTECTION_CURRENT, DECIDE, besideBranch("load: 80 A"), besideBranch("load: 40 A")),
+                // The plus stays live behind an open minus.
+                change(Check.ISOLATOR_MISSING, FORBIDS, LITHIUM, "isolates: [B1]", "isolates: [B2]"),
+                // 166 A for a third of the strings each, and more for the hardest worked.
+                new Case(
+                        Check.DISCHARGE_RATE,
+                        DECIDE,
+                        ChangedDemo.of(
+                                LITHIUM, "    discharge: 150 A (plate)\n", "", "capacity: 230 Ah", "capacity: 50 Ah"),
+                        ChangedDemo.of(LITHIUM, "capacity: 230 Ah", "capacity: 50 Ah")),
+                change(Check.RESERVE_LOW, DECIDE, GLASS_MAT, "reserve: 50 %", "reserve: 40 %"),
                 // The inverter of the barge draws up to 166 A.
                 change(Check.ISOLATOR_RATING, FORBIDS, LITHIUM, "rating: 200 A", "rating: 150 A"),
                 new Case(
@@ -407,6 +419,17 @@ class FindingsTest {
                         LITHIUM,
                         "power: 240 W (measured), kind: motor, start: 4",
                         "power: 1.8 kW (measured), kind: heating, start: 1"),
+                // Circuits that shore power never feeds hang on the battery, whatever is plugged in.
+                change(
+                        Check.HEATING_LEFT_ON,
+                        FORBIDS,
+                        LITHIUM,
+                        "power: 240 W (measured), kind: motor, start: 4",
+                        "power: 1.8 kW (measured), kind: heating, start: 1",
+                        "kind: automatic",
+                        "kind: none",
+                        "    time: 15 ms\n    when-shore-fails: take-over\n",
+                        ""),
                 change(Check.WAVE_MODIFIED, DECIDE, LITHIUM, "wave: sine", "wave: modified"),
                 change(Check.EFFICIENCIES_DISAGREE, NOTE, LITHIUM, "idle: 18 W", "idle: 300 W"),
                 new Case(
@@ -451,6 +474,17 @@ class FindingsTest {
     /** A running time wished for the heat gun. */
     private static ChangedDemo wished(String time) {
         return ChangedDemo.of(GLASS_MAT, "power: 700 W (plate),", "power: 700 W (plate), wished-time: " + time + ",");
+    }
+
+    private static ChangedDemo besideBranch(String load) {
+        return ChangedDemo.of(
+                LITHIUM,
+                "discharge: 150 A",
+                "discharge: 100 A",
+                "spare: taped inside the board door }",
+                "spare: taped inside the board door }\n"
+                        + "  - { id: F2, role: branch, feeds: Windlass, conductor: 35 mm2, " + load
+                        + ", rating: 115 A, interrupting: 20 kA, distance: 100 mm }");
     }
 
     /** The barge's alternator with a cable of its own, and a fuse for it at the bank. */

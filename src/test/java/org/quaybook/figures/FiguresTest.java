@@ -361,6 +361,13 @@ class FiguresTest {
                 .isCloseTo(job.value("bank.short-circuit") * 2 / 3, within(1e-9));
         assertThat(job.value("selectivity.F2-F1.ratio"))
                 .isCloseTo(110 / job.value("bank.worst-share") / 125, within(1e-9));
+        ChangedDemo besideBranch = ChangedDemo.of(GLASS_MAT, "fuses:\n", """
+                fuses:
+                  - { id: F2, protects: [], role: string, conductor: 25 mm2, family: class-t, rating: 110 A }
+                  - { id: F3, role: branch, conductor: 16 mm2, load: 60 A, rating: 80 A }
+                """);
+        assertThat(besideBranch.value("fuse.F2.load"))
+                .isCloseTo((job.value("inverter.worst-current") + 60) * job.value("bank.worst-share"), within(1e-9));
     }
 
     /** What the job leaves open is taken on the safe side. */
