@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.ApplianceFigures.Verdict;
+import org.quaybook.figures.GroupFigures;
 import org.quaybook.job.Socket;
 import org.quaybook.quantity.Ratio;
 
@@ -70,10 +71,7 @@ final class LabelsUse {
         List<String> lines = new ArrayList<>();
         lines.add(facts.say(
                 "appliance.use", facts.given(figures.appliance().perUse()).orElse(""), share));
-        lines.add(
-                figures.verdict() == Verdict.NOT_WHEN_WORN
-                        ? facts.say("appliance.not-worn")
-                        : facts.say("appliance.most", facts.say(figures.wornTime())));
+        lines.add(figures.verdict() == Verdict.NOT_WHEN_WORN ? facts.say("appliance.not-worn") : planOn(figures));
         Ratio reserve = facts.figures().bank().reserve().value();
         if (figures.alarmBelow().isEmpty()) {
             lines.add(facts.say("appliance.always-alarms"));
@@ -82,5 +80,17 @@ final class LabelsUse {
                     facts.say("appliance.alarm", facts.say(figures.alarmBelow().get())));
         }
         return List.of(LabelPart.plain(lines.toArray(String[]::new)));
+    }
+
+    /** What somebody depends on, or wished a time for, is not alone: what stays on draws beside it. */
+    private String planOn(ApplianceFigures figures) {
+        Optional<GroupFigures> withLeftOn = facts.figures().withLeftOn(figures);
+        if (withLeftOn.isEmpty()) {
+            return facts.say("appliance.most", facts.say(figures.wornTime()));
+        }
+        GroupFigures all = withLeftOn.get();
+        return all.verdict() == Verdict.RUNS
+                ? facts.say("appliance.most.left-on", facts.say(all.running().wornTime()))
+                : facts.say("appliance.none.left-on");
     }
 }

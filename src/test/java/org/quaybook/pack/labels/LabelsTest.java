@@ -525,6 +525,40 @@ class LabelsTest {
         return Math.max(0, across) * Math.max(0, down);
     }
 
+    /** Whoever depends on an appliance reads the time that is left beside what stays on, the same as in the guide. */
+    @Test
+    void stickerOfWhatMustNotFailCountsWhatStaysOn() {
+        DemoJob alone = DemoJob.demo("long-way-round");
+        String machine = "  - { name: Breathing machine,";
+        DemoJob beside = DemoJob.changed(
+                "long-way-round",
+                folder,
+                machine,
+                "  - { name: Fridge, power: 90 W (plate), average: 40 W (measured), kind: motor, left-on: yes }\n"
+                        + machine);
+        var appliances = beside.assessment().figures().appliances();
+        var figures = appliances.get(appliances.size() - 1);
+        String shorter = say(
+                beside,
+                beside.assessment()
+                        .figures()
+                        .withLeftOn(figures)
+                        .orElseThrow()
+                        .running()
+                        .wornTime());
+        assertThat(text(alone.design("appliance-" + (appliances.size() - 1)))).contains(say(alone, figures.wornTime()));
+        assertThat(text(beside.design("appliance-" + appliances.size())))
+                .contains(shorter, "stays on")
+                .doesNotContain(say(beside, figures.wornTime()));
+        DemoJob tooMuch = DemoJob.changed(
+                "long-way-round",
+                folder,
+                machine,
+                "  - { name: Fridge, power: 1580 W (plate), average: 40 W (measured), kind: motor, left-on: yes }\n"
+                        + machine);
+        assertThat(text(tooMuch.design("appliance-" + appliances.size()))).contains("Do not count on it");
+    }
+
     /** What one use takes, and that what cannot run says so. */
     @Test
     void stickersOfAppliances() {
