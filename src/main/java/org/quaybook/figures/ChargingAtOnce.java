@@ -13,7 +13,8 @@ import org.quaybook.quantity.Voltage;
 
 /**
  * The sources that can charge a bank at once. At the berth the engine rests, under way the shore lead is off,
- * but a generator may run. */
+ * but a generator may run.
+ */
 public final class ChargingAtOnce {
 
     private final List<Charging> sources;

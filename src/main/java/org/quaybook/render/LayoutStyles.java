@@ -46,8 +46,8 @@ final class LayoutStyles extends StyleReference {
     /** Guides, cards, sheets and worksheets, on one paper or two. */
     private static final int MOST_SHEETS = 8;
 
-    /** A pack finds a tenth of them; jobs differ in inline styles and sizes of drawings, and would add some each. */
-    private static final int MOST_KINDS = 20_000;
+    /** A document has some hundred; jobs differ in inline styles and sizes of drawings, and would add some each. */
+    private static final int MOST_KINDS = 5_000;
 
     private static final ThreadLocal<Recent<Sheets>> LATELY = ThreadLocal.withInitial(() -> new Recent<>(MOST_SHEETS));
 

@@ -85,7 +85,7 @@ class LayoutStylesTest {
         for (String body : bodies) {
             styles(css, body);
         }
-        assertThat(styles(css, BODY)).isEqualTo(styles(css));
+        assertThat(styles(css)).hasSizeGreaterThan(25);
     }
 
     /** The different styles, each of which was found for the elements that have it. */
