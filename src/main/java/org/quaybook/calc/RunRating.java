@@ -15,7 +15,7 @@ import org.quaybook.reference.NotInTable;
 import org.quaybook.reference.Rulebook;
 
 /**
- * What one DC run bears and drops at a current.
+ * What one DC run bears, and what it drops at a current.
  *
  * @param conductor the conductor of the run
  * @param base allowed current of one conductor by the rulebook's table
@@ -24,7 +24,7 @@ import org.quaybook.reference.Rulebook;
  * @param allowed allowed current of all its conductors together, factors applied
  * @param perMetre resistance of one conductor per metre at 20 °C
  * @param at20 resistance of the run at 20 °C
- * @param working conductor temperature at the current
+ * @param working conductor temperature at what it carries
  * @param atWorking resistance of the run at that temperature
  * @param dropByRule drop by the rulebook's own formula; an AWG number counts with its smallest area
  * @param dropAt20 predicted drop, conductor at 20 °C
@@ -55,7 +55,7 @@ public record RunRating(
     public static RunRating of(
             Conductor conductor,
             RunConditions conditions,
-            Current current,
+            RunCurrent current,
             Voltage nominal,
             Rulebook rules,
             Conductors copper) {
@@ -65,7 +65,7 @@ public record RunRating(
         Current unfactored = base.value().times(conductor.parallel());
         Found<Resistance> perMetre = copper.perMetreAt20(conductor.size(), conditions.tinned());
         Temperature working = DcRun.workingTemperature(
-                current, unfactored.times(bundle.value()), conditions.air(), conditions.insulation());
+                current.carried(), unfactored.times(bundle.value()), conditions.air(), conditions.insulation());
         Resistance at20 = DcRun.resistance(perMetre.value(), conductor, conditions.length(), ROOM);
         Resistance atWorking = DcRun.resistance(perMetre.value(), conductor, conditions.length(), working);
         return new RunRating(
@@ -80,11 +80,11 @@ public record RunRating(
                 atWorking,
                 DcRun.dropByRule(
                         rules.drop(),
-                        current.dividedBy(conductor.parallel()),
+                        current.drawn().dividedBy(conductor.parallel()),
                         conditions.length(),
                         copper.copper(conductor.size())),
-                current.through(at20),
-                current.through(atWorking));
+                current.drawn().through(at20),
+                current.drawn().through(atWorking));
     }
 
     /** Where the air is known, its factor; in an engine space never more than the rulebook's own. */
@@ -115,7 +115,7 @@ public record RunRating(
      */
     public static Optional<RunRating> least(
             RunConditions conditions,
-            Current current,
+            RunCurrent current,
             Voltage nominal,
             Voltage allowedDrop,
             Rulebook rules,
@@ -123,7 +123,7 @@ public record RunRating(
         for (int parallel = 1; parallel <= MOST_PARALLEL; parallel++) {
             for (ConductorSize size : sizes(rules, parallel)) {
                 RunRating rating = of(new Conductor(parallel, size), conditions, current, nominal, rules, copper);
-                if (rating.does(current, allowedDrop)) {
+                if (rating.does(current.carried(), allowedDrop)) {
                     return Optional.of(rating);
                 }
             }

@@ -191,6 +191,7 @@ public enum Check implements MessageKey {
             "isolator-rating-unknown",
             "ISO 13297; ABYC E-11: a battery switch bears the largest lasting current that passes it",
             Standing.FROM_MEMORY),
+    WAY_UNKNOWN("way-unknown", "Kirchhoff’s current law; ISO 13297; ABYC E-11", Standing.FROM_MEMORY),
     GENERATOR_PASS_THROUGH(
             "generator-pass-through",
             "ABYC E-11, A-31: the changeover is protected at its rating",

@@ -26,6 +26,7 @@ public final class Findings {
         Findings findings = new Findings();
         SupplyChecks.run(job, figures, tables, findings);
         FuseChecks.run(job, figures, findings);
+        WayChecks.run(job, figures, tables, findings);
         BankChecks.run(job, figures, findings);
         VentChecks.run(job.bank(), figures, findings);
         LoadChecks.run(job, figures, findings);

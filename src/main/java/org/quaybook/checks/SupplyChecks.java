@@ -7,7 +7,6 @@ import org.quaybook.figures.Figures;
 import org.quaybook.figures.SupplyFigures;
 import org.quaybook.figures.SupplyFigures.RunFigures;
 import org.quaybook.figures.Tables;
-import org.quaybook.job.FuseRole;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
 import org.quaybook.job.Job;
@@ -26,10 +25,7 @@ final class SupplyChecks {
         Ratio mostDrop = tables.rules().otherDrop().value();
         SupplyFigures supply = figures.supply();
         for (RunFigures run : supply.runs()) {
-            if (run.allowed()
-                            .value()
-                            .compareTo(figures.inverter().worstCurrent().value())
-                    < 0) {
+            if (run.allowed().value().compareTo(run.carried().value()) < 0) {
                 findings.addWithFit(
                         Severity.FORBIDS,
                         Check.CABLE_AMPACITY,
@@ -38,7 +34,7 @@ final class SupplyChecks {
                         run.cable().id(),
                         run.rating().conductor(),
                         run.allowed().stated(),
-                        figures.inverter().worstCurrent().stated());
+                        run.carried().stated());
             }
             parallel(run, tables.rules(), findings);
         }
@@ -50,26 +46,21 @@ final class SupplyChecks {
                     leastOfAll(supply.runs()),
                     supply.decidingDrop().stated(),
                     supply.decidingShare().stated(),
-                    figures.inverter().worstCurrent().stated(),
+                    supply.mostDrawn().stated(),
                     supply.allowedDrop().stated());
         }
         isolators(job, figures, findings);
         job.isolators().forEach(isolator -> rating(isolator, job, figures, findings));
     }
 
-    /** What the inverter draws at most, and the branches that it switches beside, can flow at once. */
+    /** What the inverter draws at most, and what passes the switch beside it, can flow at once. */
     private static void rating(Isolator isolator, Job job, Figures figures, Findings findings) {
         boolean feedsInverter = isolator.isolates().contains("bank")
                 || job.cables().stream().anyMatch(cable -> isolator.isolates().contains(cable.id()));
         if (!feedsInverter) {
             return;
         }
-        Current most = figures.fuses().stream()
-                .filter(fuse -> fuse.role() == FuseRole.BRANCH
-                        && figures.draws(fuse)
-                        && isolator.isolates().contains(fuse.id()))
-                .map(fuse -> fuse.load().value())
-                .reduce(figures.inverter().worstCurrent().value(), Current::plus);
+        Current most = figures.most(isolator);
         Optional<Current> bears = Given.maybe(isolator.rating());
         if (bears.isEmpty()) {
             findings.add(

@@ -3,7 +3,9 @@ package org.quaybook.figures;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Charging;
 import org.quaybook.job.Given;
@@ -31,9 +33,14 @@ public final class ChargingAtOnce {
 
     /** The most that they give together: the larger of both sums. */
     public Current most() {
-        Current atBerth = sum(source -> source.kind() != ChargeKind.ALTERNATOR);
-        Current underWay = sum(source -> !MainsCharger.fedBy(source, Source.SHORE));
-        return atBerth.compareTo(underWay) > 0 ? atBerth : underWay;
+        return sum(hardest());
+    }
+
+    /** Those that give the most together. */
+    List<Charging> hardest() {
+        List<Charging> atBerth = those(source -> source.kind() != ChargeKind.ALTERNATOR);
+        List<Charging> underWay = those(source -> !MainsCharger.fedBy(source, Source.SHORE));
+        return sum(atBerth).compareTo(sum(underWay)) > 0 ? atBerth : underWay;
     }
 
     /**
@@ -56,11 +63,12 @@ public final class ChargingAtOnce {
         return List.copyOf(off);
     }
 
-    private Current sum(Predicate<Charging> runs) {
-        return sources.stream()
-                .filter(runs)
-                .map(source -> given(source, nominal))
-                .reduce(new Current(0), Current::plus);
+    private List<Charging> those(Predicate<Charging> run) {
+        return sources.stream().filter(run).toList();
+    }
+
+    private Current sum(List<Charging> running) {
+        return running.stream().map(source -> given(source, nominal)).reduce(new Current(0), Current::plus);
     }
 
     /**
@@ -68,9 +76,19 @@ public final class ChargingAtOnce {
      * bank's nominal voltage; 0 if none of these is written.
      */
     public static Current given(Charging source, Voltage nominal) {
-        return Given.maybe(source.current())
-                .or(() -> Given.maybe(source.rated()).filter(it -> source.kind() == ChargeKind.ALTERNATOR))
+        return current(source)
+                .map(BankFigures::seen)
                 .or(() -> Given.maybe(source.peak()).map(peak -> peak.at(nominal)))
                 .orElse(new Current(0));
+    }
+
+    /** The current that a source gives as the job writes it: its own, else the rating of an alternator. */
+    static Optional<Given<Current>> current(Charging source) {
+        return written(source.current())
+                .or(() -> written(source.rated()).filter(it -> source.kind() == ChargeKind.ALTERNATOR));
+    }
+
+    private static Optional<Given<Current>> written(@Nullable Given<Current> given) {
+        return Optional.ofNullable(given).filter(it -> it.value() != null);
     }
 }

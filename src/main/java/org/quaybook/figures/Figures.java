@@ -2,12 +2,13 @@ package org.quaybook.figures;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.calc.DayPlan;
 import org.quaybook.calc.Limits;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.diag.Severity;
-import org.quaybook.job.FuseRole;
+import org.quaybook.job.Isolator;
 import org.quaybook.job.Job;
 import org.quaybook.job.Protection;
 import org.quaybook.quantity.Current;
@@ -18,6 +19,7 @@ import org.quaybook.reference.NotInTable;
 /**
  * All figures of a job.
  *
+ * @param way what shares fuses and cables with the inverter
  * @param pairs every two appliances; none where there are too many
  * @param room what takes the place of the pairs of too many appliances
  * @param withLeftOn what the job wishes a time for and what somebody depends on, each with all that stays on beside it
@@ -30,6 +32,7 @@ public record Figures(
         InverterFigures inverter,
         SupplyFigures supply,
         FaultFigures fault,
+        SharedWay way,
         List<FuseFigures> fuses,
         List<SelectivityFigures> selectivity,
         AcFigures ac,
@@ -81,15 +84,17 @@ public record Figures(
      * lasting current. The fuse of a charger carries what flows in.
      */
     public Current mostDrawn() {
-        return fuses.stream()
-                .filter(fuse -> fuse.role() == FuseRole.BRANCH && draws(fuse))
-                .map(fuse -> fuse.load().value())
-                .reduce(inverter.worstCurrent().value(), Current::plus);
+        return inverter.worstCurrent().value().plus(SharedWay.drawn(way.branches()));
     }
 
-    /** Whether a fuse is none of a charger's. */
-    public boolean draws(FuseFigures fuse) {
-        return charging.stream().noneMatch(it -> fuse.id().equals(it.charging().fuse()));
+    /** What passes a switch in the feed of the inverter at most: to the loads, or from what charges where that is more. */
+    public Current most(Isolator isolator) {
+        Current drawn = inverter.worstCurrent().value().plus(SharedWay.drawn(way.branchesThrough(isolator)));
+        Current charged = new ChargingAtOnce(
+                        way.chargingThrough(Set.copyOf(isolator.isolates())),
+                        bank.nominal().value())
+                .most();
+        return charged.compareTo(drawn) > 0 ? charged : drawn;
     }
 
     /** An appliance that a time is wished for or somebody depends on, with what stays on; empty if nothing else does. */
@@ -126,9 +131,10 @@ public record Figures(
         FigureBook book = new FigureBook();
         BankFigures bank = BankFigures.of(job.bank(), tables, book);
         InverterFigures inverter = InverterFigures.of(job.inverter(), bank, tables, book);
-        SupplyFigures supply = SupplyFigures.of(job.cables(), bank, inverter, tables, book);
+        SharedWay way = new SharedWay(job.fuses(), job.charging());
+        SupplyFigures supply = SupplyFigures.of(job.cables(), way, bank, inverter, tables, book);
         FaultFigures fault = FaultFigures.of(job.bank(), bank, tables, book);
-        List<FuseFigures> fuses = FuseFigures.of(job, bank, fault, inverter, supply, tables, book);
+        List<FuseFigures> fuses = FuseFigures.of(job, way, bank, fault, inverter, supply, tables, book);
         List<SelectivityFigures> selectivity = SelectivityFigures.of(fuses, bank, tables, book);
         AcFigures ac = new AcReckoning(job, inverter, tables, book).figures();
         List<EarthFigures> earths = EarthFigures.of(job, bank, supply, ac, tables, book);
@@ -157,6 +163,7 @@ public record Figures(
                 inverter,
                 supply,
                 fault,
+                way,
                 fuses,
                 selectivity,
                 ac,

@@ -58,6 +58,7 @@ public record FuseFigures(
     /** The fuses of the job, and the main fuse to propose when it has none. */
     static List<FuseFigures> of(
             Job job,
+            SharedWay way,
             BankFigures bank,
             FaultFigures fault,
             InverterFigures inverter,
@@ -65,19 +66,12 @@ public record FuseFigures(
             Tables tables,
             FigureBook book) {
         List<Fuse> fuses = job.fuses();
-        List<Given<Current>> branches = fuses.stream()
-                .filter(Fuse::isBranch)
-                .filter(fuse ->
-                        job.charging().stream().noneMatch(it -> fuse.id().equals(it.fuse())))
-                .flatMap(fuse -> Stream.ofNullable(fuse.load()))
-                .filter(load -> load.value() != null)
-                .toList();
         Set<String> guarded =
                 fuses.stream().flatMap(fuse -> fuse.protects().stream()).collect(Collectors.toUnmodifiableSet());
         Stream<@Nullable Fuse> all =
                 hasMain(fuses, supply) ? fuses.stream() : Stream.concat(Stream.of((Fuse) null), fuses.stream());
-        return all.map(fuse -> new FuseReckoning(fuse, branches, guarded, bank, fault, inverter, supply, tables, book)
-                        .figures())
+        return all.map(fuse ->
+                        new FuseReckoning(fuse, way, guarded, bank, fault, inverter, supply, tables, book).figures())
                 .toList();
     }
 

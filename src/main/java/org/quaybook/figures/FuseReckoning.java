@@ -5,11 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.calc.DcRun;
 import org.quaybook.calc.FuseRange;
 import org.quaybook.calc.ShortCircuit;
 import org.quaybook.figures.SupplyFigures.RunFigures;
+import org.quaybook.job.Charging;
 import org.quaybook.job.Fuse;
 import org.quaybook.job.FuseFamily;
 import org.quaybook.job.FuseRole;
@@ -36,7 +38,7 @@ final class FuseReckoning {
 
     private final @Nullable Fuse fuse;
     private final FuseRole role;
-    private final List<Given<Current>> branches;
+    private final SharedWay way;
     private final Set<String> guarded;
     private final String key;
     private final BankFigures bank;
@@ -48,7 +50,7 @@ final class FuseReckoning {
 
     FuseReckoning(
             @Nullable Fuse fuse,
-            List<Given<Current>> branches,
+            SharedWay way,
             Set<String> guarded,
             BankFigures bank,
             FaultFigures fault,
@@ -58,9 +60,9 @@ final class FuseReckoning {
             FigureBook book) {
         this.fuse = fuse;
         this.role = FuseFigures.roleOf(fuse);
-        this.branches = List.copyOf(branches);
+        this.way = way;
         this.guarded = guarded;
-        this.key = "fuse." + (fuse == null ? FuseFigures.MISSING : fuse.id());
+        this.key = "fuse." + id();
         this.bank = bank;
         this.fault = fault;
         this.inverter = inverter;
@@ -137,22 +139,35 @@ final class FuseReckoning {
     }
 
     private Figure<Current> load() {
+        return switch (role) {
+            case STRING -> stringLoad();
+            case MAIN ->
+                way.carried(key, id(), inverter.worstCurrent(), bank, book).carried();
+            case BRANCH -> book.stated(key + ".load", stated("load", fuse().load()));
+        };
+    }
+
+    private String id() {
+        return fuse == null ? FuseFigures.MISSING : fuse.id();
+    }
+
+    private Figure<Current> stringLoad() {
         Figure<Current> worst = inverter.worstCurrent();
-        if (role == FuseRole.STRING) {
-            List<Input> inputs = new ArrayList<>(List.of(Input.of("I_load", worst)));
-            branches.forEach(branch -> inputs.add(Input.of("I_b", branch)));
-            inputs.add(Input.of("share", bank.worstShare()));
-            return book.enter(
-                    key + ".load",
-                    branches.stream()
-                            .map(BankFigures::seen)
-                            .reduce(worst.value(), Current::plus)
-                            .times(bank.worstShare().value().fraction()),
-                    Rounding.UP,
-                    Formula.STRING_LOAD,
-                    inputs);
-        }
-        return role == FuseRole.BRANCH ? book.stated(key + ".load", stated("load", fuse().load())) : worst;
+        List<Fuse> branches = way.branches();
+        List<Input> inputs = new ArrayList<>(List.of(Input.of("I_load", worst)));
+        branches.stream()
+                .flatMap(branch -> Stream.ofNullable(branch.load()))
+                .filter(load -> load.value() != null)
+                .forEach(load -> inputs.add(Input.of("I_b", load)));
+        inputs.add(Input.of("share", bank.worstShare()));
+        return book.enter(
+                key + ".load",
+                worst.value()
+                        .plus(SharedWay.drawn(branches))
+                        .times(bank.worstShare().value().fraction()),
+                Rounding.UP,
+                Formula.STRING_LOAD,
+                inputs);
     }
 
     /**
@@ -170,14 +185,35 @@ final class FuseReckoning {
         return supply.runs().stream()
                 .filter(run -> ids.contains(run.cable().id())
                         || !guarded.contains(run.cable().id()))
-                .map(RunFigures::allowed)
+                .map(this::leftToFuse)
                 .min(Comparator.comparing(Figure::value))
                 .orElseGet(() -> supply.runs().get(0).allowed());
     }
 
-    private java.util.stream.Stream<RunFigures> runs() {
+    /** A charger that joins between the fuse and a run feeds an overload there besides what the fuse lets through. */
+    private Figure<Current> leftToFuse(RunFigures run) {
+        List<Charging> through = way.chargingThrough(Set.of(run.cable().id()));
+        List<Charging> between = way.chargingThrough(Set.of(id())).stream()
+                .filter(it -> !through.contains(it))
+                .toList();
+        String name = key + ".behind-" + run.cable().id();
+        return SharedWay.charged(name + ".charged", between, bank, book)
+                .map(charged -> book.enter(
+                        name,
+                        new Current(Math.max(
+                                0,
+                                run.allowed().value().amperes()
+                                        - charged.value().amperes())),
+                        Rounding.DOWN,
+                        Formula.BEHIND_JOINT,
+                        Input.of("I", run.allowed()),
+                        Input.of("I_c", charged)))
+                .orElse(run.allowed());
+    }
+
+    private Stream<RunFigures> runs() {
         return fuse == null
-                ? java.util.stream.Stream.empty()
+                ? Stream.empty()
                 : supply.runs().stream()
                         .filter(run -> fuse.protects().contains(run.cable().id()));
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.quaybook.calc.Discharge;
 import org.quaybook.calc.Limits;
+import org.quaybook.calc.RunCurrent;
 import org.quaybook.calc.RunRating;
 import org.quaybook.job.Appliance;
 import org.quaybook.job.Cable;
@@ -132,11 +133,11 @@ record RunSystem(
             RunRating rating = RunRating.of(
                     conductor,
                     SupplyFigures.conditions(run.cable()),
-                    inverter.worstCurrent().value(),
+                    new RunCurrent(run.drawn().value(), run.carried().value()),
                     bank.system().value(),
                     tables.rules(),
                     tables.conductors());
-            if (rating.allowed().compareTo(inverter.worstCurrent().value()) < 0) {
+            if (rating.allowed().compareTo(run.carried().value()) < 0) {
                 return false;
             }
             way = way.plus(rating.atWorking());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.quaybook.calc.Selectivity;
+import org.quaybook.job.Fuse;
 import org.quaybook.job.FuseRole;
 import org.quaybook.job.Given;
 import org.quaybook.quantity.Length;
@@ -33,7 +34,7 @@ public record SelectivityFigures(
         List<SelectivityFigures> pairs = new ArrayList<>();
         for (FuseFigures upstream : fuses) {
             for (FuseFigures downstream : fuses) {
-                if (follows(upstream, downstream)) {
+                if (follows(upstream, downstream, fuses)) {
                     pair(upstream, downstream, bank, tables, book).ifPresent(pairs::add);
                 }
             }
@@ -41,8 +42,18 @@ public record SelectivityFigures(
         return List.copyOf(pairs);
     }
 
-    /** Strings feed main fuses, main fuses feed branches; of two in one cable the farther follows the nearer. */
-    private static boolean follows(FuseFigures upstream, FuseFigures downstream) {
+    /**
+     * Strings feed main fuses, main fuses feed branches that are not known to be connected elsewhere; of two in one cable
+     * the farther follows the nearer.
+     */
+    private static boolean follows(FuseFigures upstream, FuseFigures downstream, List<FuseFigures> all) {
+        List<String> through =
+                Optional.ofNullable(downstream.fuse()).map(Fuse::through).orElse(List.of());
+        if (!through.isEmpty()) {
+            return upstream.role() == FuseRole.STRING
+                    ? all.stream().noneMatch(it -> through.contains(it.id()))
+                    : through.contains(upstream.id());
+        }
         if (upstream.role() != downstream.role()) {
             return upstream.role().compareTo(downstream.role()) != 0
                     && rank(upstream.role()) + 1 == rank(downstream.role());

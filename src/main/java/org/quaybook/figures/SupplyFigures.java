@@ -1,10 +1,12 @@
 package org.quaybook.figures;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.calc.RunConditions;
+import org.quaybook.calc.RunCurrent;
 import org.quaybook.calc.RunRating;
 import org.quaybook.job.Cable;
 import org.quaybook.job.Given;
@@ -54,18 +56,22 @@ public record SupplyFigures(
      * One cable.
      *
      * @param fitted whether the job states its conductor; otherwise it is a proposal
-     * @param rating what it bears and drops at the worst current
+     * @param drawn what the inverter and every branch through it draw at most
+     * @param carried that, or what charges through it where that is more
+     * @param rating what it bears, and what it drops at the drawn current
      * @param least the least conductor that would do; empty if none of the rulebook's does
      * @param leastElsewhere that conductor in the other series of sizes; empty if that ends before it
      * @param allowed what it may carry
-     * @param margin that over the worst current
-     * @param temperature what it reaches at the worst current
+     * @param margin that over what it carries
+     * @param temperature what it reaches at what it carries
      * @param diameter outside, that the job states, else the usual one of its size; empty for a size without a usual one
      * @param joints joints counted in this run
      */
     public record RunFigures(
             Cable cable,
             boolean fitted,
+            Figure<Current> drawn,
+            Figure<Current> carried,
             RunRating rating,
             Optional<Conductor> least,
             Optional<Conductor> leastElsewhere,
@@ -89,6 +95,18 @@ public record SupplyFigures(
         }
     }
 
+    /** The most that any of the runs draws of the bank: what the drop is told at. */
+    public Figure<Current> mostDrawn() {
+        return mostDrawn(runs);
+    }
+
+    private static Figure<Current> mostDrawn(List<RunFigures> runs) {
+        return runs.stream()
+                .map(RunFigures::drawn)
+                .max(Comparator.comparing(Figure::value))
+                .orElseThrow();
+    }
+
     /** How the job says that a cable is laid. */
     static RunConditions conditions(Cable cable) {
         return new RunConditions(
@@ -101,12 +119,18 @@ public record SupplyFigures(
     }
 
     static SupplyFigures of(
-            List<Cable> cables, BankFigures bank, InverterFigures inverter, Tables tables, FigureBook book) {
-        return new Builder(cables, bank, inverter, tables, book).build();
+            List<Cable> cables,
+            SharedWay way,
+            BankFigures bank,
+            InverterFigures inverter,
+            Tables tables,
+            FigureBook book) {
+        return new Builder(cables, way, bank, inverter, tables, book).build();
     }
 
     private static final class Builder {
         private final List<Cable> cables;
+        private final SharedWay way;
         private final BankFigures bank;
         private final Figure<Current> worst;
         private final Tables tables;
@@ -114,8 +138,15 @@ public record SupplyFigures(
         private final Figure<Voltage> allowedDrop;
         private final double wholeLength;
 
-        Builder(List<Cable> cables, BankFigures bank, InverterFigures inverter, Tables tables, FigureBook book) {
+        Builder(
+                List<Cable> cables,
+                SharedWay way,
+                BankFigures bank,
+                InverterFigures inverter,
+                Tables tables,
+                FigureBook book) {
             this.cables = cables;
+            this.way = way;
             this.bank = bank;
             this.worst = inverter.worstCurrent();
             this.tables = tables;
@@ -140,6 +171,7 @@ public record SupplyFigures(
                 runs.add(run(cable));
             }
             Figure<Resistance> joints = jointResistance(runs);
+            Figure<Current> most = mostDrawn(runs);
             Figure<Voltage> byRule = sum("supply.drop-by-rule", runs, Formula.DROP_BY_RULE, RunRating::dropByRule);
             Figure<Voltage> at20 = sum("supply.drop-at-20", runs, Formula.DROP, RunRating::dropAt20);
             Figure<Voltage> working = sum("supply.drop", runs, Formula.DROP, RunRating::dropAtWorking);
@@ -159,8 +191,8 @@ public record SupplyFigures(
                     byRule,
                     at20,
                     working,
-                    drop("supply.joint-drop", joints),
-                    drop("supply.bank-drop", bank.resistance()),
+                    drop("supply.joint-drop", most, joints),
+                    drop("supply.bank-drop", worst, bank.resistance()),
                     decidingDrop,
                     book.enter(
                             "supply.deciding-share",
@@ -175,18 +207,36 @@ public record SupplyFigures(
                             copper.plus(joints.value()),
                             Rounding.UP,
                             Formula.PATH_RESISTANCE,
-                            Input.of("U", working),
-                            Input.of("I", worst),
-                            Input.of("R", joints)));
+                            pathInputs(runs, working, joints)));
+        }
+
+        /** Where runs carry different currents, the drop of each stands beside its own. */
+        private List<Input> pathInputs(List<RunFigures> runs, Figure<Voltage> working, Figure<Resistance> joints) {
+            List<Input> inputs = new ArrayList<>();
+            if (runs.stream().allMatch(run -> run.drawn().equals(worst))) {
+                inputs.add(Input.of("U", working));
+                inputs.add(Input.of("I", worst));
+            } else {
+                for (RunFigures run : runs) {
+                    inputs.add(Input.of("U", run.drop()));
+                    inputs.add(Input.of("I", run.drawn()));
+                }
+            }
+            inputs.add(Input.of("R", joints));
+            return inputs;
         }
 
         private RunFigures run(Cable cable) {
+            String key = "cable." + cable.id();
+            SharedWay.Carried shared = way.carried(key, cable.id(), worst, bank, book);
+            Figure<Current> carried = shared.carried();
+            RunCurrent current = new RunCurrent(shared.drawn().value(), carried.value());
             RunConditions conditions = conditions(cable);
             Optional<RunRating> least = Unanswerable.lookedUpFor(
                     cable.insulation().place(),
                     () -> RunRating.least(
                             conditions,
-                            worst.value(),
+                            current,
                             bank.system().value(),
                             partOfDrop(conditions.length()),
                             tables.rules(),
@@ -200,11 +250,10 @@ public record SupplyFigures(
                     () -> RunRating.of(
                             conductor,
                             conditions,
-                            worst.value(),
+                            current,
                             bank.system().value(),
                             tables.rules(),
                             tables.conductors()));
-            String key = "cable." + cable.id();
             Figure<Current> allowed = book.enter(
                     key + ".allowed",
                     rating.allowed(),
@@ -220,7 +269,7 @@ public record SupplyFigures(
                     Rounding.UP,
                     Formula.CONDUCTOR_TEMPERATURE,
                     air(cable.ambient(), conditions),
-                    Input.of("I", worst),
+                    Input.of("I", carried),
                     Input.of("I₁", rating.base()),
                     Input.of("k₂", rating.bundle()),
                     Input.of("T₁", cable.insulation()));
@@ -229,21 +278,23 @@ public record SupplyFigures(
                     rating.dropAtWorking(),
                     Rounding.UP,
                     Formula.DROP,
-                    Input.of("I", worst),
+                    Input.of("I", shared.drawn()),
                     Input.of("L", cable.length()),
                     Input.of("r", rating.perMetre()),
                     Input.of("T", temperature),
                     conductorInput(cable.fitted(), conductor));
             Figure<Ratio> margin = book.enter(
                     key + ".margin",
-                    new Ratio(allowed.value().ratioTo(worst.value())),
+                    new Ratio(allowed.value().ratioTo(carried.value())),
                     Rounding.DOWN,
                     Formula.SHARE,
                     Input.of("a", allowed),
-                    Input.of("b", worst));
+                    Input.of("b", carried));
             return new RunFigures(
                     cable,
                     fitted.isPresent(),
+                    shared.drawn(),
+                    carried,
                     rating,
                     least.map(RunRating::conductor),
                     least.map(RunRating::conductor).flatMap(this::elsewhere),
@@ -310,13 +361,13 @@ public record SupplyFigures(
                     "supply.joint-resistance", Practice.JOINT.times(joints), Rounding.UP, Formula.JOINTS, inputs);
         }
 
-        private Figure<Voltage> drop(String key, Figure<Resistance> over) {
+        private Figure<Voltage> drop(String key, Figure<Current> current, Figure<Resistance> over) {
             return book.enter(
                     key,
-                    worst.value().through(over.value()),
+                    current.value().through(over.value()),
                     Rounding.UP,
                     Formula.OHM,
-                    Input.of("I", worst),
+                    Input.of("I", current),
                     Input.of("R", over));
         }
 
@@ -325,10 +376,15 @@ public record SupplyFigures(
                 List<RunFigures> runs,
                 Formula formula,
                 java.util.function.Function<RunRating, Voltage> part) {
-            List<Input> inputs = new ArrayList<>(List.of(Input.of("I", worst)));
+            List<Input> inputs = new ArrayList<>();
             Voltage sum = new Voltage(0);
+            Figure<Current> last = null;
             for (RunFigures run : runs) {
                 sum = sum.plus(part.apply(run.rating()));
+                if (!run.drawn().equals(last)) {
+                    last = run.drawn();
+                    inputs.add(Input.of("I", last));
+                }
                 inputs.add(Input.of("L", run.cable().length()));
                 inputs.add(conductorInput(run.cable().fitted(), run.rating().conductor()));
             }

@@ -1,6 +1,7 @@
 package org.quaybook.job;
 
 import java.time.LocalTime;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 import org.quaybook.quantity.Conductor;
@@ -34,6 +35,15 @@ public record Charging(
         @RefersTo(Thing.FUSE)
         @Nullable String fuse,
 
+        @Means(
+                value =
+                        "ids of the fuses and cables of the inverter that its current passes on its way to the bank and back, both poles; bank where it is connected at the bank itself; as of its fuse when not written",
+                example = "[F1, B1, B2]")
+        @RefersTo(
+                value = {Thing.FUSE, Thing.CABLE},
+                words = "bank")
+        List<String> through,
+
         @Means("peak power of solar panels") @Within(least = "1 W", most = "100 kW") @Nullable Given<Power> peak,
 
         @Means("rating of the alternator itself") @Within(least = "1 A", most = "1000 A") @Nullable Given<Current> rated,
@@ -60,4 +70,8 @@ public record Charging(
         @Within(least = "0.3", most = "1")
         @Nullable Given<Double> powerFactor,
 
-        Place place) {}
+        Place place) {
+    public Charging {
+        through = List.copyOf(through);
+    }
+}

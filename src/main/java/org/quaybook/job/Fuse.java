@@ -46,12 +46,22 @@ public record Fuse(
         @Within(least = "0 mm", most = "10 m")
         @Nullable Given<Length> distance,
 
+        @Means(
+                value =
+                        "of a branch: ids of the fuses and cables that its current shares with the inverter or another branch, both poles; bank where it is connected at the bank itself",
+                example = "[F1, B1, B2]")
+        @RefersTo(
+                value = {Thing.FUSE, Thing.CABLE},
+                words = "bank")
+        List<String> through,
+
         @Means("the place it is at") @Longest(Longest.PLACE) @Nullable String where,
 
         @Means("where the spare is") @Nullable String spare,
         Place place) {
     public Fuse {
         protects = List.copyOf(protects);
+        through = List.copyOf(through);
     }
 
     /** Whether it feeds something besides the inverter. */

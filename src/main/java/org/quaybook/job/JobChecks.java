@@ -219,6 +219,9 @@ final class JobChecks {
         if (fuse.conductor() != null) {
             return "conductor";
         }
+        if (!fuse.through().isEmpty()) {
+            return "through";
+        }
         return fuse.load() == null ? null : "load";
     }
 

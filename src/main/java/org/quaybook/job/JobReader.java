@@ -146,6 +146,7 @@ public final class JobReader {
                 .flatMap(root -> new Binder(problems, found).file(type, root));
         new NameChecks(found, problems, vocabulary, known.names()).check();
         new JobChecks(found, problems).check();
+        new ThroughChecks(found, problems).check();
         new StockChecks(found, problems).check();
         known.visited().ifPresent(job -> {
             found.all(Readings.class).forEach(readings -> JobChecks.visit(readings, job, problems));

@@ -291,6 +291,9 @@ public final class FactSheet {
                 .put("id", fuse.id())
                 .put("protects", fuse.fuse() == null ? List.of() : fuse.fuse().protects())
                 .put("feeds", fuse.fuse() == null ? "" : fuse.fuse().feeds())
+                .put(
+                        "through",
+                        fuse.fuse() == null ? List.of() : shared(fuse.fuse().through()))
                 .put("family", fuse.family().map(words::term).orElse(""))
                 .put("rating", fuse.rating().map(this::say).orElse(""))
                 .put("fitted", fuse.ratingFitted())
@@ -302,6 +305,11 @@ public final class FactSheet {
                 .put("spare", fuse.fuse() == null ? "" : fuse.fuse().spare())
                 .put("distance", fuse.fuse() == null ? "" : given(fuse.fuse().distance()))
                 .map();
+    }
+
+    /** The parts that a way leads through; none where it begins at the bank itself. */
+    static List<String> shared(List<String> through) {
+        return through.stream().filter(id -> !id.equals("bank")).toList();
     }
 
     /** What any fuse of the installation must be able to interrupt: enough for whichever is replaced. */

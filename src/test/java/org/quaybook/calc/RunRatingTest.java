@@ -38,7 +38,7 @@ class RunRatingTest {
         return RunRating.of(
                 Conductor.parse(conductor).orElseThrow(),
                 conditions,
-                new Current(amperes),
+                RunCurrent.of(new Current(amperes)),
                 TWELVE,
                 Rulebook.named(rules),
                 COPPER);
@@ -192,7 +192,8 @@ class RunRatingTest {
         }
 
         private Optional<RunRating> least(RunConditions conditions, double amperes, double drop, Rulebook rules) {
-            return RunRating.least(conditions, new Current(amperes), TWELVE, new Voltage(drop), rules, COPPER);
+            return RunRating.least(
+                    conditions, RunCurrent.of(new Current(amperes)), TWELVE, new Voltage(drop), rules, COPPER);
         }
 
         @ParameterizedTest
@@ -210,7 +211,7 @@ class RunRatingTest {
                 assertThat(RunRating.of(
                                         new Conductor(3, largest),
                                         conditions,
-                                        new Current(amperes),
+                                        RunCurrent.of(new Current(amperes)),
                                         TWELVE,
                                         rules,
                                         COPPER)
@@ -229,7 +230,7 @@ class RunRatingTest {
                             || sizes.get(at - 1).compareTo(rules.parallelLeast().value()) >= 0);
             if (mayBeThinner) {
                 Conductor thinner = new Conductor(chosen.conductor().parallel(), sizes.get(at - 1));
-                assertThat(RunRating.of(thinner, conditions, new Current(amperes), TWELVE, rules, COPPER)
+                assertThat(RunRating.of(thinner, conditions, RunCurrent.of(new Current(amperes)), TWELVE, rules, COPPER)
                                 .does(new Current(amperes), new Voltage(drop)))
                         .isFalse();
             }

@@ -255,6 +255,17 @@ class FindingsTest {
                 change(Check.ISOLATOR_TOOL, FORBIDS, VENTED, "tool-free: yes", "tool-free: no"),
                 // 56 A and more for a third of 166 A, 83 A and more beside a branch of 80 A; 80 % of 100 A are 80 A.
                 new Case(Check.PROTECTION_CURRENT, DECIDE, besideBranch("load: 80 A"), besideBranch("load: 40 A")),
+                // 119 A of the inverter need a fuse of 149 A; with 30 A beside it the 150 A of the demo are too few.
+                new Case(
+                        Check.WAY_UNKNOWN,
+                        DECIDE,
+                        smallBranch("load: 30 A"),
+                        smallBranch("load: 30 A, through: [bank]")),
+                new Case(
+                        Check.FUSE_UNDER_LOAD,
+                        DECIDE,
+                        smallBranch("load: 30 A, through: [F1]"),
+                        smallBranch("load: 30 A")),
                 // The plus stays live behind an open minus.
                 change(Check.ISOLATOR_MISSING, FORBIDS, LITHIUM, "isolates: [B1]", "isolates: [B2]"),
                 // 166 A for a third of the strings each, and more for the hardest worked.
@@ -485,6 +496,15 @@ class FindingsTest {
                 "spare: taped inside the board door }\n"
                         + "  - { id: F2, role: branch, feeds: Windlass, conductor: 35 mm2, " + load
                         + ", rating: 115 A, interrupting: 20 kA, distance: 100 mm }");
+    }
+
+    /** The workboat with a branch of which it may not be known where it is connected. */
+    private static ChangedDemo smallBranch(String keys) {
+        return ChangedDemo.of(
+                VENTED,
+                "fuses:\n",
+                "fuses:\n  - { id: F2, role: branch, feeds: Windlass, conductor: 35 mm2, rating: 50 A, interrupting: 20 kA,"
+                        + " distance: 100 mm, " + keys + " }\n");
     }
 
     /** The barge's alternator with a cable of its own, and a fuse for it at the bank. */

@@ -3,6 +3,7 @@ package org.quaybook.figures;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -18,6 +19,7 @@ import org.quaybook.diag.Diagnostic;
 import org.quaybook.figures.AtShoreFigures.Fit;
 import org.quaybook.figures.TogetherFigures.Order;
 import org.quaybook.job.FuseFamily;
+import org.quaybook.job.Job;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
 
@@ -92,6 +94,12 @@ class FiguresTest {
                         "kind: electronics",
                         "kind: electronics, leakage: 2 mA"),
                 ChangedDemo.of(LITHIUM),
+                ChangedDemo.of(
+                        VENTED,
+                        "fuses:\n",
+                        "fuses:\n  - { id: F2, role: branch, conductor: 16 mm2, load: 60 A, rating: 80 A, through: [B1] }\n",
+                        "kind: alternator,",
+                        "kind: alternator, through: [F1],"),
                 ChangedDemo.of(LITHIUM, "  standing-draw:", "  charge-limit: 100 A\n  standing-draw:"),
                 ChangedDemo.of("hut-seventeen"),
                 ChangedDemo.of(VENTED, "appliances:\n", "appliances:\n" + LIGHTS),
@@ -368,6 +376,106 @@ class FiguresTest {
                 """);
         assertThat(besideBranch.value("fuse.F2.load"))
                 .isCloseTo((job.value("inverter.worst-current") + 60) * job.value("bank.worst-share"), within(1e-9));
+    }
+
+    /** What shares the feed of the inverter adds up in it (Kirchhoff's current law). */
+    @Nested
+    class SharedFeed {
+
+        private final double inverter = ChangedDemo.of(VENTED).value("inverter.worst-current");
+
+        private ChangedDemo with(String branches, String... more) {
+            List<String> replacements = new ArrayList<>(List.of("fuses:\n", "fuses:\n" + branches));
+            replacements.addAll(List.of(more));
+            return ChangedDemo.of(VENTED, replacements.toArray(String[]::new));
+        }
+
+        private static String branch(String id, int amperes, String through) {
+            return "  - { id: " + id + ", role: branch, conductor: 16 mm2, load: " + amperes
+                    + " A, rating: 80 A, through: [" + through + "] }\n";
+        }
+
+        @Test
+        void fuseAndCablesCarryTheBranch() {
+            ChangedDemo alone = ChangedDemo.of(VENTED);
+            ChangedDemo job = with(branch("F2", 40, "F1, B1"));
+            Figures figures = job.figures();
+            assertThat(figures.supply().runs().get(0).carried().value().amperes())
+                    .isCloseTo(inverter + 40, within(1e-9));
+            assertThat(figures.supply().runs().get(1).carried().value().amperes())
+                    .isCloseTo(inverter, within(1e-9));
+            assertThat(figures.fuses().get(1).load().value().amperes()).isCloseTo(inverter + 40, within(1e-9));
+            assertThat(job.value("fuse.F1.least")).isCloseTo((inverter + 40) / 0.8, within(1e-9));
+            assertThat(job.value("supply.drop-at-20"))
+                    .isCloseTo(
+                            alone.value("supply.drop-at-20")
+                                    + 40
+                                            * figures.supply()
+                                                    .runs()
+                                                    .get(0)
+                                                    .rating()
+                                                    .at20()
+                                                    .ohms(),
+                            within(1e-9));
+            assertThat(figures.mostDrawn().amperes()).isCloseTo(inverter + 40, within(1e-9));
+        }
+
+        /** At the bank itself nothing is shared, but the bank gives both. */
+        @Test
+        void atTheBank() {
+            Figures figures = with(branch("F2", 40, "bank")).figures();
+            assertThat(figures.fuses().get(1).load().value().amperes()).isCloseTo(inverter, within(1e-9));
+            assertThat(figures.mostDrawn().amperes()).isCloseTo(inverter + 40, within(1e-9));
+        }
+
+        /** What is behind another branch is part of that one's current. */
+        @Test
+        void aBranchBehindABranch() {
+            Figures figures =
+                    with(branch("F2", 40, "F1, B1") + branch("F3", 10, "F2")).figures();
+            assertThat(figures.mostDrawn().amperes()).isCloseTo(inverter + 40, within(1e-9));
+            assertThat(figures.selectivity().stream()
+                            .map(it -> it.upstream().id() + it.downstream().id()))
+                    .containsExactlyInAnyOrder("F1F2", "F2F3");
+        }
+
+        /** What charges flows the other way: only where it is more than what is drawn does it decide. */
+        @Test
+        void aCharger() {
+            String alternator = "current: 55 A, rated: 80 A";
+            ChangedDemo little = with("", "kind: alternator,", "kind: alternator, through: [F1, B1, B2],");
+            assertThat(little.value("cable.B1.carried")).isCloseTo(inverter, within(1e-9));
+            ChangedDemo much = with(
+                    "",
+                    "kind: alternator,",
+                    "kind: alternator, through: [F1, B1, B2],",
+                    alternator,
+                    "current: 180 A, rated: 300 A");
+            assertThat(much.value("cable.B1.carried")).isCloseTo(180, within(1e-9));
+            assertThat(much.value("supply.drop-by-rule")).isCloseTo(little.value("supply.drop-by-rule"), within(1e-9));
+            assertThat(much.value("cable.B1.temperature")).isGreaterThan(little.value("cable.B1.temperature"));
+        }
+
+        /** Between fuse and cable: the cable bears what the fuse lets through and what the charger gives. */
+        @Test
+        void aChargerBetweenFuseAndCable() {
+            ChangedDemo job = with("", "kind: alternator,", "kind: alternator, through: [F1],");
+            assertThat(job.value("fuse.F1.behind-B1")).isCloseTo(job.value("cable.B1.allowed") - 55, within(1e-9));
+            assertThat(job.value("fuse.F1.most"))
+                    .isLessThan(ChangedDemo.of(VENTED).value("fuse.F1.most"));
+        }
+
+        /** A switch carries what is behind it, and a switch of the bank all that is not connected before it. */
+        @Test
+        void theSwitch() {
+            Job job = with(branch("F2", 40, "B1")).job();
+            Figures figures = with(branch("F2", 40, "B1")).figures();
+            assertThat(figures.most(job.isolators().get(0)).amperes()).isCloseTo(inverter + 40, within(1e-9));
+            ChangedDemo bank =
+                    with(branch("F2", 40, "B2") + branch("F3", 20, "bank"), "isolates: [B1]", "isolates: [bank]");
+            assertThat(bank.figures().most(bank.job().isolators().get(0)).amperes())
+                    .isCloseTo(inverter + 40, within(1e-9));
+        }
     }
 
     /** What the job leaves open is taken on the safe side. */

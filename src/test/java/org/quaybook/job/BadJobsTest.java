@@ -21,7 +21,7 @@ import org.quaybook.diag.Severity;
  * Each file of {@code jobs/bad} has beside it what reading it must say: {@code <name>.yaml} and {@code <name>.expected}
  * with one {@code line:column key | argument | argument} each and its hints indented below. A file named
  * {@code installer-*.yaml} is read as an installer profile, {@code service-*.yaml} as the service log of full.yaml. A case that begins with {@code #edit} is full.yaml with each
- * {@code #- text} replaced by the {@code #+ text} after it.
+ * {@code #- text} replaced by the {@code #+ text} after it, in which {@code \n} begins a line.
  */
 class BadJobsTest {
 
@@ -80,7 +80,7 @@ class BadJobsTest {
                 assertThat(job.split(java.util.regex.Pattern.quote(old), -1))
                         .as(old)
                         .hasSize(2);
-                job = job.replace(old, line.substring(3));
+                job = job.replace(old, line.substring(3).replace("\\n", "\n"));
             }
         }
         return job;

@@ -1,0 +1,112 @@
+package org.quaybook.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.quaybook.diag.Place;
+import org.quaybook.diag.Severity;
+import org.quaybook.figures.ChargingAtOnce;
+import org.quaybook.figures.Figures;
+import org.quaybook.figures.FuseFigures;
+import org.quaybook.figures.SharedWay;
+import org.quaybook.figures.SupplyFigures.RunFigures;
+import org.quaybook.figures.Tables;
+import org.quaybook.job.Charging;
+import org.quaybook.job.Fuse;
+import org.quaybook.job.FuseRole;
+import org.quaybook.job.Given;
+import org.quaybook.job.Isolator;
+import org.quaybook.job.Job;
+import org.quaybook.quantity.Current;
+
+/** Whether it matters where branches and chargers of which nobody has written it are connected. */
+final class WayChecks {
+
+    private final Job job;
+    private final Figures figures;
+    private final Tables tables;
+    private final Findings findings;
+    private final SharedWay unplaced;
+    private final Current drawnToo;
+    private final Current chargedToo;
+
+    private WayChecks(Job job, Figures figures, Tables tables, Findings findings) {
+        this.job = job;
+        this.figures = figures;
+        this.tables = tables;
+        this.findings = findings;
+        this.unplaced = figures.way().unplaced();
+        this.drawnToo = SharedWay.drawn(unplaced.branches());
+        this.chargedToo =
+                new ChargingAtOnce(unplaced.charging(), figures.bank().nominal().value()).most();
+    }
+
+    static void run(Job job, Figures figures, Tables tables, Findings findings) {
+        new WayChecks(job, figures, tables, findings).unplaced();
+    }
+
+    /** Told only where a fuse, cable or switch that does now would not do with them. */
+    private void unplaced() {
+        List<String> tooSmall = Stream.of(
+                        figures.fuses().stream().filter(this::fuseDoesNot).map(FuseFigures::id),
+                        figures.supply().runs().stream()
+                                .filter(this::runDoesNot)
+                                .map(run -> run.cable().id()),
+                        job.isolators().stream().filter(this::isolatorDoesNot).map(Isolator::id))
+                .flatMap(ids -> ids)
+                .toList();
+        if (tooSmall.isEmpty()) {
+            return;
+        }
+        List<Object> names = new ArrayList<>();
+        List<Place> places = new ArrayList<>();
+        for (Fuse branch : unplaced.branches()) {
+            names.add(branch.feeds() == null ? branch.id() : branch.id() + " (" + branch.feeds() + ")");
+            places.add(branch.place());
+        }
+        for (Charging charging : unplaced.charging()) {
+            names.add(charging.name() == null ? charging.kind() : charging.name());
+            places.add(charging.place());
+        }
+        findings.add(Severity.DECIDE, Check.WAY_UNKNOWN, places.get(0), names, tooSmall);
+    }
+
+    /** It would open, or no longer protect a cable that a charger feeds behind it. */
+    private boolean fuseDoesNot(FuseFigures fuse) {
+        if (fuse.role() != FuseRole.MAIN || fuse.rating().isEmpty()) {
+            return false;
+        }
+        Current rating = fuse.rating().get().value();
+        double load = tables.rules().fuseLoad().value().fraction();
+        Current least = withAll(fuse.load().value()).dividedBy(load);
+        boolean doesNow = rating.compareTo(fuse.least().value()) >= 0;
+        double over = tables.rules()
+                .fuseOverAmpacity(figures.bank().system().value())
+                .value()
+                .fraction();
+        boolean protectsNow = rating.compareTo(fuse.most().value()) <= 0;
+        Current left = chargedToo.times(over).plus(rating);
+        return (doesNow && rating.compareTo(least) < 0)
+                || (protectsNow && left.compareTo(fuse.most().value()) > 0);
+    }
+
+    private boolean runDoesNot(RunFigures run) {
+        Current allowed = run.allowed().value();
+        return allowed.compareTo(run.carried().value()) >= 0
+                && allowed.compareTo(withAll(run.carried().value())) < 0;
+    }
+
+    private boolean isolatorDoesNot(Isolator isolator) {
+        Current most = figures.most(isolator);
+        return isolator.isOnTheWay(job.cables(), job.fuses())
+                && Given.maybe(isolator.rating())
+                        .filter(bears -> bears.compareTo(most) >= 0 && bears.compareTo(withAll(most)) < 0)
+                        .isPresent();
+    }
+
+    /** With all that draws, or all that charges where that is more. */
+    private Current withAll(Current carried) {
+        Current drawn = carried.plus(drawnToo);
+        return chargedToo.compareTo(drawn) > 0 ? chargedToo : drawn;
+    }
+}
