@@ -16,6 +16,7 @@ import org.quaybook.figures.GeneratorFigures;
 import org.quaybook.figures.RechargeFigures;
 import org.quaybook.figures.ReturnFigures;
 import org.quaybook.figures.Tables;
+import org.quaybook.figures.Working;
 import org.quaybook.job.Appliance;
 import org.quaybook.job.Bank;
 import org.quaybook.job.ChargeKind;
@@ -320,7 +321,11 @@ final class ChargeChecks {
 
     /** What stays on takes of the supply itself, or of the bank through the inverter, as what is left was reckoned. */
     private Figure<Power> taken(RechargeFigures charged) {
-        boolean atTheSupply = charged.left().working().formula() == Formula.LEFT_BESIDE_LOADS;
+        Working working = charged.left().working();
+        boolean atTheSupply = working.formula() == Formula.LEFT_BESIDE_LOADS
+                || (working.formula() == Formula.LEFT_BESIDE_DRAW
+                        && working.inputs().get(0).value() instanceof Current passes
+                        && passes.amperes() <= 0);
         return atTheSupply ? figures.absence().power() : figures.absence().load();
     }
 

@@ -191,6 +191,7 @@ public enum Check implements MessageKey {
             "isolator-rating-unknown",
             "ISO 13297; ABYC E-11: a battery switch bears the largest lasting current that passes it",
             Standing.FROM_MEMORY),
+    BRANCH_AVERAGE("branch-average", "Kirchhoff’s current law", Standing.SEEN),
     WAY_UNKNOWN("way-unknown", "Kirchhoff’s current law; ISO 13297; ABYC E-11", Standing.FROM_MEMORY),
     GENERATOR_PASS_THROUGH(
             "generator-pass-through",

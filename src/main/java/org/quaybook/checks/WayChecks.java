@@ -43,6 +43,22 @@ final class WayChecks {
 
     static void run(Job job, Figures figures, Tables tables, Findings findings) {
         new WayChecks(job, figures, tables, findings).unplaced();
+        uncounted(figures.absence().draw().uncounted(), findings);
+    }
+
+    /** What nobody counts makes every running time too long. */
+    private static void uncounted(List<Fuse> branches, Findings findings) {
+        if (!branches.isEmpty()) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.BRANCH_AVERAGE,
+                    branches.get(0).place(),
+                    branches.stream().map(WayChecks::named).toList());
+        }
+    }
+
+    private static String named(Fuse branch) {
+        return branch.feeds() == null ? branch.id() : branch.id() + " (" + branch.feeds() + ")";
     }
 
     /** Told only where a fuse, cable or switch that does now would not do with them. */
@@ -61,7 +77,7 @@ final class WayChecks {
         List<Object> names = new ArrayList<>();
         List<Place> places = new ArrayList<>();
         for (Fuse branch : unplaced.branches()) {
-            names.add(branch.feeds() == null ? branch.id() : branch.id() + " (" + branch.feeds() + ")");
+            names.add(named(branch));
             places.add(branch.place());
         }
         for (Charging charging : unplaced.charging()) {

@@ -2,7 +2,6 @@ package org.quaybook.figures;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.quaybook.calc.Demand;
 import org.quaybook.calc.Discharge;
@@ -13,7 +12,6 @@ import org.quaybook.job.Given;
 import org.quaybook.job.Job;
 import org.quaybook.job.WhenShoreFails;
 import org.quaybook.quantity.Charge;
-import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Rounding;
@@ -32,7 +30,7 @@ import org.quaybook.quantity.TimeSpan;
  * @param idleToReserve from full to the reserve with the inverter on and nothing running
  * @param idleToReserveWorn the same with the worn bank: what to plan on
  * @param idleToEmpty from full with the inverter on and nothing running until the inverter switches off or nothing is left
- * @param standing what draws on the bank however everything is switched; empty if nobody wrote it
+ * @param draw what draws on the bank besides the inverter
  * @param offToReserve from full to the reserve with the inverter off; the bank's own discharge alone where nobody wrote what
  *     always draws, so that it is then a time at most
  * @param offToEmpty the same until nothing is left
@@ -49,7 +47,7 @@ public record AbsenceFigures(
         Figure<TimeSpan> idleToReserve,
         Figure<TimeSpan> idleToReserveWorn,
         Figure<TimeSpan> idleToEmpty,
-        Optional<Figure<Current>> standing,
+        SteadyDraw draw,
         Figure<TimeSpan> offToReserve,
         Figure<TimeSpan> offToEmpty,
         Figure<Ratio> idlePerDay) {
@@ -95,6 +93,7 @@ public record AbsenceFigures(
             BankFigures bank,
             InverterFigures inverter,
             SupplyFigures supply,
+            SteadyDraw draw,
             Limits limits,
             FigureBook book) {
         List<ApplianceFigures> leftOn = appliances.stream()
@@ -106,21 +105,17 @@ public record AbsenceFigures(
                 Rounding.UP,
                 Formula.SUM,
                 leftOn.stream().map(figures -> Input.of("P", figures.average())).toList());
-        Optional<Figure<Current>> standing = Optional.ofNullable(job.bank().standingDraw())
-                .filter(draw -> draw.value() != null)
-                .map(draw -> book.stated("bank.standing-draw", draw));
-        Power always = bank.standing(job.bank());
+        Power always = draw.power(bank);
         Demand demand = demand(leftOn, inverter).plus(always);
-        Demand idle = Demand.steady(new Power(Math.max(inverter.idle().value().watts(), 1e-3)))
-                .plus(always);
-        List<Input> standingInput =
-                standing.map(draw -> List.of(Input.of("I_on", draw))).orElse(List.of());
+        Demand inverterOnly =
+                Demand.steady(new Power(Math.max(inverter.idle().value().watts(), 1e-3)));
+        Demand idle = inverterOnly.plus(always);
         Figure<Power> load = book.enter(
                 "absence.load",
                 mean(demand),
                 Rounding.UP,
                 Formula.DAY_USE,
-                Stream.concat(Stream.of(Input.of("P", power), Input.of("P₀", inverter.idle())), standingInput.stream())
+                Stream.concat(Stream.of(Input.of("P", power), Input.of("P₀", inverter.idle())), draw.inputs().stream())
                         .toList());
         Discharge now = new Discharge(bank.asItIs(), supply.resistance().value());
         Discharge worn = new Discharge(bank.worn(), supply.resistance().value());
@@ -132,14 +127,15 @@ public record AbsenceFigures(
                 Input.of("R", bank.resistance()),
                 Input.of("R", supply.resistance()),
                 Input.of("U", inverter.cutOut()));
-        List<Input> idleOnly = new ArrayList<>(List.of(
+        List<Input> inverterInputs = List.of(
                 Input.of("P₀", inverter.idle()),
                 Input.of("s", bank.reserve()),
                 Input.of("C", bank.capacityNow()),
                 Input.of("R", bank.resistance()),
                 Input.of("R", supply.resistance()),
-                Input.of("U", inverter.cutOut())));
-        idleOnly.addAll(standingInput);
+                Input.of("U", inverter.cutOut()));
+        List<Input> idleOnly = new ArrayList<>(inverterInputs);
+        idleOnly.addAll(draw.inputs());
         List<Input> idleWorn = new ArrayList<>(List.of(
                 Input.of("P₀", inverter.idle()),
                 Input.of("s", bank.reserve()),
@@ -147,7 +143,7 @@ public record AbsenceFigures(
                 Input.of("R", bank.resistanceWorn()),
                 Input.of("R", supply.resistance()),
                 Input.of("U", inverter.cutOut())));
-        idleWorn.addAll(standingInput);
+        idleWorn.addAll(draw.inputs());
         List<Input> wornInputs = List.of(
                 Input.of("P₁", load),
                 Input.of("s", bank.reserve()),
@@ -155,9 +151,22 @@ public record AbsenceFigures(
                 Input.of("R", bank.resistanceWorn()),
                 Input.of("R", supply.resistance()),
                 Input.of("U", inverter.cutOut()));
-        TimeSpan idleTime = now.run(idle, Ratio.WHOLE, limits, Pauses.RECOVER).time();
-        Figure<TimeSpan> idleToReserve =
-                book.enter("absence.idle-to-reserve", idleTime, Rounding.DOWN, Formula.RUN_TIME, idleOnly);
+        Figure<TimeSpan> idleToReserve = book.enter(
+                "absence.idle-to-reserve",
+                now.run(idle, Ratio.WHOLE, limits, Pauses.RECOVER).time(),
+                Rounding.DOWN,
+                Formula.RUN_TIME,
+                idleOnly);
+        Figure<TimeSpan> inverterToReserve = draw.counted().isEmpty()
+                ? idleToReserve
+                : book.enter(
+                        "absence.inverter-to-reserve",
+                        now.run(inverterOnly.plus(draw.standingPower(bank)), Ratio.WHOLE, limits, Pauses.RECOVER)
+                                .time(),
+                        Rounding.DOWN,
+                        Formula.RUN_TIME,
+                        Stream.concat(inverterInputs.stream(), draw.standing().map(it -> Input.of("I_on", it)).stream())
+                                .toList());
         return new AbsenceFigures(
                 Setting.of(job),
                 leftOn.stream().map(figures -> figures.appliance().name()).toList(),
@@ -196,15 +205,19 @@ public record AbsenceFigures(
                         Rounding.DOWN,
                         Formula.RUN_TIME,
                         idleOnly),
-                standing,
-                off("absence.off-to-reserve", bank.usableCharge(), standing, bank, book),
-                off("absence.off-to-empty", bank.capacityNow(), standing, bank, book),
+                draw,
+                off("absence.off-to-reserve", bank.usableCharge(), draw, bank, book),
+                off("absence.off-to-empty", bank.capacityNow(), draw, bank, book),
                 book.enter(
                         "absence.idle-per-day",
-                        new Ratio(idleTime.seconds() == 0 ? 1 : 24 / idleTime.hours()),
+                        sharePerDay(inverterToReserve.value()),
                         Rounding.UP,
                         Formula.SHARE_PER_DAY,
-                        Input.of("t", idleToReserve)));
+                        Input.of("t", inverterToReserve)));
+    }
+
+    private static Ratio sharePerDay(TimeSpan toReserve) {
+        return new Ratio(toReserve.seconds() == 0 ? 1 : 24 / toReserve.hours());
     }
 
     private static Power mean(Demand demand) {
@@ -213,10 +226,10 @@ public record AbsenceFigures(
     }
 
     private static Figure<TimeSpan> off(
-            String key, Figure<Charge> charge, Optional<Figure<Current>> standing, BankFigures bank, FigureBook book) {
+            String key, Figure<Charge> charge, SteadyDraw draw, BankFigures bank, FigureBook book) {
         Ratio perMonth = bank.battery().selfDischargePerMonth();
         double amperes = bank.capacityNow().value().ampereHours() * perMonth.fraction() / HOURS_IN_MONTH
-                + standing.map(draw -> draw.value().amperes()).orElse(0.0);
+                + draw.current().amperes();
         return book.enter(
                 key,
                 TimeSpan.ofHours(charge.value().ampereHours() / amperes),
@@ -228,7 +241,7 @@ public record AbsenceFigures(
                                         Input.of("C", bank.capacityNow()),
                                         Input.usual(
                                                 "d", perMonth, bank.battery().citation())),
-                                standing.map(draw -> Input.of("I", draw)).stream())
+                                draw.whole().map(it -> Input.of("I", it)).stream())
                         .toList());
     }
 

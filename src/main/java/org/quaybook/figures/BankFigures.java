@@ -11,7 +11,6 @@ import org.quaybook.job.Given;
 import org.quaybook.quantity.Charge;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Energy;
-import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Voltage;
@@ -81,16 +80,6 @@ public record BankFigures(
 
     static BankFigures of(Bank bank, Tables tables, FigureBook book) {
         return new BankReckoning(bank, tables, book).figures();
-    }
-
-    /**
-     * What the bank always gives, however everything is switched; none where nobody wrote it. As much as it takes at the volts
-     * of a full bank, and behind the inverter's cables instead of at the bank: a hair more than it is.
-     */
-    Power standing(Bank bank) {
-        return new Power(Given.maybe(bank.standingDraw())
-                .map(draw -> draw.amperes() * restFull.value().volts())
-                .orElse(0.0));
     }
 
     /** The value of a field that calculation cannot do without; {@link Needs} has made sure of it. */

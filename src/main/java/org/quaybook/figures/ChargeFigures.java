@@ -252,19 +252,38 @@ public record ChargeFigures(
                             Input.of("P", it.absence().load()),
                             Input.of("U", it.bank().nominal()));
         }
-        return Bottleneck.of(parts.get(0).charging(), it.job())
-                .filter(supply -> parts.size() > 1 || !it.staying().isEmpty())
-                .map(supply -> shared(key, current, parts, supply, it))
-                .orElseGet(() -> it.book()
+        Optional<Bottleneck> supply = Bottleneck.of(parts.get(0).charging(), it.job())
+                .filter(found -> parts.size() > 1 || !it.staying().isEmpty());
+        Optional<Figure<Current>> draw = it.absence().draw().whole();
+        String whole = key + (draw.isPresent() ? ".through-charger" : ".left-for-bank");
+        Figure<Current> given = supply.map(found -> shared(whole, current, parts, found, it))
+                .orElseGet(() -> draw.isPresent()
+                        ? current
+                        : it.book()
+                                .enter(
+                                        whole,
+                                        current.value(),
+                                        Rounding.DOWN,
+                                        Formula.ALL_FOR_BANK,
+                                        Input.of("I₁", current)));
+        return draw.map(drawn -> it.book()
                         .enter(
                                 key + ".left-for-bank",
-                                current.value(),
+                                new Current(Math.max(
+                                        0,
+                                        given.value().amperes() - drawn.value().amperes())),
                                 Rounding.DOWN,
-                                Formula.ALL_FOR_BANK,
-                                Input.of("I₁", current)));
+                                Formula.LEFT_BESIDE_DRAW,
+                                Input.of("I₁", given),
+                                Input.of("I_on", drawn)))
+                .orElse(given);
     }
 
-    /** All that stays on draws at once, for so much of the time that the mean is right: less is never left. */
+    /**
+     * All that stays on draws at once, for so much of the time that the mean is right: less is never left.
+     *
+     * @param key of the figure
+     */
     private static Figure<Current> shared(
             String key, Figure<Current> current, List<Giving> parts, Bottleneck supply, Charged it) {
         Voltage volts = it.charging().voltage().value();
@@ -289,7 +308,7 @@ public record ChargeFigures(
         inputs.add(Input.of("U", it.charging().voltage()));
         return it.book()
                 .enter(
-                        key + ".left-for-bank",
+                        key,
                         current.value().times(drawing * beside + (1 - drawing) * free),
                         Rounding.DOWN,
                         Formula.LEFT_BESIDE_LOADS,

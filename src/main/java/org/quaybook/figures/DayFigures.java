@@ -16,7 +16,6 @@ import org.quaybook.calc.SourceBank;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Charging;
 import org.quaybook.job.Given;
-import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Energy;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
@@ -110,7 +109,7 @@ public record DayFigures(
     /**
      * What a day is walked with.
      *
-     * @param standing what draws on the bank however everything is switched
+     * @param draw what draws on the bank besides the inverter
      */
     record Walked(
             DayPlan plan,
@@ -119,7 +118,7 @@ public record DayFigures(
             InverterFigures inverter,
             SupplyFigures supply,
             Limits limits,
-            Current standing,
+            SteadyDraw draw,
             FigureBook book) {
 
         private DayRun run(List<ChargeSource> sources, SourceBank source, ChargeIntake intake, Pauses pauses) {
@@ -129,7 +128,7 @@ public record DayFigures(
                     plan,
                     sources,
                     intake,
-                    standing,
+                    draw.current(),
                     limits,
                     inverter.alarm().value(),
                     pauses);
@@ -246,12 +245,14 @@ public record DayFigures(
     }
 
     private static Figure<Energy> use(Walked it, List<ApplianceFigures> appliances) {
-        double standing = it.standing().amperes() * it.bank().nominal().value().volts() * 24;
+        double standing =
+                it.draw().current().amperes() * it.bank().nominal().value().volts() * 24;
         List<Input> inputs = new ArrayList<>();
         appliances.stream()
                 .filter(ApplianceFigures::runs)
                 .forEach(appliance -> inputs.add(Input.of("P_mean", appliance.average())));
         inputs.add(Input.of("P₀", it.inverter().idle()));
+        inputs.addAll(it.draw().inputs());
         return it.book()
                 .enter("day.use", new Energy(it.plan().wattHours() + standing), Rounding.UP, Formula.DAY_USE, inputs);
     }

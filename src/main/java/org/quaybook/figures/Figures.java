@@ -139,10 +139,11 @@ public record Figures(
         AcFigures ac = new AcReckoning(job, inverter, tables, book).figures();
         List<EarthFigures> earths = EarthFigures.of(job, bank, supply, ac, tables, book);
         Limits limits = new Limits(bank.reserve().value(), inverter.cutOut().value(), protectionCutOut(job));
-        RunSystem system = RunSystem.of(job, bank, inverter, supply, limits, tables, book);
+        SteadyDraw draw = SteadyDraw.of(job, way, book);
+        RunSystem system = RunSystem.of(job, bank, inverter, supply, draw, limits, tables, book);
         List<ApplianceFigures> appliances = ApplianceFigures.of(system);
         List<GroupFigures> groups = GroupFigures.of(system, appliances);
-        AbsenceFigures absence = AbsenceFigures.of(job, appliances, bank, inverter, supply, limits, book);
+        AbsenceFigures absence = AbsenceFigures.of(job, appliances, bank, inverter, supply, draw, limits, book);
         BankCharging bankCharging = BankCharging.of(job.bank(), bank, book);
         DayFigures.Walked walked = new DayFigures.Walked(
                 DayPlan.of(DayUses.of(appliances), inverter.losses()),
@@ -151,7 +152,7 @@ public record Figures(
                 inverter,
                 supply,
                 limits,
-                absence.standing().map(Figure::value).orElse(new Current(0)),
+                draw,
                 book);
         DayFigures.Dark dark = DayFigures.dark(walked, appliances);
         ChargeFigures.Charged charged = new ChargeFigures.Charged(

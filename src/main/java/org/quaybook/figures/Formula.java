@@ -121,6 +121,7 @@ public enum Formula {
     INPUT_LIMIT("input-limit", Standing.COMMON_PRACTICE),
     LEFT_FOR_BANK("I = I₁ − P / U", "kirchhoff-current", Standing.SEEN),
     LEFT_BESIDE_LOADS("power-factor", Standing.SEEN),
+    LEFT_BESIDE_DRAW("I = I₁ − I_on", "kirchhoff-current", Standing.SEEN),
     ALL_FOR_BANK("= I₁", "fed-by-mains", Standing.SEEN),
     RECHARGE("recharge", Standing.COMPUTED),
     DAY_USE("energy", Standing.SEEN),

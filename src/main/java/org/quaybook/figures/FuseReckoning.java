@@ -196,10 +196,10 @@ final class FuseReckoning {
         List<Charging> between = way.chargingThrough(Set.of(id())).stream()
                 .filter(it -> !through.contains(it))
                 .toList();
-        String name = key + ".behind-" + run.cable().id();
-        return SharedWay.charged(name + ".charged", between, bank, book)
+        String pair = key + "-" + run.cable().id();
+        return SharedWay.charged(pair + ".charged-between", between, bank, book)
                 .map(charged -> book.enter(
-                        name,
+                        pair + ".left",
                         new Current(Math.max(
                                 0,
                                 run.allowed().value().amperes()

@@ -102,7 +102,7 @@ final class LoadReckoning {
                 : system.inverter().losses().inputFor(it.power().value().times(power));
         double share = it.duty().fraction() * duty / (it.meanIsStated() ? power : 1);
         return new Demand(load, system.inverter().idle().value(), new Ratio(Math.min(1, share)))
-                .plus(system.bank().standing(system.job().bank()));
+                .plus(system.draw().power(system.bank()));
     }
 
     Verdict verdict() {
@@ -199,11 +199,7 @@ final class LoadReckoning {
     }
 
     private List<Input> withStanding(List<Input> inputs) {
-        return Optional.ofNullable(system.job().bank().standingDraw())
-                .filter(draw -> draw.value() != null)
-                .map(draw -> Stream.concat(inputs.stream(), Stream.of(Input.of("I_on", draw)))
-                        .toList())
-                .orElse(inputs);
+        return Stream.concat(inputs.stream(), system.draw().inputs().stream()).toList();
     }
 
     /** The lowest state of charge that holds a limit under a load. */

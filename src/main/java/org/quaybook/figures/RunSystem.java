@@ -23,6 +23,7 @@ import org.quaybook.reference.Spreads.Subject;
 /**
  * What every load of a job runs on.
  *
+ * @param draw what draws besides the inverter
  * @param now the bank as it is
  * @param worn the bank worn and cold
  * @param capacitySpread how far the capacity may be off
@@ -34,6 +35,7 @@ record RunSystem(
         BankFigures bank,
         InverterFigures inverter,
         SupplyFigures supply,
+        SteadyDraw draw,
         Limits limits,
         Discharge now,
         Discharge worn,
@@ -50,6 +52,7 @@ record RunSystem(
             BankFigures bank,
             InverterFigures inverter,
             SupplyFigures supply,
+            SteadyDraw draw,
             Limits limits,
             Tables tables,
             FigureBook book) {
@@ -58,6 +61,7 @@ record RunSystem(
                 bank,
                 inverter,
                 supply,
+                draw,
                 limits,
                 new Discharge(bank.asItIs(), supply.resistance().value()),
                 new Discharge(bank.worn(), supply.resistance().value()),

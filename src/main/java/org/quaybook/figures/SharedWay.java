@@ -44,6 +44,18 @@ public record SharedWay(List<Fuse> fuses, List<Charging> charging) {
         return fuse.isBranch() && charging.stream().noneMatch(it -> fuse.id().equals(it.fuse()));
     }
 
+    /** The branches with an average, but none that is behind another with one: that counts it. */
+    List<Fuse> averaged() {
+        List<Fuse> averaged = fuses.stream()
+                .filter(this::draws)
+                .filter(fuse -> SteadyDraw.average(fuse).isPresent())
+                .toList();
+        Set<String> ids = averaged.stream().map(Fuse::id).collect(Collectors.toUnmodifiableSet());
+        return averaged.stream()
+                .filter(fuse -> fuse.through().stream().noneMatch(ids::contains))
+                .toList();
+    }
+
     /** The branches whose current a fuse or cable of the inverter carries beside it. */
     List<Fuse> branchesThrough(String id) {
         return branches().stream().filter(fuse -> fuse.through().contains(id)).toList();

@@ -28,6 +28,13 @@ public record Fuse(
 
         @Means("largest lasting current of a branch") @Within(least = "0 A", most = "1000 A") @Nullable Given<Current> load,
 
+        @Means(
+                value =
+                        "what a branch draws on average, day and night, while somebody is there; 0 A of one that is used for moments only",
+                example = "3 A")
+        @Within(least = "0 A", most = "1000 A")
+        @Nullable Given<Current> average,
+
         @Means("family; left out, one is proposed") @Nullable Given<FuseFamily> family,
 
         @Means(value = "rated current; left out, one is proposed", example = "250 A")

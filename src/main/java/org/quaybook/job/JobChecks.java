@@ -190,6 +190,7 @@ final class JobChecks {
 
     /** A branch of which nobody wrote the role would be judged, rated and drawn as the main fuse. */
     private void fuse(Fuse fuse) {
+        above(fuse.average(), fuse.load(), JobMessage.AVERAGE_ABOVE_LOAD);
         if (Given.maybe(fuse.role()).filter(role -> role != FuseRole.MAIN).isPresent()) {
             return;
         }
@@ -221,6 +222,9 @@ final class JobChecks {
         }
         if (!fuse.through().isEmpty()) {
             return "through";
+        }
+        if (fuse.average() != null) {
+            return "average";
         }
         return fuse.load() == null ? null : "load";
     }

@@ -82,6 +82,7 @@ public enum JobMessage implements MessageKey {
     PEAK_BELOW_DISCHARGE,
     EFFICIENCY_ORDER,
     AVERAGE_ABOVE_POWER,
+    AVERAGE_ABOVE_LOAD,
     AVERAGE_AND_DUTY,
     OUTPUT_ABOVE_POWER,
     MORE_THAN_A_DAY,

@@ -61,6 +61,8 @@ public final class FactSheet {
                 .put(
                         "cables",
                         it.figures().supply().runs().stream().map(this::cable).toList())
+                .put("direct", new DirectDraw(it.figures().absence().draw(), words).lines())
+                .put("uncounted", new DirectDraw(it.figures().absence().draw(), words).uncounted())
                 .put("fuses", it.figures().fuses().stream().map(this::fuse).toList())
                 .put("mostToInterrupt", mostToInterrupt())
                 .put("isolators", job.isolators().stream().map(this::isolator).toList())

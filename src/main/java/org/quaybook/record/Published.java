@@ -69,6 +69,7 @@ public record Published(Map<String, Object> facts) {
                     "where",
                     "spare",
                     "distance"),
+            subject("direct"),
             subject("isolators", "id", "name", "where"),
             subject(
                     "shore",

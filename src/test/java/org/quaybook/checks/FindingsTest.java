@@ -255,6 +255,11 @@ class FindingsTest {
                 change(Check.ISOLATOR_TOOL, FORBIDS, VENTED, "tool-free: yes", "tool-free: no"),
                 // 56 A and more for a third of 166 A, 83 A and more beside a branch of 80 A; 80 % of 100 A are 80 A.
                 new Case(Check.PROTECTION_CURRENT, DECIDE, besideBranch("load: 80 A"), besideBranch("load: 40 A")),
+                new Case(
+                        Check.BRANCH_AVERAGE,
+                        DECIDE,
+                        smallBranch("load: 30 A"),
+                        smallBranch("load: 30 A, average: 0 A")),
                 // 119 A of the inverter need a fuse of 149 A; with 30 A beside it the 150 A of the demo are too few.
                 new Case(
                         Check.WAY_UNKNOWN,

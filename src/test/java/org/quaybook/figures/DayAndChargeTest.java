@@ -145,11 +145,12 @@ class DayAndChargeTest {
         AbsenceFigures unknown = ChangedDemo.of(LITHIUM, "  standing-draw:", "  # standing-draw:")
                 .figures()
                 .absence();
-        assertThat(unknown.standing()).isEmpty();
+        assertThat(unknown.draw().standing()).isEmpty();
         assertThat(unknown.offToReserve().value().hours()).isCloseTo(0.8 * 720 / 0.02, within(1e-6));
         assertThat(ChangedDemo.of(LITHIUM, "standing-draw: 45 mA (measured)", "standing-draw: not seen")
                         .figures()
                         .absence()
+                        .draw()
                         .standing())
                 .isEmpty();
     }
@@ -286,7 +287,8 @@ class DayAndChargeTest {
 
     /**
      * Kirchhoff's current law at the inlet, definition of power and power factor: of 6 A at 230 V the dehumidifier's 240 W come
-     * first, and 85 % of 0.95 of the rest reach 8 cells at 3.575 V. That is what the supply is said to bear beside it, too.
+     * first, and 85 % of 0.95 of the rest reach 8 cells at 3.575 V. That is what the supply is said to bear beside it, too. The
+     * 45 mA that always draw come off what is left for the bank.
      */
     @Test
     void whatStaysOnComesFirstThroughAnInputLimit() {
@@ -294,7 +296,7 @@ class DayAndChargeTest {
         double free = 6 * perAmpere;
         double beside = (6 - 240.0 / 230) * perAmpere;
         ChangedDemo lithium = ChangedDemo.of(LITHIUM);
-        assertThat(lithium.value("charging.shore-charger.left-for-bank")).isCloseTo(beside, within(1e-9));
+        assertThat(lithium.value("charging.shore-charger.left-for-bank")).isCloseTo(beside - 0.045, within(1e-9));
         assertThat(lithium.value("return.fits")).isCloseTo(beside, within(1e-9));
         // 552 Ah above the reserve, 98 % of each ampere-hour kept, hardly any tail at this current.
         assertThat(lithium.value("charging.shore-charger.to-full") / 3600)
@@ -302,9 +304,9 @@ class DayAndChargeTest {
         // It works a quarter of the time: then 32.2 A, else 39.0 A.
         assertThat(ChangedDemo.of(LITHIUM, "240 W (measured)", "240 W (measured), average: 60 W (measured)")
                         .value("charging.shore-charger.left-for-bank"))
-                .isCloseTo(0.25 * beside + 0.75 * free, within(1e-9));
+                .isCloseTo(0.25 * beside + 0.75 * free - 0.045, within(1e-9));
         assertThat(ChangedDemo.of(LITHIUM, "left-on: yes", "left-on: no").value("charging.shore-charger.left-for-bank"))
-                .isCloseTo(free, within(1e-9));
+                .isCloseTo(free - 0.045, within(1e-9));
         // 24 A at 120 V let the whole charger through while the refrigerator rests, and 20.7 A while it works.
         assertThat(ChangedDemo.of(AMERICAN).value("charging.charger.left-for-bank"))
                 .isCloseTo(0.6 * 70 + 0.4 * (24 - 400.0 / 120) * 120 * 0.85 * 0.95 / 29.2, within(1e-6));
@@ -321,7 +323,7 @@ class DayAndChargeTest {
         assertThat(it.chargingTogether()).singleElement().satisfies(together -> {
             assertThat(together.way()).isEqualTo(ChargeFigures.Way.AT_SHORE);
             assertThat(together.recharge().left().value().amperes())
-                    .isCloseTo((6 - 240.0 / 230) * 230 * 0.85 * 0.95 / 28.6, within(1e-9));
+                    .isCloseTo((6 - 240.0 / 230) * 230 * 0.85 * 0.95 / 28.6 - 0.045, within(1e-9));
         });
     }
 

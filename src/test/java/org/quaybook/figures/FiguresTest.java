@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.figures.AtShoreFigures.Fit;
 import org.quaybook.figures.TogetherFigures.Order;
+import org.quaybook.job.Fuse;
 import org.quaybook.job.FuseFamily;
 import org.quaybook.job.Job;
 import org.quaybook.quantity.Power;
@@ -460,7 +461,7 @@ class FiguresTest {
         @Test
         void aChargerBetweenFuseAndCable() {
             ChangedDemo job = with("", "kind: alternator,", "kind: alternator, through: [F1],");
-            assertThat(job.value("fuse.F1.behind-B1")).isCloseTo(job.value("cable.B1.allowed") - 55, within(1e-9));
+            assertThat(job.value("fuse.F1-B1.left")).isCloseTo(job.value("cable.B1.allowed") - 55, within(1e-9));
             assertThat(job.value("fuse.F1.most"))
                     .isLessThan(ChangedDemo.of(VENTED).value("fuse.F1.most"));
         }
@@ -475,6 +476,74 @@ class FiguresTest {
                     with(branch("F2", 40, "B2") + branch("F3", 20, "bank"), "isolates: [B1]", "isolates: [bank]");
             assertThat(bank.figures().most(bank.job().isolators().get(0)).amperes())
                     .isCloseTo(inverter + 40, within(1e-9));
+        }
+    }
+
+    /** What branches draw on average runs beside everything else (Kirchhoff's current law). */
+    @Nested
+    class AverageOfBranches {
+
+        private static final String PANEL =
+                "fuses:\n  - { id: F2, role: branch, feeds: Cabin lights, conductor: 16 mm2, load: 40 A, rating: 80 A, through: [bank]";
+
+        private static ChangedDemo branches(String demo, String rest) {
+            return ChangedDemo.of(demo, "fuses:\n", PANEL + rest);
+        }
+
+        /** As if the same current always drew on the bank. */
+        @Test
+        void shortensEveryTime() {
+            ChangedDemo job = branches(VENTED, ", average: 6 A }\n");
+            ChangedDemo standing = ChangedDemo.of(VENTED, "  reserve:", "  standing-draw: 6 A\n  reserve:");
+            ChangedDemo alone = ChangedDemo.of(VENTED);
+            for (String key : List.of(
+                    "appliance.navigation-computer.time",
+                    "appliance.navigation-computer.time-worn",
+                    "absence.idle-to-reserve",
+                    "absence.off-to-reserve",
+                    "day.dark-days")) {
+                assertThat(job.value(key)).as(key).isCloseTo(standing.value(key), within(1e-9 * standing.value(key)));
+                assertThat(job.value(key)).as(key).isLessThan(alone.value(key));
+            }
+            assertThat(job.value("day.use")).isCloseTo(alone.value("day.use") + 6 * 24 * 24, within(1e-6));
+        }
+
+        /** What the idle inverter takes in a day is its own, not the lights'. */
+        @Test
+        void leavesTheInvertersShareAlone() {
+            assertThat(branches(VENTED, ", average: 6 A }\n").value("absence.idle-per-day"))
+                    .isEqualTo(ChangedDemo.of(VENTED).value("absence.idle-per-day"));
+        }
+
+        /** Chargers feed it before the bank, those on the mains too. */
+        @Test
+        void chargersFeedItFirst() {
+            ChangedDemo job = branches(VENTED, ", average: 6 A }\n");
+            ChangedDemo alone = ChangedDemo.of(VENTED);
+            assertThat(job.value("charging.shore-charger.left-for-bank"))
+                    .isCloseTo(alone.value("charging.shore-charger.left-for-bank") - 6, within(1e-9));
+            assertThat(job.value("charging.engine-alternator.left-for-bank"))
+                    .isLessThan(alone.value("charging.engine-alternator.left-for-bank") - 5.9);
+        }
+
+        @Test
+        void countsABranchBehindABranchOnce() {
+            String behind =
+                    ", average: 6 A }\n  - { id: F3, role: branch, conductor: 4 mm2, load: 5 A, average: 2 A, through: [F2] }\n";
+            assertThat(branches(VENTED, behind).value("bank.steady-draw")).isEqualTo(6);
+            SteadyDraw partly = branches(VENTED, behind.substring(", average: 6 A".length()))
+                    .figures()
+                    .absence()
+                    .draw();
+            assertThat(partly.current().amperes()).isEqualTo(2);
+            assertThat(partly.uncounted()).isEmpty();
+        }
+
+        @Test
+        void knowsWhatNobodyWrote() {
+            SteadyDraw draw = branches(VENTED, " }\n").figures().absence().draw();
+            assertThat(draw.whole()).isEmpty();
+            assertThat(draw.uncounted()).extracting(Fuse::id).containsExactly("F2");
         }
     }
 

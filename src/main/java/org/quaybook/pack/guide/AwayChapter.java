@@ -6,6 +6,7 @@ import java.util.Map;
 import org.quaybook.figures.AbsenceFigures;
 import org.quaybook.figures.AbsenceFigures.Setting;
 import org.quaybook.job.ChargeKind;
+import org.quaybook.record.DirectDraw;
 import org.quaybook.record.Rows;
 
 /** Leaving the craft and coming back. */
@@ -52,7 +53,7 @@ final class AwayChapter {
                 .put("now", brief.say(absence.idleToReserve()))
                 .put("plan", brief.say(absence.idleToReserveWorn()));
         // Without a reading of what else draws, self-discharge alone would promise years.
-        List<Map<String, Object>> off = absence.standing().isEmpty()
+        List<Map<String, Object>> off = absence.draw().standing().isEmpty()
                 ? List.of()
                 : List.of(new Rows()
                         .put("what", brief.words().say("guide.away.long.off"))
@@ -73,6 +74,12 @@ final class AwayChapter {
     }
 
     private List<String> notes() {
+        List<String> notes = new ArrayList<>(ofTheInverter());
+        notes.addAll(new DirectDraw(brief.figures().absence().draw(), brief.words()).lines());
+        return List.copyOf(notes);
+    }
+
+    private List<String> ofTheInverter() {
         AbsenceFigures absence = brief.figures().absence();
         return brief.lines("away.long")
                 .say(brief.has().leadAcid() ? "charge.lead" : "charge.lithium")
@@ -85,7 +92,7 @@ final class AwayChapter {
                                 && brief.has().leftOn(),
                         "always-on-inverter",
                         absence.leftOn())
-                .sayIf(absence.standing().isEmpty(), "off-unknown")
+                .sayIf(absence.draw().standing().isEmpty(), "off-unknown")
                 .list();
     }
 

@@ -9,6 +9,7 @@ import java.util.function.Predicate;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.ApplianceFigures.Verdict;
 import org.quaybook.figures.TogetherFigures;
+import org.quaybook.record.DirectDraw;
 
 /** The board's card of running times, and the notice of what empties the bank while nobody is there. */
 final class LabelsRuntime {
@@ -68,6 +69,10 @@ final class LabelsRuntime {
                 rows,
                 0,
                 true));
+        List<String> uncounted = new DirectDraw(facts.figures().absence().draw(), facts.words()).uncounted();
+        if (!uncounted.isEmpty()) {
+            parts.add(LabelPart.strong(facts.say("runtime.direct", facts.some(uncounted))));
+        }
         List<String> never = names(Predicate.not(ApplianceFigures::runs));
         if (!never.isEmpty()) {
             parts.add(LabelPart.strong(facts.say("runtime.never", facts.some(never))));

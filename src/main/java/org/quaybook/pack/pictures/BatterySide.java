@@ -20,8 +20,8 @@ import org.quaybook.pack.pictures.Symbols.Way;
 
 /**
  * How the battery side is wired: the strings of the bank with the ends that its load hangs on, the way to the inverter
- * with both poles, and what charges. Chargers and branches are joined to the bank by a single line: the job does not say
- * to which stud.
+ * with both poles, and what charges. Chargers and branches are joined to the bank by a single line; of one whose current
+ * passes a part of the inverter's feed that stands beside it.
  */
 final class BatterySide {
 
@@ -442,6 +442,7 @@ final class BatterySide {
                         Parts.onMains(charger)
                                 ? subject.say("from", subject.words().term(Parts.fedBy(charger)))
                                 : "")
+                .add(Lettering.SMALL, behind(charger.through()))
                 .note();
     }
 
@@ -461,7 +462,16 @@ final class BatterySide {
                                         ? ""
                                         : subject.words().list(branch.fuse().protects())))
                 .add(Lettering.SMALL, fed(branch))
+                .add(
+                        Lettering.SMALL,
+                        branch.fuse() == null ? "" : behind(branch.fuse().through()))
                 .note();
+    }
+
+    /** Which parts of the drawing carry its current too, for it is drawn at the bank; nothing where it is there. */
+    private String behind(List<String> through) {
+        List<String> parts = through.stream().filter(id -> !id.equals("bank")).toList();
+        return parts.isEmpty() ? "" : subject.say("through", subject.words().list(parts));
     }
 
     private String fed(FuseFigures branch) {

@@ -1,0 +1,92 @@
+package org.quaybook.figures;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.quaybook.job.Fuse;
+import org.quaybook.job.Given;
+import org.quaybook.job.Job;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Power;
+import org.quaybook.quantity.Rounding;
+
+/**
+ * What draws on the bank besides the inverter, day and night.
+ *
+ * @param standing what draws however everything is switched; empty if nobody wrote it
+ * @param whole that and what the branches draw on average; empty if nobody wrote either
+ * @param counted the branches whose average is in it
+ * @param uncounted the branches of which nobody wrote an average
+ */
+public record SteadyDraw(
+        Optional<Figure<Current>> standing, Optional<Figure<Current>> whole, List<Fuse> counted, List<Fuse> uncounted) {
+
+    public SteadyDraw {
+        counted = List.copyOf(counted);
+        uncounted = List.copyOf(uncounted);
+    }
+
+    static SteadyDraw of(Job job, SharedWay way, FigureBook book) {
+        Optional<Figure<Current>> standing = Optional.ofNullable(job.bank().standingDraw())
+                .filter(draw -> draw.value() != null)
+                .map(draw -> book.stated("bank.standing-draw", draw));
+        List<Fuse> counted = way.averaged();
+        Set<String> known = counted.stream()
+                .flatMap(fuse -> Stream.concat(Stream.of(fuse.id()), fuse.through().stream()))
+                .collect(Collectors.toUnmodifiableSet());
+        return new SteadyDraw(
+                standing,
+                counted.isEmpty() ? standing : Optional.of(whole(standing, counted, book)),
+                counted,
+                way.branches().stream()
+                        .filter(fuse -> !known.contains(fuse.id()))
+                        .toList());
+    }
+
+    private static Figure<Current> whole(Optional<Figure<Current>> standing, List<Fuse> counted, FigureBook book) {
+        List<Input> inputs = new ArrayList<>();
+        standing.ifPresent(draw -> inputs.add(Input.of("I", draw)));
+        Current sum = standing.map(Figure::value).orElse(new Current(0));
+        for (Fuse fuse : counted) {
+            Given<Current> average = average(fuse).orElseThrow();
+            inputs.add(Input.of("I", average));
+            sum = sum.plus(BankFigures.seen(average));
+        }
+        return book.enter("bank.steady-draw", sum, Rounding.UP, Formula.SUM_OF_CURRENTS, inputs);
+    }
+
+    /** What a branch draws on average; empty if nobody wrote it. */
+    static Optional<Given<Current>> average(Fuse fuse) {
+        return Optional.ofNullable(fuse.average()).filter(average -> average.value() != null);
+    }
+
+    /**
+     * The same as a power. As much as it takes at the volts of a full bank, and behind the inverter's cables instead of at the
+     * bank: a hair more than it is.
+     */
+    Power power(BankFigures bank) {
+        return power(current(), bank);
+    }
+
+    /** What draws however everything is switched, as a power. */
+    Power standingPower(BankFigures bank) {
+        return power(standing.map(Figure::value).orElse(new Current(0)), bank);
+    }
+
+    private static Power power(Current draw, BankFigures bank) {
+        return new Power(draw.amperes() * bank.restFull().value().volts());
+    }
+
+    /** 0 A where nobody wrote anything. */
+    Current current() {
+        return whole.map(Figure::value).orElse(new Current(0));
+    }
+
+    /** What a figure that counts it was worked out from besides. */
+    List<Input> inputs() {
+        return whole.map(draw -> List.of(Input.of("I_on", draw))).orElse(List.of());
+    }
+}

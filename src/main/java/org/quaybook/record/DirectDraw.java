@@ -1,0 +1,44 @@
+package org.quaybook.record;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.quaybook.figures.SteadyDraw;
+import org.quaybook.job.Fuse;
+import org.quaybook.text.Words;
+
+/** Says of what runs on the battery without the inverter whether the running times count it. */
+public final class DirectDraw {
+
+    private final SteadyDraw draw;
+    private final Words words;
+
+    public DirectDraw(SteadyDraw draw, Words words) {
+        this.draw = draw;
+        this.words = words;
+    }
+
+    /** What is counted, then what is not; no line where there is nothing of the kind. */
+    public List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        if (!draw.counted().isEmpty()) {
+            draw.whole()
+                    .ifPresent(whole -> lines.add(
+                            words.say("record.direct.counted", words.word(whole.stated()), names(draw.counted()))));
+        }
+        if (!draw.uncounted().isEmpty()) {
+            lines.add(words.say("record.direct.uncounted", uncounted()));
+        }
+        return List.copyOf(lines);
+    }
+
+    /** The names of what no running time counts. */
+    public List<String> uncounted() {
+        return names(draw.uncounted());
+    }
+
+    private static List<String> names(List<Fuse> branches) {
+        return branches.stream()
+                .map(fuse -> fuse.feeds() == null ? fuse.id() : fuse.feeds())
+                .toList();
+    }
+}
