@@ -65,7 +65,7 @@ public record SharedWay(List<Fuse> fuses, List<Charging> charging) {
      * The branches whose current a switch carries: those it names, those behind a fuse or cable that it names, and of a
      * switch of the bank all that are not known to be connected before it.
      */
-    List<Fuse> branchesThrough(Isolator isolator) {
+    public List<Fuse> branchesThrough(Isolator isolator) {
         Set<String> ids = Set.copyOf(isolator.isolates());
         return branches().stream()
                 .filter(fuse -> ids.contains(fuse.id())

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.quaybook.figures.SteadyDraw;
 import org.quaybook.job.Fuse;
+import org.quaybook.job.Given;
 import org.quaybook.text.Words;
 
 /** Says of what runs on the battery without the inverter whether the running times count it. */
@@ -17,13 +18,18 @@ public final class DirectDraw {
         this.words = words;
     }
 
-    /** What is counted, then what is not; no line where there is nothing of the kind. */
+    /** What is counted, if it draws at all, then what is not; no line where there is nothing of the kind. */
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
-        if (!draw.counted().isEmpty()) {
+        List<Fuse> drawing = draw.counted().stream()
+                .filter(fuse -> Given.maybe(fuse.average())
+                        .filter(average -> average.amperes() > 0)
+                        .isPresent())
+                .toList();
+        if (!drawing.isEmpty()) {
             draw.whole()
-                    .ifPresent(whole -> lines.add(
-                            words.say("record.direct.counted", words.word(whole.stated()), names(draw.counted()))));
+                    .ifPresent(whole ->
+                            lines.add(words.say("record.direct.counted", words.word(whole.stated()), names(drawing))));
         }
         if (!draw.uncounted().isEmpty()) {
             lines.add(words.say("record.direct.uncounted", uncounted()));

@@ -8,8 +8,10 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.quaybook.figures.BankFigures;
 import org.quaybook.figures.FuseFigures;
+import org.quaybook.figures.SharedWay;
 import org.quaybook.job.AcCircuit;
 import org.quaybook.job.Bank;
+import org.quaybook.job.Fuse;
 import org.quaybook.job.FuseRole;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
@@ -129,6 +131,10 @@ final class LabelsBattery {
         if (!live.isEmpty()) {
             parts.add(LabelPart.strong(facts.say("isolator.live", facts.names(live))));
         }
+        List<String> branches = uncut(isolator);
+        if (!branches.isEmpty()) {
+            parts.add(LabelPart.strong(facts.say("isolator.branches", facts.some(branches))));
+        }
         return LabelDesign.of(
                         "isolator-" + isolator.id(),
                         LabelReason.ISOLATOR,
@@ -137,6 +143,19 @@ final class LabelsBattery {
                         LabelReading.PANEL,
                         facts.name(isolator))
                 .with(parts);
+    }
+
+    /** The branches that a battery switch leaves on the bank, and those of which nobody has written where they are connected. */
+    private List<String> uncut(Isolator isolator) {
+        if (!partsBattery(isolator)) {
+            return List.of();
+        }
+        SharedWay way = facts.figures().way();
+        List<Fuse> cut = way.branchesThrough(isolator);
+        return way.branches().stream()
+                .filter(fuse -> !cut.contains(fuse))
+                .map(fuse -> fuse.feeds() == null ? fuse.id() : fuse.id() + " " + fuse.feeds())
+                .toList();
     }
 
     /** Whether it switches strings alone, so that others still feed the inverter. */

@@ -25,6 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.figures.Figure;
 import org.quaybook.job.Appliance;
+import org.quaybook.record.DirectDraw;
 import org.quaybook.render.Box;
 import org.quaybook.render.Code;
 import org.quaybook.render.Face;
@@ -93,6 +94,32 @@ class LabelsTest {
                 .containsPattern("Still live then: .*battery");
         assertThat(text(job.design("isolator-S1"))).contains("gets no battery power");
         assertThat(text(job.design("sources"))).contains("S1").doesNotContain("S3");
+    }
+
+    /** What hangs on the bank before the switch stays there (Kirchhoff's laws), and so may what nobody has placed. */
+    @Test
+    void theBatterySwitchNamesTheBranchesItLeaves() {
+        DemoJob job = DemoJob.changed(
+                LITHIUM,
+                folder,
+                "spare: taped inside the board door }",
+                "spare: taped inside the board door }\n"
+                        + branch("F2", "Bilge pump", "average: 0.1 A, through: [bank]")
+                        + branch("F3", "Cabin lights", "average: 2 A, through: [B1]")
+                        + branch("F4", "Radio", "average: not seen"));
+        assertThat(text(job.design("isolator-S1")))
+                .contains("On the battery all the same: F2 Bilge pump and F4 Radio.");
+        assertThat(text(job.design("runtime"))).contains("Shorter while this runs: Radio.");
+        assertThat(new DirectDraw(job.assessment().figures().absence().draw(), job.words()).lines())
+                .containsExactly(
+                        "Every time also counts 2.2\u00a0A, the average of what runs on the battery directly: Bilge pump and Cabin"
+                                + " lights.",
+                        "Not counted in any time: Radio. While it runs, all last less long.");
+    }
+
+    private static String branch(String id, String feeds, String keys) {
+        return "  - { id: " + id + ", role: branch, feeds: " + feeds + ", conductor: 4 mm2, load: 6 A, rating: 10 A, "
+                + keys + " }\n";
     }
 
     /** One of three strings off leaves two that feed the inverter. */
@@ -302,7 +329,7 @@ class LabelsTest {
                   where: cockpit coaming, port
                 """,
                 "generator: { power: 2 kW, where: foredeck }\n",
-                "  - { kind: shore-charger, name: Shore charger, current: 30 A, fed-by: shore }\n",
+                "  - { kind: shore-charger, name: Shore charger, through: [bank], current: 30 A, fed-by: shore }\n",
                 "");
         assertThat(job.ids()).doesNotContain("inlet", "lead");
         assertThat(text(job.design("responder"))).contains("Generator").doesNotContain("Shore");
