@@ -1,5 +1,6 @@
 package org.quaybook.checks;
 
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
@@ -11,6 +12,7 @@ import org.quaybook.figures.AcFigures.Opener;
 import org.quaybook.figures.AcFigures.RcdFigures;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
+import org.quaybook.job.AcCircuit;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
 import org.quaybook.job.Shore;
@@ -43,6 +45,7 @@ final class BreakerChecks {
                     circuit.circuit().place());
             checks.disconnection(circuit);
         }
+        checks.circuitsUnjudged();
         checks.shore();
         checks.ac.rcds().forEach(checks::leakage);
     }
@@ -78,6 +81,21 @@ final class BreakerChecks {
                         .orElseGet(() -> cable.get().allowed().stated()));
     }
 
+    /** Circuits of whose cable nothing could be checked, told once. */
+    private void circuitsUnjudged() {
+        List<AcCircuit> unjudged = job.acCircuits().stream()
+                .filter(circuit -> size(circuit.cable()).isEmpty()
+                        || circuit.breaker().known().isEmpty())
+                .toList();
+        if (!unjudged.isEmpty()) {
+            findings.add(
+                    Severity.NOTE,
+                    Check.CIRCUIT_UNJUDGED,
+                    unjudged.get(0).place(),
+                    unjudged.stream().map(AcCircuit::id).toList());
+        }
+    }
+
     private static Optional<ConductorSize> size(@Nullable Given<ConductorSize> cable) {
         return Given.maybe(cable);
     }
@@ -100,6 +118,9 @@ final class BreakerChecks {
             return;
         }
         Optional<Current> breaker = Given.maybe(shore.breaker());
+        if (breaker.isEmpty()) {
+            findings.add(Severity.DECIDE, Check.SHORE_BREAKER_UNKNOWN, shore.place());
+        }
         cable(breaker, ac.shoreCable(), size(shore.cable()), Source.SHORE, shore.place());
         Optional<Current> inlet = shore.inlet().known();
         if (breaker.isPresent() && inlet.isPresent() && breaker.get().compareTo(inlet.get()) > 0) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.BankFigures;
+import org.quaybook.figures.ChargeCable;
 import org.quaybook.figures.ChargeFigures;
 import org.quaybook.figures.ChargingAtOnce;
 import org.quaybook.figures.DayFigures;
@@ -24,12 +25,10 @@ import org.quaybook.job.Charging;
 import org.quaybook.job.Generator;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
-import org.quaybook.job.Route;
 import org.quaybook.job.Shore;
 import org.quaybook.job.Source;
 import org.quaybook.quantity.ClockTime;
 import org.quaybook.quantity.Conductor;
-import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Stated;
@@ -44,10 +43,6 @@ final class ChargeChecks {
 
     /** Share of a supply that charging may take for hours (common practice). */
     private static final double MOST_FOR_HOURS = 0.8;
-
-    private static final Temperature LEAST_INSULATION = new Temperature(70);
-
-    private static final Temperature LEAST_INSULATION_AWG = new Temperature(75);
 
     private final Job job;
     private final Figures figures;
@@ -67,6 +62,8 @@ final class ChargeChecks {
             checks.alternator(charging);
             checks.loop(charging);
         }
+        checks.unjudged(tables.rules());
+        figures.charging().forEach(charger -> checks.drop(charger, tables.rules()));
         figures.charging().forEach(checks::beaten);
         checks.shore();
         checks.generator();
@@ -80,21 +77,19 @@ final class ChargeChecks {
     }
 
     /**
-     * Insulation nobody has written is taken at the least that the tables hold everywhere; an alternator's cable of which
-     * nobody has written where it runs is in the engine space.
+     * A source that gives no more than the cable bears needs no fuse at its own end: only the bank can then overload the
+     * cable.
      */
     private void cable(Charging charging, Rulebook rules) {
         Current gives = most(charging);
-        Optional<Conductor> cable = Given.maybe(charging.cable());
-        if (cable.isEmpty() || !rules.ampacity().sizes().contains(cable.get().size())) {
+        Optional<Conductor> cable = ChargeCable.judged(charging, rules);
+        if (cable.isEmpty()) {
             return;
         }
-        Optional<Route> route = Given.maybe(charging.route());
-        boolean hot = route.map(Route.ENGINE_SPACE::equals).orElse(charging.kind() == ChargeKind.ALTERNATOR);
         Current elsewhere = allowed(charging, cable.get(), false, rules);
-        Current allowed = allowed(charging, cable.get(), hot, rules);
+        Current allowed = allowed(charging, cable.get(), ChargeCable.inEngineSpace(charging), rules);
         if (gives.compareTo(allowed) > 0) {
-            boolean sure = route.isPresent() || gives.compareTo(elsewhere) > 0;
+            boolean sure = Given.maybe(charging.route()).isPresent() || gives.compareTo(elsewhere) > 0;
             findings.add(
                     sure ? Severity.FORBIDS : Severity.DECIDE,
                     sure ? Check.CHARGE_CABLE : Check.CHARGE_CABLE_ENGINE,
@@ -108,13 +103,54 @@ final class ChargeChecks {
     }
 
     private static Current allowed(Charging charging, Conductor cable, boolean engineSpace, Rulebook rules) {
-        Temperature insulation = Given.maybe(charging.insulation())
-                .orElse(rules.conductors() == ConductorSize.Series.AWG ? LEAST_INSULATION_AWG : LEAST_INSULATION);
+        Temperature insulation = ChargeCable.insulation(charging, rules);
         return rules.ampacity()
                 .base(cable.size(), insulation)
                 .value()
                 .times(cable.parallel()
                         * rules.ampacity().spaceFactor(insulation, engineSpace).value());
+    }
+
+    /** Sources of whose cable nothing could be checked, told once. */
+    private void unjudged(Rulebook rules) {
+        List<Charging> unjudged = job.charging().stream()
+                .filter(charging -> ChargeCable.judged(charging, rules).isEmpty()
+                        || most(charging).amperes() <= 0)
+                .toList();
+        if (!unjudged.isEmpty()) {
+            findings.add(
+                    Severity.NOTE,
+                    Check.CHARGE_UNJUDGED,
+                    unjudged.get(0).place(),
+                    unjudged.stream().map(ChargeChecks::name).toList());
+        }
+    }
+
+    /** The rulebook's limit for what is not critical is asked of any feed; charging well asks for less. */
+    private void drop(ChargeFigures charger, Rulebook rules) {
+        Charging charging = charger.charging();
+        Optional<ChargeCable> cable = charger.cable();
+        if (cable.isEmpty()
+                || cable.get()
+                                .drop()
+                                .value()
+                                .compareTo(cable.get().allowedDrop().value())
+                        <= 0) {
+            return;
+        }
+        ChargeCable it = cable.get();
+        boolean beyond = it.share().value().compareTo(rules.otherDrop().value()) > 0;
+        findings.addWithFit(
+                beyond ? Severity.DECIDE : Severity.NOTE,
+                Check.CHARGE_DROP,
+                charging.place(),
+                it.least(),
+                name(charging),
+                ChargeCable.judged(charging, rules).orElseThrow(),
+                it.most().stated(),
+                it.drop().stated(),
+                it.share().stated(),
+                it.allowedDrop().stated());
     }
 
     /** The bank feeds a fault in this cable from its own end, whatever the charger at the other end does. */

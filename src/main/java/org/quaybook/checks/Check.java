@@ -42,6 +42,7 @@ public enum Check implements MessageKey {
     CUTS_OUT_WHEN_FULL("cuts-out-when-full", "constant-power working point", Standing.COMPUTED),
     TOGETHER_TOO_LARGE("together-too-large", "continuous rating of the inverter", Standing.COMMON_PRACTICE),
     TOGETHER_CUTS_OUT("together-cuts-out", "constant-power working point", Standing.COMPUTED),
+    TOGETHER_START_LONG("together-start-long", "short-time rating of the inverter", Standing.COMMON_PRACTICE),
     WISHED_TIME("wished-time", "the running time with the battery old and cold", Standing.COMPUTED),
     INVERTER_DERATED(
             "inverter-derated",
@@ -76,8 +77,14 @@ public enum Check implements MessageKey {
             Standing.FROM_MEMORY),
     CHARGE_CABLE(
             "charge-cable",
-            "rulebook: ampacity table, insulation of 70 °C or, by the American rules, 75 °C",
+            "rulebook: ampacity table, insulation of 70 °C or, by the American rules, 75 °C; ISO 13297 and ABYC E-11 ask for"
+                    + " no fuse at the end of a source that gives no more than its conductor bears",
             Standing.FROM_MEMORY),
+    CHARGE_UNJUDGED("charge-unjudged", "rulebook: ampacity table", Standing.FROM_MEMORY),
+    CHARGE_DROP(
+            "charge-drop",
+            "common practice: 3 % of the system voltage for charging; rulebook: most drop of any feed",
+            Standing.COMMON_PRACTICE),
     CHARGE_CABLE_ENGINE(
             "charge-cable-engine", "rulebook: ampacity table and its factor for engine spaces", Standing.FROM_MEMORY),
     CHARGE_FUSE(
@@ -133,6 +140,12 @@ public enum Check implements MessageKey {
     NEUTRAL_BOND_ALWAYS("neutral-bond-always", "ISO 13297:2020 6.8", Standing.SEEN),
     GENERATOR_BOND("generator-bond", "ISO 13297:2020 6.8", Standing.SEEN),
     GENERATOR_BOND_UNKNOWN("generator-bond-unknown", "ISO 13297:2020 6.8", Standing.SEEN),
+    TRANSFORMER_BOND("transformer-bond", "ISO 13297:2020 6.8; ABYC E-11 from memory", Standing.SEEN),
+    TRANSFORMER_EARTH(
+            "transformer-earth",
+            "ISO 13297; ABYC E-11: the shore’s earth ends at an isolating transformer",
+            Standing.FROM_MEMORY),
+    TRANSFORMER_UNKNOWN("transformer-unknown", "ISO 13297:2020 6.8; ABYC E-11 from memory", Standing.SEEN),
     NEUTRAL_BUS_COMMON(
             "neutral-bus-common",
             "common practice: until the bond relay opens, a common bus ties shore neutral to earth",
@@ -140,6 +153,7 @@ public enum Check implements MessageKey {
     NEUTRAL_BOND_UNKNOWN("neutral-bond-unknown", "ISO 13297:2020 6.8", Standing.SEEN),
     BREAKER_UNJUDGED(
             "breaker-unjudged", "table of AC cables, or the rulebook’s for American sizes", Standing.FROM_MEMORY),
+    CIRCUIT_UNJUDGED("circuit-unjudged", "table of AC cables", Standing.FROM_MEMORY),
     BREAKER_CABLE_LAID(
             "breaker-cable-laid",
             "IEC 60364-5-52 Tables B.52.2 and B.52.3: methods A2, B2 and C",
@@ -198,6 +212,8 @@ public enum Check implements MessageKey {
             "ABYC E-11, A-31: the changeover is protected at its rating",
             Standing.FROM_MEMORY),
     PASS_THROUGH("pass-through", "ABYC E-11, A-31: the changeover is protected at its rating", Standing.FROM_MEMORY),
+    PASS_THROUGH_UNKNOWN(
+            "pass-through-unknown", "ABYC E-11, A-31: the changeover is protected at its rating", Standing.FROM_MEMORY),
     GALVANIC_ISOLATOR(
             "galvanic-isolator",
             "ISO 13297: isolator or isolating transformer against galvanic currents",
@@ -218,6 +234,8 @@ public enum Check implements MessageKey {
     GENERATOR_BEYOND("generator-beyond", "short-time power of the set", Standing.COMMON_PRACTICE),
     GENERATOR_START("generator-start", "short-time power of the set", Standing.COMMON_PRACTICE),
     DAY_CUT_OUT("day-cut-out", "the day’s course, own model", Standing.COMPUTED),
+    SHORE_BREAKER_UNKNOWN(
+            "shore-breaker-unknown", "ISO 13297:2020 13.2.2; ABYC E-11 and IEC 60364-7-721 from memory", Standing.SEEN),
     SHORE_BREAKER_DISTANCE("shore-breaker-distance", "ISO 13297:2020 13.2.2; ABYC E-11 from memory", Standing.SEEN),
     RCD_NOT_TESTED("rcd-not-tested", "IEC 60364-6; on each source, common practice", Standing.COMMON_PRACTICE),
     RCD_SLOW("rcd-slow", "IEC 61008-1", Standing.SEEN),

@@ -1,6 +1,8 @@
 package org.quaybook.checks;
 
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.Figures;
 import org.quaybook.figures.SupplyFigures.RunFigures;
@@ -68,6 +70,7 @@ final class FittingChecks {
         if (job.generator() != null) {
             checks.generator(job.generator());
         }
+        checks.passThroughUnknown();
     }
 
     private void bank(Bank bank) {
@@ -160,14 +163,38 @@ final class FittingChecks {
                 && job.inverter().changeover().kind().value() == ChangeoverKind.AUTOMATIC;
     }
 
+    private static Optional<Current> comes(Shore shore) {
+        return Given.maybe(shore.breaker()).or(() -> shore.inlet().known());
+    }
+
+    private Optional<Current> comes(Generator generator) {
+        return Given.maybe(generator.breaker())
+                .or(() -> generator
+                        .power()
+                        .known()
+                        .flatMap(power ->
+                                job.inverter().output().voltage().known().map(power::at)));
+    }
+
+    /** What nobody has written was held against nothing. */
+    private void passThroughUnknown() {
+        Optional<Current> most = Stream.concat(
+                        Stream.ofNullable(job.shore()).flatMap(it -> comes(it).stream()),
+                        Stream.ofNullable(job.generator()).flatMap(it -> comes(it).stream()))
+                .max(Comparator.naturalOrder());
+        if (automatic()
+                && most.isPresent()
+                && Given.maybe(job.inverter().passThrough()).isEmpty()) {
+            findings.add(
+                    Severity.NOTE, Check.PASS_THROUGH_UNKNOWN, job.inverter().place(), Stated.up(most.get()));
+        }
+    }
+
     /** Without a breaker of its own on the way it can give the changeover all its power. */
     private void generator(Generator generator) {
         Optional<Current> carries = Given.maybe(job.inverter().passThrough());
         Optional<Current> breaker = Given.maybe(generator.breaker());
-        Optional<Current> comes = breaker.or(() -> generator
-                .power()
-                .known()
-                .flatMap(power -> job.inverter().output().voltage().known().map(power::at)));
+        Optional<Current> comes = comes(generator);
         if (automatic()
                 && carries.isPresent()
                 && comes.isPresent()
@@ -183,8 +210,7 @@ final class FittingChecks {
 
     private void shore(Shore shore) {
         Optional<Current> carries = Given.maybe(job.inverter().passThrough());
-        Optional<Current> comes =
-                Given.maybe(shore.breaker()).or(() -> shore.inlet().known());
+        Optional<Current> comes = comes(shore);
         if (automatic()
                 && carries.isPresent()
                 && comes.isPresent()
@@ -198,7 +224,8 @@ final class FittingChecks {
         }
         if (job.craft().kind() == CraftKind.BOAT
                 && Given.isYes(job.craft().metalHull())
-                && !Given.isYes(shore.galvanicIsolator())) {
+                && !Given.isYes(shore.galvanicIsolator())
+                && shore.transformer() == null) {
             findings.add(Severity.DECIDE, Check.GALVANIC_ISOLATOR, shore.place());
         }
     }

@@ -162,6 +162,36 @@ final class LoadChecks {
         }
     }
 
+    /** A start that the inverter bears for as long as it likes, but not beside what else runs then. */
+    private void startTimeTogether(GroupFigures it) {
+        Power output = figures.inverter().output().value();
+        Optional<TimeSpan> allowed =
+                Optional.ofNullable(job.inverter().shortTime()).flatMap(shortTime -> Given.maybe(shortTime.time()));
+        if (allowed.isEmpty() || !it.runs()) {
+            return;
+        }
+        for (ApplianceFigures member : it.members()) {
+            Power others = it.power().value().minus(member.power().value());
+            Power atStart = others.plus(member.startPower().value());
+            Optional<TimeSpan> start = Given.maybe(member.appliance().startTime());
+            boolean alone = member.startPower().value().compareTo(output) > 0;
+            if (!alone
+                    && atStart.compareTo(output) > 0
+                    && start.isPresent()
+                    && start.get().compareTo(allowed.get()) > 0) {
+                findings.add(
+                        Severity.DECIDE,
+                        Check.TOGETHER_START_LONG,
+                        it.group().place(),
+                        it.names(),
+                        member.appliance().name(),
+                        Stated.up(start.get()),
+                        Stated.up(atStart),
+                        Stated.asGiven(allowed.get()));
+            }
+        }
+    }
+
     private void early(ApplianceFigures it) {
         if (!it.runs()) {
             return;
@@ -261,6 +291,7 @@ final class LoadChecks {
     }
 
     private void together(GroupFigures it) {
+        startTimeTogether(it);
         if (it.verdict() == Verdict.TOO_LARGE || it.verdict() == Verdict.START_TOO_LARGE) {
             findings.add(
                     Severity.DECIDE,

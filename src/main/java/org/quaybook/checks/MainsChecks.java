@@ -14,6 +14,7 @@ import org.quaybook.figures.Tables;
 import org.quaybook.job.AcCircuit;
 import org.quaybook.job.Changeover;
 import org.quaybook.job.ChangeoverKind;
+import org.quaybook.job.CraftKind;
 import org.quaybook.job.Generator;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
@@ -23,6 +24,7 @@ import org.quaybook.job.RcdType;
 import org.quaybook.job.Shore;
 import org.quaybook.job.Source;
 import org.quaybook.job.TestKind;
+import org.quaybook.job.Transformer;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Length;
 import org.quaybook.quantity.Stated;
@@ -140,7 +142,10 @@ final class MainsChecks {
             findings.add(Severity.FORBIDS, Check.NEUTRAL_BOND_ALWAYS, place);
         }
         Changeover changeover = job.inverter().changeover();
+        transformer();
+        boolean behindTransformer = job.shore() != null && job.shore().transformer() != null;
         if (bond.filter(NeutralBond.INVERTER_ONLY::equals).isPresent()
+                && !behindTransformer
                 && changeover != null
                 && Given.isNo(changeover.neutralBusPerSource())) {
             findings.add(
@@ -151,6 +156,26 @@ final class MainsChecks {
             findings.add(Severity.FORBIDS, Check.GENERATOR_BOND, generator.place());
         } else if (generator != null && verdict(SupplyMode.GENERATOR) == Verdict.UNKNOWN) {
             findings.add(Severity.DECIDE, Check.GENERATOR_BOND_UNKNOWN, generator.place());
+        }
+    }
+
+    /** Only what floats can do without the end of the shore's earth: it keeps galvanic currents off. */
+    private void transformer() {
+        Transformer transformer = job.shore() == null ? null : job.shore().transformer();
+        if (transformer == null) {
+            return;
+        }
+        Optional<Boolean> tied = Given.maybe(transformer.neutralTied());
+        Optional<Boolean> goesOn = Given.maybe(transformer.shoreEarthGoesOn());
+        boolean boat = job.craft().kind() == CraftKind.BOAT;
+        if (tied.filter(it -> !it).isPresent()) {
+            findings.add(Severity.FORBIDS, Check.TRANSFORMER_BOND, transformer.place());
+        }
+        if (boat && goesOn.filter(it -> it).isPresent()) {
+            findings.add(Severity.DECIDE, Check.TRANSFORMER_EARTH, transformer.place());
+        }
+        if (tied.isEmpty() || (boat && goesOn.isEmpty())) {
+            findings.add(Severity.DECIDE, Check.TRANSFORMER_UNKNOWN, transformer.place());
         }
     }
 

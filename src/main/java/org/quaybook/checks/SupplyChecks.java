@@ -2,11 +2,14 @@ package org.quaybook.checks;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.Figures;
 import org.quaybook.figures.SupplyFigures;
 import org.quaybook.figures.SupplyFigures.RunFigures;
 import org.quaybook.figures.Tables;
+import org.quaybook.job.Fuse;
+import org.quaybook.job.FuseRole;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
 import org.quaybook.job.Job;
@@ -55,9 +58,12 @@ final class SupplyChecks {
 
     /** What the inverter draws at most, and what passes the switch beside it, can flow at once. */
     private static void rating(Isolator isolator, Job job, Figures figures, Findings findings) {
-        boolean feedsInverter = isolator.isolates().contains("bank")
-                || job.cables().stream().anyMatch(cable -> isolator.isolates().contains(cable.id()));
-        if (!feedsInverter) {
+        // The switch of a string bears its share alone.
+        List<Fuse> mains = figures.fuses().stream()
+                .filter(fuse -> fuse.role() == FuseRole.MAIN)
+                .flatMap(fuse -> Stream.ofNullable(fuse.fuse()))
+                .toList();
+        if (!isolator.partsBattery(job.cables(), mains)) {
             return;
         }
         Current most = figures.most(isolator);

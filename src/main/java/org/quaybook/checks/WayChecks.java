@@ -114,7 +114,7 @@ final class WayChecks {
 
     private boolean isolatorDoesNot(Isolator isolator) {
         Current most = figures.most(isolator);
-        return isolator.isOnTheWay(job.cables(), job.fuses())
+        return isolator.partsBattery(job.cables(), job.fuses())
                 && Given.maybe(isolator.rating())
                         .filter(bears -> bears.compareTo(most) >= 0 && bears.compareTo(withAll(most)) < 0)
                         .isPresent();

@@ -9,12 +9,14 @@ import org.quaybook.job.Generator;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
 import org.quaybook.job.NeutralBond;
+import org.quaybook.job.Shore;
 import org.quaybook.job.Source;
+import org.quaybook.job.Transformer;
 
 /**
  * Where neutral and earth must be tied in each mode, and what the job says (ISO 13297:2020 6.8, seen: shore neutral is
- * earthed ashore only, that of inverter or generator at that source). Whether a transformer stands behind the inlet the
- * job does not say; none is reckoned with.
+ * earthed ashore only, that behind an isolating transformer at its secondary side, that of inverter or generator at that
+ * source).
  *
  * @param modes the modes that the job has
  */
@@ -28,6 +30,7 @@ public record BondLogic(List<Mode> modes) {
     public enum BondPlace {
         AT_INVERTER,
         ASHORE,
+        AT_TRANSFORMER,
         AT_GENERATOR,
         /** A single appliance at a floating output needs none. */
         NOT_NEEDED
@@ -46,14 +49,14 @@ public record BondLogic(List<Mode> modes) {
      * @param mode what feeds
      * @param must where the one bond belongs
      * @param inverterBond whether the inverter's bond ties the live neutral then; empty if nobody knows
-     * @param generatorBond whether the generator's does; empty if nobody knows or it does not feed
+     * @param ownBond whether that of the generator or the transformer does; empty if nobody knows or neither feeds
      * @param verdict whether exactly the right bond is closed
      */
     public record Mode(
             SupplyMode mode,
             BondPlace must,
             Optional<Boolean> inverterBond,
-            Optional<Boolean> generatorBond,
+            Optional<Boolean> ownBond,
             Verdict verdict) {}
 
     /** The mode, if the job has it. */
@@ -63,7 +66,9 @@ public record BondLogic(List<Mode> modes) {
 
     /** Whether any mode but the inverter's own and the generator's has the inverter's bond closed. */
     public boolean tiedOnShore() {
-        return modes.stream().filter(it -> it.must() == BondPlace.ASHORE).anyMatch(it -> it.verdict() == Verdict.WRONG);
+        return modes.stream()
+                .filter(it -> it.must() == BondPlace.ASHORE || it.must() == BondPlace.AT_TRANSFORMER)
+                .anyMatch(it -> it.inverterBond().orElse(false));
     }
 
     static BondLogic of(Job job) {
@@ -74,7 +79,8 @@ public record BondLogic(List<Mode> modes) {
         List<Mode> modes = new ArrayList<>();
         modes.add(onInverter(job, bond));
         if (job.shore() != null) {
-            modes.add(onShore(automatic ? SupplyMode.PASS_THROUGH : SupplyMode.SHORE, bond, changeover));
+            modes.add(onShore(
+                    automatic ? SupplyMode.PASS_THROUGH : SupplyMode.SHORE, job.shore(), elsewhere(bond, changeover)));
         }
         if (job.generator() != null) {
             modes.add(onGenerator(job.generator(), elsewhere(bond, changeover)));
@@ -94,9 +100,22 @@ public record BondLogic(List<Mode> modes) {
                 fixedWiring ? verdict(closed, true) : Verdict.RIGHT);
     }
 
-    private static Mode onShore(SupplyMode mode, Optional<NeutralBond> bond, Optional<Changeover> changeover) {
-        Optional<Boolean> closed = elsewhere(bond, changeover);
-        return new Mode(mode, BondPlace.ASHORE, closed, Optional.empty(), verdict(closed, false));
+    private static Mode onShore(SupplyMode mode, Shore shore, Optional<Boolean> inverterBond) {
+        Transformer transformer = shore.transformer();
+        if (transformer == null) {
+            return new Mode(mode, BondPlace.ASHORE, inverterBond, Optional.empty(), verdict(inverterBond, false));
+        }
+        Optional<Boolean> own = Given.maybe(transformer.neutralTied());
+        return new Mode(mode, BondPlace.AT_TRANSFORMER, inverterBond, own, ofTwo(inverterBond, own));
+    }
+
+    /** The tie of the source that feeds must be the only one. */
+    private static Verdict ofTwo(Optional<Boolean> inverterBond, Optional<Boolean> own) {
+        Verdict here = verdict(own, true);
+        Verdict elsewhere = verdict(inverterBond, false);
+        return here == Verdict.WRONG || elsewhere == Verdict.WRONG
+                ? Verdict.WRONG
+                : here == Verdict.UNKNOWN ? here : elsewhere;
     }
 
     private static Mode onGenerator(Generator generator, Optional<Boolean> inverterBond) {

@@ -26,6 +26,7 @@ import org.quaybook.reference.Acceptance;
  * What one charger does.
  *
  * @param recharge time back to full with this charger alone; empty for panels, and if its current is not written
+ * @param cable what is lost on the way to the bank; empty where the job does not tell the conductor, its length and the current
  * @param summerDay energy that it brings on a usual summer day; empty if its hours are not written
  * @param winterDay energy that it brings on a usual winter day
  */
@@ -33,6 +34,7 @@ public record ChargeFigures(
         Charging charging,
         String key,
         Optional<RechargeFigures> recharge,
+        Optional<ChargeCable> cable,
         Optional<Figure<Energy>> summerDay,
         Optional<Figure<Energy>> winterDay) {
 
@@ -80,6 +82,7 @@ public record ChargeFigures(
             BankCharging charging,
             AbsenceFigures absence,
             RechargeFigures.After after,
+            Tables tables,
             FigureBook book) {
 
         /** What stays on, each as if it drew all the time. */
@@ -188,6 +191,7 @@ public record ChargeFigures(
                 charging,
                 key,
                 recharge,
+                ChargeCable.of(charging, key, it.bank(), it.tables(), it.book()),
                 solar
                         ? sun(key + ".summer-day", charging, charging.summerSun(), it.book())
                         : run(key + ".summer-day", charging, recharge, it),

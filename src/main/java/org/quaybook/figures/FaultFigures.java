@@ -15,12 +15,14 @@ import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.Temperature;
 import org.quaybook.quantity.Voltage;
+import org.quaybook.reference.Batteries;
+import org.quaybook.reference.Battery;
 
 /**
  * What a short on the DC side meets, taken so that the current can only come out too large and the voltage too high.
  *
  * @param resistance least resistance of the bank at its take-off: blocks at their least, links as bare cold copper
- * @param highestVoltage highest voltage that a fuse may have to break: charging or resting
+ * @param highestVoltage highest voltage that a fuse may have to break: charging or equalising in the cold, or resting
  */
 public record FaultFigures(Figure<Resistance> resistance, Figure<Voltage> highestVoltage) {
 
@@ -41,25 +43,38 @@ public record FaultFigures(Figure<Resistance> resistance, Figure<Voltage> highes
         add(inputs, bank.seriesLinks());
         return new FaultFigures(
                 book.enter("bank.fault-resistance", atTakeOff, Rounding.DOWN, Formula.FAULT_RESISTANCE, inputs),
-                highest(it, book));
+                highest(bank, it, book));
     }
 
-    private static Figure<Voltage> highest(BankFigures it, FigureBook book) {
-        Voltage absorption = it.battery().voltages().absorption();
+    /** Chargers raise their voltage in the cold, that of equalising too. */
+    private static Figure<Voltage> highest(Bank bank, BankFigures it, FigureBook book) {
+        Battery battery = it.battery();
         int cells = it.asItIs().rest().cells();
-        Voltage charging = absorption.times((double) cells / it.battery().cellsPer12VoltBlock());
+        double blocks = (double) cells / battery.cellsPer12VoltBlock();
+        Given<Voltage> stated = bank.chargeVoltage();
+        Voltage warm = stated != null && stated.value() != null
+                ? stated.value()
+                : battery.voltages().highest().times(blocks);
+        double colder = Math.max(0, Batteries.referenceTemperature().kelvinAbove(BankFigures.seen(bank.temperature())));
+        Voltage perKelvin = battery.voltages().perKelvin().times(-1);
+        Voltage charging = warm.plus(perKelvin.times(colder * blocks));
+        List<Input> inputs = new ArrayList<>(List.of(Input.of("E", it.restFull())));
+        inputs.add(
+                stated != null && stated.value() != null
+                        ? Input.of("U", stated)
+                        : Input.usual("U₁₂", battery.voltages().highest(), battery.citation()));
+        inputs.add(Input.usual("c", perKelvin, battery.citation()));
+        inputs.add(Input.of("T", bank.temperature()));
+        inputs.add(Input.usual("n", cells, battery.citation()));
+        inputs.add(Input.usual("n₁₂", battery.cellsPer12VoltBlock(), battery.citation()));
         return book.enter(
                 "bank.highest-voltage",
                 charging.compareTo(it.restFull().value()) > 0
                         ? charging
                         : it.restFull().value(),
                 Rounding.UP,
-                Formula.HIGHEST_VOLTAGE,
-                Input.of("E", it.restFull()),
-                Input.usual("U₁₂", absorption, it.battery().citation()),
-                Input.usual("n", cells, it.battery().citation()),
-                Input.usual(
-                        "n₁₂", it.battery().cellsPer12VoltBlock(), it.battery().citation()));
+                stated != null && stated.value() != null ? Formula.HIGHEST_VOLTAGE_STATED : Formula.HIGHEST_VOLTAGE,
+                inputs);
     }
 
     /** A link whose cable nobody has written counts as none. */

@@ -47,6 +47,9 @@ final class Practice {
     /** Time within which the fuse ends a short from positive to a case. */
     static final TimeSpan CASE_FAULT = new TimeSpan(0.1);
 
+    /** Part of the system voltage that a charger's cable may lose before charging suffers. */
+    static final Ratio CHARGE_DROP = new Ratio(0.03);
+
     /** Insulation of a conductor whose kind nobody has written. */
     static final Temperature PVC = new Temperature(70);
 

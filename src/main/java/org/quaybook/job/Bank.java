@@ -7,6 +7,7 @@ import org.quaybook.quantity.Length;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Temperature;
 import org.quaybook.quantity.Torque;
+import org.quaybook.quantity.Voltage;
 
 /** The batteries as one bank. */
 @Means("The batteries as one bank.")
@@ -51,6 +52,14 @@ public record Bank(
         @Means("the same at the lowest usual temperature of the bank; the table's rate when not written")
         @Within(least = "0.1 A", most = "2000 A")
         @Nullable Given<Current> chargeLimitCold,
+
+        @Means(
+                value =
+                        "highest voltage that its sources are set to charge the bank with at 25 °C, equalising included;"
+                                + " the table's of its chemistry when not written",
+                example = "28.8 V")
+        @Within(least = "1.2 V", most = "150 V")
+        @Nullable Given<Voltage> chargeVoltage,
 
         @Means(
                 value = "what always draws on the bank, however everything is switched: battery monitor, switched-off"

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Length;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Temperature;
@@ -23,6 +24,10 @@ public record Charging(
         @Nullable Given<Current> current,
 
         @Means(value = "conductor between it and the bank", example = "16 mm2") @Nullable Given<Conductor> cable,
+
+        @Means(value = "length of one run of that conductor; the other pole is taken to be as long", example = "4 m")
+        @Within(least = "1 cm", most = "100 m")
+        @Nullable Given<Length> length,
 
         @Means("temperature rating of that conductor's insulation; the least of the rulebook's tables when not written")
         @Within(least = "70 °C", most = "200 °C")

@@ -1,6 +1,7 @@
 package org.quaybook.job;
 
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 import org.quaybook.quantity.Current;
@@ -37,16 +38,24 @@ public record Isolator(
         List<String> isolates,
 
         Place place) {
+
+    private static final Set<String> BATTERY_SIDE = Set.of("bank", "inverter");
+
     public Isolator {
         isolates = List.copyOf(isolates);
     }
 
     /**
-     * Whether it switches something on the way from the bank to the inverter: a cable, a main or a string fuse. The switch
-     * of a branch does not: with the windlass or the bilge pump off the bank feeds all the rest.
+     * Whether it is a battery switch: one that parts the bank or the inverter, or something on the way between them: a cable,
+     * a main or a string fuse. The switch of a branch is none: with the windlass or the bilge pump off the bank feeds all the
+     * rest.
+     *
+     * @param cables those between bank and inverter
+     * @param fuses all of the job, or those of them that count
      */
-    public boolean isOnTheWay(List<Cable> cables, List<Fuse> fuses) {
-        return cables.stream().anyMatch(cable -> isolates.contains(cable.id()))
+    public boolean partsBattery(List<Cable> cables, List<Fuse> fuses) {
+        return isolates.stream().anyMatch(BATTERY_SIDE::contains)
+                || cables.stream().anyMatch(cable -> isolates.contains(cable.id()))
                 || fuses.stream().anyMatch(fuse -> !fuse.isBranch() && isolates.contains(fuse.id()));
     }
 }

@@ -26,7 +26,9 @@ public record Shore(
         @Within(least = "60 °C", most = "200 °C")
         @Nullable Given<Temperature> insulation,
 
-        @Means("id of the RCD after the inlet") @RefersTo(Thing.RCD) @Nullable String rcd,
+        @Means("id of the RCD after the inlet; behind the isolating transformer where there is one")
+        @RefersTo(Thing.RCD)
+        @Nullable String rcd,
 
         @Means("main shore breaker") @Within(least = "1 A", most = "125 A") @Nullable Given<Current> breaker,
 
@@ -34,7 +36,9 @@ public record Shore(
 
         @Means("whether a lamp shows reversed polarity") @Nullable Given<Boolean> polarityLamp,
 
-        @Means("whether a galvanic isolator or isolating transformer is fitted") @Nullable Given<Boolean> galvanicIsolator,
+        @Means("whether a galvanic isolator is fitted in the shore's earth conductor") @Nullable Given<Boolean> galvanicIsolator,
+
+        @Means("isolating transformer behind the inlet") @Nullable Transformer transformer,
 
         @Means("smallest supply the owner expects to meet") @Within(least = "1 A", most = "125 A") @Nullable Given<Current> smallestPedestal,
 

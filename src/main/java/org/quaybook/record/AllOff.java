@@ -2,7 +2,6 @@ package org.quaybook.record;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -21,9 +20,9 @@ import org.quaybook.text.Words;
  */
 final class AllOff {
 
-    private static final String BANK = "bank";
-    private static final String SHORE = "shore";
-    private static final String GENERATOR = "generator";
+    /** What nobody can stop where no switch parts it. */
+    private static final Set<EnergySource> STAYING =
+            Set.of(EnergySource.BATTERY, EnergySource.SOLAR, EnergySource.WIND);
 
     private final Job job;
     private final Words words;
@@ -39,16 +38,18 @@ final class AllOff {
      */
     List<Map<String, Object>> sources() {
         List<Map<String, Object>> sources = new ArrayList<>();
-        sources.add(source(BANK, words.say("record.source.bank"), job.bank().where()));
+        sources.add(source(
+                EnergySource.BATTERY,
+                words.say("record.source.bank"),
+                job.bank().where()));
         if (job.shore() != null) {
-            sources.add(
-                    source(SHORE, words.say("record.source.shore"), job.shore().where()));
-        }
-        if (job.generator() != null) {
             sources.add(source(
-                    GENERATOR,
-                    words.say("record.source.generator"),
-                    job.generator().where()));
+                    EnergySource.SHORE,
+                    words.say("record.source.shore"),
+                    job.shore().where()));
+        }
+        if (EnergySource.GENERATOR.isOf(job)) {
+            sources.add(source(EnergySource.GENERATOR, words.say("record.source.generator"), generatorPlace()));
         }
         for (Charging charging : job.charging()) {
             ownSource(charging.kind())
@@ -58,37 +59,34 @@ final class AllOff {
         return sources;
     }
 
+    private @Nullable String generatorPlace() {
+        return job.generator() == null ? null : job.generator().where();
+    }
+
     /** Chargers that live on shore or generator power are no sources of their own. */
-    private static Optional<String> ownSource(ChargeKind kind) {
+    private static Optional<EnergySource> ownSource(ChargeKind kind) {
         return switch (kind) {
-            case ALTERNATOR, SOLAR, WIND -> Optional.of(kind.name().toLowerCase(Locale.ROOT));
+            case ALTERNATOR -> Optional.of(EnergySource.ALTERNATOR);
+            case SOLAR -> Optional.of(EnergySource.SOLAR);
+            case WIND -> Optional.of(EnergySource.WIND);
             case SHORE_CHARGER, GENERATOR -> Optional.empty();
         };
     }
 
-    private Map<String, Object> source(String kind, String name, @Nullable String where) {
-        List<String> isolators = job.isolators().stream()
-                .filter(isolator -> isolates(isolator, kind))
-                .map(Isolator::id)
-                .toList();
+    private Map<String, Object> source(EnergySource kind, String name, @Nullable String where) {
+        List<String> isolators = kind.isolators(job).stream().map(Isolator::id).toList();
         return new Rows()
                 .put("name", name)
                 .put("where", where)
-                .put(
-                        "by",
-                        isolators.isEmpty()
-                                ? words.say("record.off-by." + kind)
-                                : words.say("record.off-by-switch", isolators))
-                .put(
-                        "stays",
-                        isolators.isEmpty() && Set.of(BANK, "solar", "wind").contains(kind))
+                .put("by", isolators.isEmpty() ? byItself(kind) : words.say("record.off-by-switch", isolators))
+                .put("stays", isolators.isEmpty() && STAYING.contains(kind))
                 .map();
     }
 
-    /** A switch in the DC cables between bank and inverter is one that takes the bank off. */
-    private boolean isolates(Isolator isolator, String source) {
-        return isolator.isolates().contains(source)
-                || (source.equals(BANK) && isolator.isOnTheWay(job.cables(), job.fuses()));
+    private String byItself(EnergySource kind) {
+        return kind == EnergySource.GENERATOR
+                ? words.say("term.stop.generator-briefly")
+                : words.say("record.off-by." + kind.id());
     }
 
     /** What to do, in order: {@code do} is the sentence, {@code id} the name on the switch or empty, {@code where} its place. */
@@ -118,16 +116,8 @@ final class AllOff {
                         inlet == null ? null : words.say("record.step.inlet", inlet)));
             }
             case GENERATOR ->
-                job.generator() == null
-                        ? List.of()
-                        : List.of(step(
-                                "",
-                                words.say("record.step.generator"),
-                                job.generator().where()));
-            case ALTERNATOR ->
-                job.charging().stream().anyMatch(charging -> charging.kind() == ChargeKind.ALTERNATOR)
-                        ? List.of(step("", words.say("record.step.engine"), null))
-                        : List.of();
+                source.isOf(job) ? List.of(step("", words.say("term.stop.generator"), generatorPlace())) : List.of();
+            case ALTERNATOR -> source.isOf(job) ? List.of(step("", words.say("record.step.engine"), null)) : List.of();
             case SOLAR, WIND, BATTERY -> List.of();
         };
     }
@@ -135,8 +125,7 @@ final class AllOff {
     /** The last source that it parts: a switch of several must not take the bank from a charger. */
     private EnergySource lastOf(Isolator isolator) {
         return Stream.of(EnergySource.values())
-                .filter(source -> source != EnergySource.BATTERY && isolates(isolator, source.id()))
-                .filter(source -> !isolates(isolator, BANK))
+                .filter(source -> source.isolators(job).contains(isolator))
                 .reduce((earlier, later) -> later)
                 .orElse(EnergySource.BATTERY);
     }

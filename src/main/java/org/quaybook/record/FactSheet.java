@@ -344,6 +344,7 @@ public final class FactSheet {
                 .put("rcd", shore.rcd())
                 .put("polarityLamp", Given.isYes(shore.polarityLamp()))
                 .put("galvanicIsolator", Given.isYes(shore.galvanicIsolator()))
+                .put("transformer", TransformerWords.neutral(shore, words))
                 .put("smallestPedestal", given(shore.smallestPedestal()))
                 .put("where", shore.where())
                 .map();

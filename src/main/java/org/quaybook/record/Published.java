@@ -79,6 +79,7 @@ public record Published(Map<String, Object> facts) {
                     "rcd",
                     "polarityLamp",
                     "galvanicIsolator",
+                    "transformer",
                     "smallestPedestal",
                     "where"),
             subject("rcds", "id", "rating", "type", "source", "where"),

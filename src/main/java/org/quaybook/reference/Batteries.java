@@ -70,6 +70,7 @@ public final class Batteries {
                 new Ratio(row.number("self-discharge-percent-month") / 100),
                 new Battery.BlockVoltages(
                         new Voltage(row.number("absorption-v")),
+                        new Voltage(row.number("highest-v")),
                         new Voltage(row.number("float-v")),
                         new Voltage(row.number("charge-mv-per-k") / 1000),
                         new Voltage(row.number("discharged-v"))),

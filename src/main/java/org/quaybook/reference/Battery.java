@@ -68,11 +68,13 @@ public record Battery(
      * Usual voltages of a block of 12 V at 25 °C.
      *
      * @param absorption end of bulk charging
+     * @param highest largest usual charging voltage: equalising where the chemistry is equalised, else the limit that makers set
      * @param floating kept when full
-     * @param perKelvin change of both charging voltages for each kelvin above 25 °C; 0 for lithium
+     * @param perKelvin change of all charging voltages for each kelvin above 25 °C; 0 for lithium
      * @param dischargedAt20Hours end of a discharge at the 20-hour rate
      */
-    public record BlockVoltages(Voltage absorption, Voltage floating, Voltage perKelvin, Voltage dischargedAt20Hours) {}
+    public record BlockVoltages(
+            Voltage absorption, Voltage highest, Voltage floating, Voltage perKelvin, Voltage dischargedAt20Hours) {}
 
     /** Whether this is a lead-acid battery. */
     public boolean leadAcid() {

@@ -50,6 +50,27 @@ class BondLogicTest {
                 .isEqualTo("INVERTER AT_INVERTER RIGHT; SHORE ASHORE " + verdict);
     }
 
+    /** Behind an isolating transformer the tie is at its secondary side, and no second one is closed. */
+    @ParameterizedTest
+    @CsvSource({
+        "inverter-only, yes, RIGHT",
+        "inverter-only, no, WRONG",
+        "inverter-only, not seen, UNKNOWN",
+        "always, yes, WRONG",
+        "not seen, yes, UNKNOWN",
+        "not seen, no, WRONG"
+    })
+    void behindATransformer(String bond, String tied, String verdict) {
+        ChangedDemo job = ChangedDemo.of(
+                AUTOMATIC,
+                "neutral-bond: inverter-only",
+                "neutral-bond: " + bond,
+                "shore:\n",
+                "shore:\n  transformer: { neutral-tied: " + tied + " }\n");
+        assertThat(said(job)).endsWith("PASS_THROUGH AT_TRANSFORMER " + verdict);
+        assertThat(job.figures().ac().bonds().tiedOnShore()).isEqualTo(bond.equals("always"));
+    }
+
     @ParameterizedTest
     @CsvSource({"always, RIGHT", "none, WRONG", "inverter-only, UNKNOWN", "not seen, UNKNOWN"})
     void aGeneratorIsTiedAtItself(String bond, String verdict) {

@@ -309,6 +309,48 @@ class RecordSiteTest {
         assertThat(page.text()).contains("Lock or tag every switch.").doesNotContain("shore lead at the post");
     }
 
+    /** A switch in the feed of the inverter parts the bank from it, by whatever name the job calls what it isolates. */
+    @Test
+    void theSwitchOfTheInverterIsABatterySwitch(@TempDir Path folder) throws IOException {
+        HtmlPage page = Demos.changed("hut-seventeen", folder, Map.of("isolates: [B1]", "isolates: [inverter]"))
+                .page();
+
+        assertThat(page.texts("//section[@id='all-off']/ol/li"))
+                .last()
+                .isEqualTo("S1 Battery switch: off shed, beside the chest");
+        assertThat(page.text()).doesNotContain("no switch recorded: always live");
+        assertThat(Demos.of("hut-seventeen").page().text()).doesNotContain("no switch recorded: always live");
+    }
+
+    /** The next electrician and the harbour read of the transformer; where the neutral is tied they read, too. */
+    @Test
+    void aTransformerBehindTheInletIsTold(@TempDir Path folder) throws IOException {
+        String page = Demos.changed(
+                        "lantern-moth",
+                        folder,
+                        Map.of("shore:\n", "shore:\n  transformer: { neutral-tied: yes, shore-earth-goes-on: no }\n"))
+                .page()
+                .text();
+
+        assertThat(page).contains("Isolating transformer", "neutral behind it tied to earth there");
+        assertThat(Demos.of("lantern-moth").page().text()).doesNotContain("Isolating transformer");
+    }
+
+    /** A generator that gives DC alone is one that can start, too. */
+    @Test
+    void aGeneratorThatOnlyChargesIsStopped(@TempDir Path folder) throws IOException {
+        HtmlPage page = Demos.changed(
+                        "lantern-moth",
+                        folder,
+                        Map.of("charging:\n", "charging:\n  - { kind: generator, current: 20 A }\n"))
+                .page();
+
+        assertThat(page.texts("//section[@id='all-off']/ol/li"))
+                .contains("Stop the generator and keep it from starting by itself");
+        assertThat(page.texts("//section[@id='all-off']/p"))
+                .anyMatch(line -> line.startsWith("5 sources: battery bank, shore power, generator, "));
+    }
+
     /** Where nothing can be plugged in, nothing is told of plugging in. */
     @Test
     void withoutShorePowerThereIsNoHarbour() {

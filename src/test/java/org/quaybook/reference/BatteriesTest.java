@@ -137,10 +137,10 @@ class BatteriesTest {
         return TableTest.HEADINGS.replace("key: size", "key: chemistry")
                 + "chemistry,cells,cell-v,peukert-least,peukert,peukert-most,resistance-mohm-least,resistance-mohm,"
                 + "resistance-mohm-most,capacity-per-k,usual-depth,max-charge-rate,max-discharge-rate,"
-                + "coulombic-efficiency,self-discharge-percent-month,absorption-v,float-v,charge-mv-per-k,"
+                + "coulombic-efficiency,self-discharge-percent-month,absorption-v,highest-v,float-v,charge-mv-per-k,"
                 + "discharged-v,gassing,resistance-rise-when-low,chargeable-above-c\n"
                 + "flooded,6,2.0," + peukert
-                + ",6,9,12,0.008,0.5,0.2,0.25,0.85,5,14.6,13.4,-30,10.5,vented,1.5,-\n";
+                + ",6,9,12,0.008,0.5,0.2,0.25,0.85,5,14.6,16.0,13.4,-30,10.5,vented,1.5,-\n";
     }
 
     /**

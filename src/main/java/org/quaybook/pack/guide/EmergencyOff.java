@@ -36,7 +36,8 @@ final class EmergencyOff {
         PartNames names = brief.names();
         switch (source) {
             case SHORE -> steps.sayIf(has.shore(), "post", names.post());
-            case GENERATOR -> steps.sayIf(has.generator(), "generator");
+            case GENERATOR ->
+                steps.sayIf(has.generator(), "generator", brief.words().say("term.stop.generator"));
             case ALTERNATOR -> steps.sayIf(has.chargedBy(ChargeKind.ALTERNATOR), "engine");
             case SOLAR, WIND -> switches.off(steps, source.id(), names.switchesOnlyOf(source));
             case BATTERY -> {

@@ -14,6 +14,7 @@ import org.quaybook.job.Protection;
 import org.quaybook.job.Source;
 import org.quaybook.job.WhenShoreFails;
 import org.quaybook.quantity.Temperature;
+import org.quaybook.record.EnergySource;
 
 /** What an installation has: decides which advice its owner needs. */
 final class Equipment {
@@ -66,7 +67,7 @@ final class Equipment {
     }
 
     boolean generator() {
-        return job.generator() != null || chargedBy(ChargeKind.GENERATOR);
+        return EnergySource.GENERATOR.isOf(job);
     }
 
     /** Whether the generator feeds a charger. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Charging;
@@ -16,8 +15,6 @@ import org.quaybook.text.Words;
 
 /** How sentences call the craft and the parts of its installation. */
 final class PartNames {
-
-    private static final Set<String> BATTERY_SIDE = Set.of("bank", "inverter");
 
     private final Job job;
     private final Equipment has;
@@ -68,8 +65,7 @@ final class PartNames {
     }
 
     private boolean cutsBattery(Isolator isolator) {
-        return isolator.isolates().stream().anyMatch(BATTERY_SIDE::contains)
-                || isolator.isOnTheWay(job.cables(), job.fuses());
+        return isolator.partsBattery(job.cables(), job.fuses());
     }
 
     /** Switches with their tags and places. */

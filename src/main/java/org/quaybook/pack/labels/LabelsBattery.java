@@ -165,13 +165,11 @@ final class LabelsBattery {
                 .map(FuseFigures::id)
                 .toList();
         long cut = isolator.isolates().stream().filter(strings::contains).count();
-        boolean moreThanStrings = isolator.isolates().contains("bank")
-                || isolator.isolates().contains("inverter")
-                || isolator.isOnTheWay(
-                        facts.job().cables(),
-                        facts.job().fuses().stream()
-                                .filter(fuse -> !strings.contains(fuse.id()))
-                                .toList());
+        boolean moreThanStrings = isolator.partsBattery(
+                facts.job().cables(),
+                facts.job().fuses().stream()
+                        .filter(fuse -> !strings.contains(fuse.id()))
+                        .toList());
         return !moreThanStrings && cut < bank.sharing().shares().size();
     }
 

@@ -14,6 +14,7 @@ import org.quaybook.job.Expiry;
 import org.quaybook.job.Rcd;
 import org.quaybook.job.TestKind;
 import org.quaybook.job.TestResult;
+import org.quaybook.record.EnergySource;
 
 /** Labels on the AC board and beside its residual current devices. */
 final class LabelsBoard {
@@ -77,12 +78,25 @@ final class LabelsBoard {
                 .with(parts);
     }
 
+    /** A switch that parts the battery too waits for the last step, so that no charger loses the battery. */
     private String step(LabelSource source, LabelsSwitches switches) {
         String key = "source." + source.kind().id();
-        if (source.isolators().isEmpty()) {
-            return facts.say(key + ".no-switch");
+        String stop = facts.words().say("term.stop.generator-briefly");
+        LabelSource before = source.withoutBatterySwitches(facts.job());
+        if (!before.isolators().isEmpty()) {
+            String off = switches.inStep(before);
+            return source.kind() == EnergySource.GENERATOR
+                    ? facts.say(key + ".off", off, stop)
+                    : facts.say(key + ".off", off);
         }
-        return facts.say(key + ".off", switches.inStep(source));
+        return switch (source.kind()) {
+            case GENERATOR -> facts.say(key + ".no-switch", stop);
+            case SOLAR, WIND ->
+                source.isolators().isEmpty()
+                        ? facts.say(key + ".no-switch")
+                        : facts.say(key + ".with-battery", switches.inStep(source));
+            case SHORE, ALTERNATOR, BATTERY -> facts.say(key + ".no-switch");
+        };
     }
 
     private String at(@Nullable String where) {

@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import org.quaybook.checks.Check;
 import org.quaybook.figures.Figure;
+import org.quaybook.job.Generator;
 import org.quaybook.job.Given;
 import org.quaybook.job.NeutralBond;
+import org.quaybook.job.Shore;
+import org.quaybook.job.Transformer;
 import org.quaybook.quantity.Voltage;
 
 /** Labels at the inverter. */
@@ -84,6 +87,7 @@ final class LabelsInverter {
     private Optional<LabelDesign> neutral() {
         if (facts.forbidden(Check.NEUTRAL_BOND_MISSING)
                 || facts.forbidden(Check.NEUTRAL_BOND_ALWAYS)
+                || facts.forbidden(Check.TRANSFORMER_BOND)
                 || facts.forbidden(Check.NEUTRAL_BOND_UNKNOWN)) {
             return Optional.empty();
         }
@@ -98,8 +102,19 @@ final class LabelsInverter {
                     case ALWAYS -> facts.say("neutral.always");
                     case NONE -> facts.say("neutral.none");
                 });
-        if (facts.job().shore() != null) {
+        Shore shore = facts.job().shore();
+        Transformer transformer = shore == null ? null : shore.transformer();
+        if (transformer != null && Given.isYes(transformer.neutralTied())) {
+            lines.add(facts.say("neutral.transformer"));
+        } else if (shore != null && transformer == null) {
             lines.add(facts.say("neutral.shore"));
+        }
+        Generator generator = facts.job().generator();
+        if (generator != null
+                && Given.maybe(generator.neutralBond())
+                        .filter(NeutralBond.ALWAYS::equals)
+                        .isPresent()) {
+            lines.add(facts.say("neutral.generator"));
         }
         lines.add(facts.say("neutral.add-none"));
         return atInverter("neutral", LabelReason.NEUTRAL, LabelReading.HAND, facts.say("neutral.title"))

@@ -62,13 +62,16 @@ final class LabelsOutside {
     }
 
     private String stop(LabelSource source) {
-        if (source.isolators().isEmpty()) {
-            Shore shore = facts.job().shore();
-            return source.kind() == EnergySource.SHORE && shore != null && shore.where() != null
-                    ? facts.say("responder.inlet", shore.where())
-                    : facts.say("responder." + source.kind().id() + ".stop");
+        if (!source.isolators().isEmpty()) {
+            return switches.forRescuers(source);
         }
-        return switches.forRescuers(source);
+        if (source.kind() == EnergySource.GENERATOR) {
+            return facts.words().say("term.stop.generator-briefly");
+        }
+        Shore shore = facts.job().shore();
+        return source.kind() == EnergySource.SHORE && shore != null && shore.where() != null
+                ? facts.say("responder.inlet", shore.where())
+                : facts.say("responder." + source.kind().id() + ".stop");
     }
 
     /** Leaking current spreads in fresh water and is not seen: who swims there and who jumps in to help are in danger. */

@@ -23,6 +23,7 @@ import org.quaybook.pack.pictures.Drawing.Anchor;
 import org.quaybook.pack.pictures.Parts.Group;
 import org.quaybook.pack.pictures.Symbols.Current;
 import org.quaybook.pack.pictures.Symbols.Way;
+import org.quaybook.record.TransformerWords;
 
 /**
  * How the mains-voltage side is wired, as a single-line diagram: the inverter at the left, what comes from outside at the
@@ -205,9 +206,12 @@ final class MainsSide {
                                 List.of(
                                         subject.given(shore.cable()),
                                         Subject.orEmpty(shore.where()),
-                                        Given.isYes(shore.galvanicIsolator())
-                                                ? subject.say("mains-side.galvanic")
-                                                : ""))
+                                        Given.isYes(shore.galvanicIsolator()) ? subject.say("mains-side.galvanic") : "",
+                                        shore.transformer() == null
+                                                ? ""
+                                                : subject.say(
+                                                        "mains-side.transformer",
+                                                        TransformerWords.neutral(shore, subject.words()))))
                         .note());
         List<Isolator> isolators = parts.isolatorsOf(Set.of("shore"));
         String names = String.join(

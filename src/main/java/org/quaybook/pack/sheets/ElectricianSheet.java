@@ -24,6 +24,7 @@ import org.quaybook.job.TestResult;
 import org.quaybook.quantity.Torque;
 import org.quaybook.record.Rows;
 import org.quaybook.record.SettingSheet;
+import org.quaybook.record.TransformerWords;
 
 /** For the next electrician before he travels: how it goes dead, how it is set, what fits, what to bring. */
 final class ElectricianSheet {
@@ -102,6 +103,8 @@ final class ElectricianSheet {
                                 ? ""
                                 : notes.known(inverter.searchMode().on()))
                 .row("bond", notes.known(inverter.neutralBond()));
+        String behind = TransformerWords.neutral(notes.job().shore(), notes.words());
+        rows.rowIf(!behind.isEmpty(), "transformer", behind);
         var changeover = inverter.changeover();
         if (changeover != null) {
             rows.row("changeover", notes.known(changeover.kind()));

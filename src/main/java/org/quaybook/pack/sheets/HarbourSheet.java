@@ -80,7 +80,11 @@ final class HarbourSheet {
                 .row("breaker-distance", notes.known(shore.breakerDistance()))
                 .row("cable", notes.known(shore.cable()))
                 .row("polarity-lamp", notes.known(shore.polarityLamp()))
-                .row("galvanic", notes.known(shore.galvanicIsolator()))
+                .row(
+                        "galvanic",
+                        shore.transformer() == null
+                                ? notes.known(shore.galvanicIsolator())
+                                : notes.words().say("term.transformer"))
                 .list();
     }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.quaybook.checks.Assessment;
 import org.quaybook.job.Cable;
 import org.quaybook.job.Job;
+import org.quaybook.record.EnergySource;
 import org.quaybook.record.Rows;
 import org.quaybook.text.Words;
 
@@ -51,8 +52,8 @@ final class OrderSheet {
         if (shore) {
             steps.add(words.say("worksheet.order.unplug"));
         }
-        if (job.generator() != null) {
-            steps.add(words.say("worksheet.order.generator"));
+        if (EnergySource.GENERATOR.isOf(job)) {
+            steps.add(words.say("worksheet.order.generator", words.say("term.stop.generator")));
         }
         steps.add(words.say("worksheet.order.sources"));
         steps.add(words.say("worksheet.order.battery-off"));

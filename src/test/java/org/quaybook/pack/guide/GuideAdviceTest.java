@@ -109,12 +109,12 @@ class GuideAdviceTest {
         assertThat(new EmergencyOff(brief(DemoJob.of("marmalade-meridian"))).steps())
                 .satisfiesExactly(
                         step -> assertThat(step).contains("Pull the lead there"),
-                        step -> assertThat(step).isEqualTo("Stop the generator."),
+                        step -> assertThat(step).isEqualTo("Stop the generator and keep it from starting by itself."),
                         step -> assertThat(step).isEqualTo("Stop the engine."),
                         step -> assertThat(step).startsWith("Turn off S1 "));
         assertThat(new EmergencyOff(brief(DemoJob.of("hut-seventeen"))).steps())
                 .satisfiesExactly(
-                        step -> assertThat(step).isEqualTo("Stop the generator."),
+                        step -> assertThat(step).isEqualTo("Stop the generator and keep it from starting by itself."),
                         step -> assertThat(step).startsWith("Turn off S2 "),
                         step -> assertThat(step).startsWith("Turn off S1 "));
     }

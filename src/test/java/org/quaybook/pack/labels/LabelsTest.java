@@ -332,9 +332,54 @@ class LabelsTest {
                 "  - { kind: shore-charger, name: Shore charger, through: [bank], current: 30 A, fed-by: shore }\n",
                 "");
         assertThat(job.ids()).doesNotContain("inlet", "lead");
-        assertThat(text(job.design("responder"))).contains("Generator").doesNotContain("Shore");
+        assertThat(text(job.design("responder")))
+                .contains("Generator", "stop it, block its start")
+                .doesNotContain("Shore");
+        assertThat(steps(job.design("sources"))).contains("Generator: stop it, block its start.");
         assertThat(steps(job.design("sources"))).noneMatch(step -> step.contains("hore"));
         assertThat(text(job.design("socket-1"))).doesNotContain("Shore").contains("Fed by");
+    }
+
+    /** No charger loses the battery while it gives: a switch that parts both goes off last. Common practice, no source. */
+    @Test
+    void aSwitchThatPartsTheBatteryTooGoesOffLast() {
+        DemoJob job = DemoJob.changed(LITHIUM, folder, "isolates: [B1]", "isolates: [B1, shore, solar]");
+        assertThat(steps(job.design("sources")))
+                .satisfiesExactly(
+                        step -> assertThat(step).startsWith("Inverter off"),
+                        step -> assertThat(step).startsWith("Shore: S2 ").doesNotContain("S1"),
+                        step -> assertThat(step).isEqualTo("Engine: stop it."),
+                        step -> assertThat(step).startsWith("Solar panels: S1 ").contains("last, with the battery"),
+                        step -> assertThat(step).startsWith("Battery: S1 "));
+    }
+
+    /** IEC 60204-1 and EN 50110-1 (from memory): stored energy is waited for before dead is proved. */
+    @Test
+    void whoWorksWaitsForTheCapacitors() {
+        assertThat(text(DemoJob.demo(LITHIUM).design("sources")))
+                .contains("Wait until the inverter’s capacitors are empty. Then prove dead");
+    }
+
+    /** An electrician who is told to add no other link must not take the generator's for one. */
+    @Test
+    void theTieOfTheGeneratorIsTold() {
+        assertThat(text(DemoJob.demo("hut-seventeen").design("neutral")))
+                .contains("Generator: neutral is tied to earth at the generator.");
+        assertThat(text(DemoJob.demo(LITHIUM).design("neutral"))).doesNotContain("Generator");
+    }
+
+    /**
+     * ISO 13297:2020 6.8 (seen in pages that quote it): shore neutral is earthed ashore and not on board, except behind a
+     * transformer.
+     */
+    @Test
+    void behindATransformerTheNeutralIsTiedThere() {
+        DemoJob job = DemoJob.changed(
+                LITHIUM, folder, "shore:\n", "shore:\n  transformer: { neutral-tied: yes, shore-earth-goes-on: no }\n");
+        assertThat(text(job.design("neutral")))
+                .contains("Shore power: neutral is tied to earth at the isolating transformer only.")
+                .doesNotContain("ashore only");
+        assertThat(text(DemoJob.demo(LITHIUM).design("neutral"))).contains("ashore only");
     }
 
     /** A label never stands for the lock that keeps two sources apart. */

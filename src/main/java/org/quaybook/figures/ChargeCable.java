@@ -1,0 +1,167 @@
+package org.quaybook.figures;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.quaybook.calc.RunConditions;
+import org.quaybook.calc.RunCurrent;
+import org.quaybook.calc.RunRating;
+import org.quaybook.job.ChargeKind;
+import org.quaybook.job.Charging;
+import org.quaybook.job.Given;
+import org.quaybook.job.Route;
+import org.quaybook.quantity.Conductor;
+import org.quaybook.quantity.ConductorSize;
+import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Length;
+import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Rounding;
+import org.quaybook.quantity.Temperature;
+import org.quaybook.quantity.Voltage;
+import org.quaybook.reference.Rulebook;
+
+/**
+ * What is lost between a charging source and the bank.
+ *
+ * @param most the most that the source gives
+ * @param drop over both poles at that current, conductors at their working temperature
+ * @param share that drop against the system voltage
+ * @param allowedDrop what charging bears well
+ * @param least the least conductor that bears that current and drops no more; empty if none of the rulebook's does
+ */
+public record ChargeCable(
+        Figure<Current> most,
+        Figure<Voltage> drop,
+        Figure<Ratio> share,
+        Figure<Voltage> allowedDrop,
+        Optional<Conductor> least) {
+
+    private static final Temperature LEAST_INSULATION = new Temperature(70);
+
+    private static final Temperature LEAST_INSULATION_AWG = new Temperature(75);
+
+    private static final int POLES = 2;
+
+    /** The conductor of a source, where the job states one that the rulebook's ampacity table holds. */
+    public static Optional<Conductor> judged(Charging charging, Rulebook rules) {
+        return Given.maybe(charging.cable())
+                .filter(cable -> rules.ampacity().sizes().contains(cable.size()));
+    }
+
+    /** Insulation nobody has written is taken at the least that the tables hold everywhere. */
+    public static Temperature insulation(Charging charging, Rulebook rules) {
+        return Given.maybe(charging.insulation())
+                .orElse(rules.conductors() == ConductorSize.Series.AWG ? LEAST_INSULATION_AWG : LEAST_INSULATION);
+    }
+
+    /** An alternator's cable of which nobody has written where it runs is in the engine space. */
+    public static boolean inEngineSpace(Charging charging) {
+        return Given.maybe(charging.route())
+                .map(Route.ENGINE_SPACE::equals)
+                .orElse(charging.kind() == ChargeKind.ALTERNATOR);
+    }
+
+    /** Empty where the job does not tell conductor, length and current. */
+    static Optional<ChargeCable> of(Charging charging, String key, BankFigures bank, Tables tables, FigureBook book) {
+        Given<Length> length = charging.length();
+        Given<Conductor> cable = charging.cable();
+        if (cable == null || judged(charging, tables.rules()).isEmpty() || length == null || length.value() == null) {
+            return Optional.empty();
+        }
+        return most(charging, key, bank, book)
+                .map(most -> new Run(charging, key, cable, length, most, bank, tables, book).figures());
+    }
+
+    private static Optional<Figure<Current>> most(Charging charging, String key, BankFigures bank, FigureBook book) {
+        String name = key + ".most";
+        Optional<Given<Current>> stated = stated(charging.current())
+                .or(() -> stated(charging.rated()).filter(it -> charging.kind() == ChargeKind.ALTERNATOR));
+        if (stated.isPresent()) {
+            return Optional.of(book.stated(name, stated.get()));
+        }
+        Current most = ChargingAtOnce.given(charging, bank.nominal().value());
+        return most.amperes() > 0 && charging.peak() != null
+                ? Optional.of(book.enter(
+                        name,
+                        most,
+                        Rounding.UP,
+                        Formula.CURRENT,
+                        Input.of("P", charging.peak()),
+                        Input.of("U", bank.nominal())))
+                : Optional.empty();
+    }
+
+    private static Optional<Given<Current>> stated(@Nullable Given<Current> given) {
+        return Optional.ofNullable(given).filter(it -> it.value() != null);
+    }
+
+    private record Run(
+            Charging charging,
+            String key,
+            Given<Conductor> cable,
+            Given<Length> length,
+            Figure<Current> most,
+            BankFigures bank,
+            Tables tables,
+            FigureBook book) {
+
+        ChargeCable figures() {
+            Temperature insulation = insulation(charging, tables.rules());
+            RunConditions conditions =
+                    new RunConditions(BankFigures.seen(length), insulation, inEngineSpace(charging), 1, true);
+            RunRating rating = RunRating.of(
+                    BankFigures.seen(cable),
+                    conditions,
+                    RunCurrent.of(most.value()),
+                    bank.system().value(),
+                    tables.rules(),
+                    tables.conductors());
+            Figure<Temperature> temperature = book.enter(
+                    key + ".cable-temperature",
+                    rating.working(),
+                    Rounding.UP,
+                    Formula.CONDUCTOR_TEMPERATURE,
+                    Input.of("S", cable),
+                    Input.usual("T₀", conditions.air(), Reason.AIR),
+                    Input.of("I", most),
+                    Input.of("I₁", rating.base()),
+                    Input.of("k₂", rating.bundle()),
+                    Input.ofOr("T₁", charging.insulation(), insulation, Reason.CHARGE_INSULATION));
+            Figure<Voltage> drop = book.enter(
+                    key + ".drop",
+                    rating.dropAtWorking().times(POLES),
+                    Rounding.UP,
+                    Formula.DROP_BOTH_WAYS,
+                    Input.of("I", most),
+                    Input.of("L", length),
+                    Input.of("r", rating.perMetre()),
+                    Input.of("T", temperature),
+                    Input.of("S", cable));
+            Figure<Voltage> allowedDrop = book.enter(
+                    key + ".allowed-drop",
+                    bank.system().value().times(Practice.CHARGE_DROP.fraction()),
+                    Rounding.DOWN,
+                    Formula.ALLOWED_DROP,
+                    Input.of("U", bank.system()),
+                    Input.usual("d", Practice.CHARGE_DROP, Reason.CHARGE_DROP));
+            return new ChargeCable(
+                    most,
+                    drop,
+                    book.enter(
+                            key + ".drop-share",
+                            new Ratio(drop.value().ratioTo(bank.system().value())),
+                            Rounding.UP,
+                            Formula.SHARE,
+                            Input.of("a", drop),
+                            Input.of("b", bank.system())),
+                    allowedDrop,
+                    RunRating.least(
+                                    conditions,
+                                    RunCurrent.of(most.value()),
+                                    bank.system().value(),
+                                    allowedDrop.value().dividedBy(POLES),
+                                    tables.rules(),
+                                    tables.conductors())
+                            .map(RunRating::conductor));
+        }
+    }
+}
