@@ -379,6 +379,11 @@ public record DayRun(
                 length = Math.max(LEAST_STEP, STEP_CHARGE / Math.abs(rate));
             }
             double middleSoc = within(soc + rate * length / 2);
+            if (middleSoc == 1 && rate > 0) {
+                // Into a full bank nothing goes: looking there, it would stay for ever short of full by less than half
+                // a step.
+                middleSoc = soc;
+            }
             double middle = hours + length / 2;
             double middleRate = rate(part, middleSoc, middle);
             double next = soc + middleRate * length;

@@ -1,5 +1,6 @@
 package org.quaybook.figures;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.quaybook.calc.Discharge.Run;
@@ -121,16 +122,17 @@ final class ApplianceReckoning {
         Figure<Ratio> reserve = system.bank().reserve();
         Figure<Ratio> lowest = startsDownTo.value().compareTo(reserve.value()) > 0 ? startsDownTo : reserve;
         return system.now()
-                .at(lowest.value(), startLoad.value())
+                .at(lowest.value(), startLoad.value().plus(system.standing()))
                 .map(point -> book.enter(
                         key + ".start-current",
                         point.current(),
                         Rounding.UP,
                         Formula.START_CURRENT,
-                        Input.of("P₁", startLoad),
-                        Input.of("s", lowest),
-                        Input.of("R", system.bank().resistance()),
-                        Input.of("R", system.supply().resistance())));
+                        system.withStanding(List.of(
+                                Input.of("P₁", startLoad),
+                                Input.of("s", lowest),
+                                Input.of("R", system.bank().resistance()),
+                                Input.of("R", system.supply().resistance())))));
     }
 
     /** The length of one use; only asked for where the job states it. */

@@ -414,8 +414,11 @@ final class BankReckoning {
                 Input.usual("λ", battery.capacityPerKelvin(), battery.citation()));
     }
 
-    /** The same strings in another number. */
+    /** The same strings in another number; a bank of one string has no links, whatever its take-off is called. */
     private Resistance ladder(Resistance string, int strings, Optional<Figure<Resistance>> link) {
+        if (strings == 1 && parallel == 1) {
+            return string;
+        }
         return Sharing.of(
                         Collections.nCopies(strings, string),
                         link.map(Figure::value).orElse(Practice.JOINT.times(Practice.JOINTS_PER_LINK)),

@@ -14,6 +14,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.calc.DcRun;
 import org.quaybook.calc.Drift;
+import org.quaybook.calc.RunRating;
 import org.quaybook.figures.BaselineFigures.Item;
 import org.quaybook.figures.BaselineFigures.Reading;
 import org.quaybook.figures.SupplyFigures.RunFigures;
@@ -336,28 +337,26 @@ final class BaselineReckoning {
                         || job.fuses().stream()
                                 .anyMatch(fuse -> of.contains(fuse.id())
                                         && fuse.protects().contains(run.cable().id())))
-                .<Figure<?>>map(run -> {
-                    Current bears = run.rating()
-                            .base()
-                            .value()
-                            .times(run.rating().conductor().parallel()
-                                    * run.rating().bundle().value());
-                    return book.enter(
-                            name,
-                            DcRun.workingTemperature(
-                                    current,
-                                    bears,
-                                    air,
-                                    BankFigures.seen(run.cable().insulation())),
-                            Rounding.UP,
-                            Formula.CONDUCTOR_TEMPERATURE,
-                            load,
-                            airInput,
-                            Input.of("I₁", run.rating().base()),
-                            Input.of("k₂", run.rating().bundle()),
-                            Input.of("T₁", run.cable().insulation()));
-                })
-                .findFirst();
+                .max(Comparator.comparing(run -> warmth(run, current, air)))
+                .<Figure<?>>map(run -> book.enter(
+                        name,
+                        warmth(run, current, air),
+                        Rounding.UP,
+                        Formula.CONDUCTOR_TEMPERATURE,
+                        load,
+                        airInput,
+                        Input.of("I₁", run.rating().base()),
+                        Input.of("k₂", run.rating().bundle()),
+                        Input.of("T₁", run.cable().insulation())));
+    }
+
+    private static Temperature warmth(RunFigures run, Current current, Temperature air) {
+        RunRating rating = run.rating();
+        Current bears = rating.base()
+                .value()
+                .times(rating.conductor().parallel() * rating.bundle().value());
+        return DcRun.workingTemperature(
+                current, bears, air, BankFigures.seen(run.cable().insulation()));
     }
 
     private Reading reading(String name, TestResult test, TestResult first) {

@@ -1,6 +1,7 @@
 package org.quaybook.figures;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.quaybook.calc.Adiabatic;
@@ -39,11 +40,7 @@ public record EarthFigures(
 
     /** Copper as fitted, all conductors together; empty if nobody has seen it. */
     public Optional<Area> fitted() {
-        return earth.fitted().known().map(EarthFigures::copper);
-    }
-
-    private static Area copper(Conductor conductor) {
-        return conductor.size().area().times(conductor.parallel());
+        return earth.fitted().known().map(Conductor::copper);
     }
 
     static List<EarthFigures> of(
@@ -128,20 +125,20 @@ public record EarthFigures(
                     .findFirst();
         }
 
-        /** One size below the positive; conductors in parallel count with all their copper. */
+        /** One size below the thickest positive; conductors in parallel count with all their copper. */
         private Figure<Area> ofCase() {
             Conductor positive = supply.runs().stream()
-                    .filter(RunFigures::positive)
-                    .findFirst()
-                    .orElse(supply.runs().get(0))
+                    .max(Comparator.comparing(RunFigures::positive)
+                            .thenComparing(run -> run.rating().conductor().copper()))
+                    .orElseThrow()
                     .rating()
                     .conductor();
             List<ConductorSize> sizes = tables.rules().ampacity().sizes();
             Area below = sizes.stream()
                     .map(ConductorSize::area)
-                    .filter(area -> area.compareTo(copper(positive)) < 0)
+                    .filter(area -> area.compareTo(positive.copper()) < 0)
                     .reduce((thinner, thicker) -> thicker)
-                    .orElse(copper(positive));
+                    .orElse(positive.copper());
             Found<Area> smallest = tables.earths().ofCase();
             return book.enter(
                     key + ".least",

@@ -36,6 +36,9 @@ final class FuseReckoning {
 
     private static final Temperature COLD = new Temperature(20);
 
+    private static final Comparator<RunFigures> BY_COPPER =
+            Comparator.comparing(run -> run.rating().conductor().copper());
+
     private final @Nullable Fuse fuse;
     private final FuseRole role;
     private final SharedWay way;
@@ -275,13 +278,10 @@ final class FuseReckoning {
                         .orElseGet(() -> Input.usual("L", new Length(0), Reason.AT_THE_TERMINAL)));
     }
 
-    /** The conductor between battery and fuse: that of its first cable, for a branch the thickest of the feed. */
+    /** The conductor between battery and fuse: of its cables, for a branch of the feed, the one that resists least. */
     private Conductor feed() {
-        return runs().findFirst()
-                .or(() -> supply.runs().stream()
-                        .max(Comparator.comparing(
-                                run -> run.rating().conductor().size().area().squareMillimetres()
-                                        * run.rating().conductor().parallel())))
+        return runs().max(BY_COPPER)
+                .or(() -> supply.runs().stream().max(BY_COPPER))
                 .orElseThrow()
                 .rating()
                 .conductor();

@@ -88,7 +88,9 @@ final class LoadReckoning {
         this.runs = system.now().runs(demand, from, system.limits(), Pauses.RECOVER);
         this.wornRun = system.worn().run(demand, Ratio.WHOLE, system.limits(), Pauses.DO_NOT_RECOVER);
         this.startsDownTo = system.now()
-                .lowestHolding(it.startLoad().value(), it.startLimit().value());
+                .lowestHolding(
+                        it.startLoad().value().plus(system.standing()),
+                        it.startLimit().value());
     }
 
     private static Ratio ofPercent(int percent) {
@@ -102,7 +104,7 @@ final class LoadReckoning {
                 : system.inverter().losses().inputFor(it.power().value().times(power));
         double share = it.duty().fraction() * duty / (it.meanIsStated() ? power : 1);
         return new Demand(load, system.inverter().idle().value(), new Ratio(Math.min(1, share)))
-                .plus(system.draw().power(system.bank()));
+                .plus(system.standing());
     }
 
     Verdict verdict() {
@@ -149,7 +151,7 @@ final class LoadReckoning {
                 Formula.RUN_TIME,
                 timeInputs(bank.capacityWorn(), bank.resistanceWorn()));
         Optional<Figure<Ratio>> alarmBelow = system.now()
-                .lowestHolding(it.load().value(), system.inverter().alarm().value())
+                .lowestHolding(demand.working(), system.inverter().alarm().value())
                 .map(soc ->
                         lowest(".alarm-below", soc, it.load(), system.inverter().alarm()));
         return new RunningFigures(
@@ -162,7 +164,7 @@ final class LoadReckoning {
                 alarmBelow,
                 alarmBelow.map(this::restAtAlarm),
                 system.now()
-                        .lowestHolding(it.load().value(), system.limits().cutOut())
+                        .lowestHolding(demand.working(), system.limits().cutOut())
                         .map(soc -> lowest(
                                 ".cut-out-below",
                                 soc,
@@ -195,11 +197,7 @@ final class LoadReckoning {
                 .map(Protection::cutOut)
                 .filter(limit -> limit.value() != null)
                 .ifPresent(limit -> inputs.add(Input.of("U_p", limit)));
-        return withStanding(inputs);
-    }
-
-    private List<Input> withStanding(List<Input> inputs) {
-        return Stream.concat(inputs.stream(), system.draw().inputs().stream()).toList();
+        return system.withStanding(inputs);
     }
 
     /** The lowest state of charge that holds a limit under a load. */
@@ -209,10 +207,11 @@ final class LoadReckoning {
                 soc,
                 Rounding.UP,
                 Formula.LOWEST_CHARGE,
-                Input.of("P₁", load),
-                Input.of("R", system.bank().resistance()),
-                Input.of("R", system.supply().resistance()),
-                Input.of("limit", limit));
+                system.withStanding(List.of(
+                        Input.of("P₁", load),
+                        Input.of("R", system.bank().resistance()),
+                        Input.of("R", system.supply().resistance()),
+                        Input.of("limit", limit))));
     }
 
     private Figure<Voltage> restAtAlarm(Figure<Ratio> soc) {
@@ -233,16 +232,17 @@ final class LoadReckoning {
                 .orElseGet(() -> Input.usual(
                         "E", bank.asItIs().rest().at(soc), bank.battery().citation()));
         return system.now()
-                .at(soc, it.load().value())
+                .at(soc, demand.working())
                 .map(point -> book.enter(
                         it.key() + name,
                         point.voltage(),
                         Rounding.DOWN,
                         Formula.LOADED_VOLTAGE,
-                        rest,
-                        Input.of("P₁", it.load()),
-                        Input.of("R", bank.resistance()),
-                        Input.of("R", system.supply().resistance())));
+                        system.withStanding(List.of(
+                                rest,
+                                Input.of("P₁", it.load()),
+                                Input.of("R", bank.resistance()),
+                                Input.of("R", system.supply().resistance())))));
     }
 
     private List<FromRow> fromRows() {
@@ -366,7 +366,7 @@ final class LoadReckoning {
 
     private Run wornAfterAlarm(Limits toTheDark) {
         Ratio alarm = system.worn()
-                .lowestHolding(it.load().value(), system.inverter().alarm().value())
+                .lowestHolding(demand.working(), system.inverter().alarm().value())
                 .orElse(Ratio.WHOLE);
         return system.worn().run(demand, alarm, toTheDark, Pauses.DO_NOT_RECOVER);
     }
@@ -414,7 +414,7 @@ final class LoadReckoning {
                         worn.times(whenNew),
                         Rounding.UP,
                         Formula.WISHED_CAPACITY,
-                        withStanding(List.of(
+                        system.withStanding(List.of(
                                 Input.of("t_w", wanted),
                                 Input.of("P₁", it.load()),
                                 Input.of("C₀", bank.capacity()),
@@ -431,7 +431,7 @@ final class LoadReckoning {
                         new Count(strings),
                         Rounding.UP,
                         Formula.WISHED_STRINGS,
-                        withStanding(List.of(
+                        system.withStanding(List.of(
                                 Input.of("t_w", wanted),
                                 Input.of("P₁", it.load()),
                                 Input.of("C", system.bank().capacityWorn()),
@@ -471,7 +471,7 @@ final class LoadReckoning {
                         most,
                         Rounding.DOWN,
                         Formula.WISHED_RESISTANCE,
-                        withStanding(List.of(
+                        system.withStanding(List.of(
                                 Input.of("t_w", wanted),
                                 Input.of("P₁", it.load()),
                                 Input.of("C", system.bank().capacityWorn()),

@@ -14,6 +14,7 @@ import org.quaybook.job.Job;
 import org.quaybook.job.Provenance;
 import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.ConductorSize;
+import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Resistance;
 import org.quaybook.reference.Found;
@@ -99,6 +100,16 @@ record RunSystem(
 
     static Found<Ratio> larger(Found<Ratio> a, Found<Ratio> b) {
         return b.value().compareTo(a.value()) > 0 ? b : a;
+    }
+
+    /** What draws on the bank however everything is switched, beside every load. */
+    Power standing() {
+        return draw.power(bank);
+    }
+
+    /** With what always draws, if the job says. */
+    List<Input> withStanding(List<Input> inputs) {
+        return Stream.concat(inputs.stream(), draw.inputs().stream()).toList();
     }
 
     Found<Ratio> powerSpread(Appliance appliance) {

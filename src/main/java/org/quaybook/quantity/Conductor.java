@@ -30,6 +30,11 @@ public record Conductor(int parallel, ConductorSize size) {
         return ConductorSize.parse(text).map(size -> new Conductor(1, size));
     }
 
+    /** Cross-section of all of them together. */
+    public Area copper() {
+        return size.area().times(parallel);
+    }
+
     @Override
     public String toString() {
         return parallel == 1 ? size.toString() : parallel + " × " + size;

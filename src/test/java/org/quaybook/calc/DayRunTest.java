@@ -284,6 +284,17 @@ class DayRunTest {
         assertThat(scarce.get().time().hours() / 24).isBetween(40.0, 120.0);
     }
 
+    /** Own: wherever a step begins, a source fills what is nearly full, and leaves none of it for ever. */
+    @Test
+    void whatIsNearlyFullIsFilled() {
+        DayPlan plan = DayPlan.of(Demand.steady(new Power(20)));
+        for (int i = 1; i <= 100; i++) {
+            DayRun.Course day =
+                    run(bank(200), plan, List.of(steady(40, 0, 24)), 0).course(new Ratio(1 - i * 1e-5));
+            assertThat(day.end()).as("from %d of 100,000 below full", i).isEqualTo(Ratio.WHOLE);
+        }
+    }
+
     @Test
     void theSunFillsOrItDoesNot() {
         DayPlan plan = DayPlan.of(Demand.steady(new Power(20)));
