@@ -120,6 +120,8 @@ final class BreakerChecks {
         Optional<Current> breaker = Given.maybe(shore.breaker());
         if (breaker.isEmpty()) {
             findings.add(Severity.DECIDE, Check.SHORE_BREAKER_UNKNOWN, shore.place());
+        } else if (size(shore.cable()).isEmpty()) {
+            findings.add(Severity.NOTE, Check.SHORE_CABLE_UNKNOWN, shore.place());
         }
         cable(breaker, ac.shoreCable(), size(shore.cable()), Source.SHORE, shore.place());
         Optional<Current> inlet = shore.inlet().known();

@@ -17,6 +17,10 @@ public enum Check implements MessageKey {
             "fuse-interrupting",
             "Ohm’s law against the breaking capacity of the family; ABYC E-11 asks the same",
             Standing.SEEN),
+    FUSE_FAMILY_UNKNOWN(
+            "fuse-family-unknown",
+            "Ohm’s law against the breaking capacity of the family; ABYC E-11 asks the same",
+            Standing.SEEN),
     FUSE_VOLTAGE("fuse-voltage", "table of fuses: the family is not made for this voltage", Standing.FROM_MEMORY),
     FUSE_OVER_CABLE("fuse-over-cable", "ISO 13297:2020 13.1.5; 33 CFR 183.455(c)", Standing.SEEN),
     FUSE_UNDER_LOAD("fuse-under-load", "80 % loading rule", Standing.SEEN),
@@ -194,6 +198,7 @@ public enum Check implements MessageKey {
             Standing.COMMON_PRACTICE),
     IGNITION_PROTECTION(
             "ignition-protection", "33 CFR 183.410; ISO 8846: protected against igniting gases", Standing.FROM_MEMORY),
+    PETROL_UNKNOWN("petrol-unknown", "33 CFR 183.410; ISO 10133", Standing.FROM_MEMORY),
     IGNITION_UNKNOWN("ignition-unknown", "33 CFR 183.410; ISO 8846", Standing.FROM_MEMORY),
     ISOLATOR_MISSING("isolator-missing", "ISO 13297 (battery isolator)", Standing.FROM_MEMORY),
     ISOLATOR_TOOL("isolator-tool", "common practice: reachable without tools", Standing.COMMON_PRACTICE),
@@ -234,6 +239,11 @@ public enum Check implements MessageKey {
     GENERATOR_BEYOND("generator-beyond", "short-time power of the set", Standing.COMMON_PRACTICE),
     GENERATOR_START("generator-start", "short-time power of the set", Standing.COMMON_PRACTICE),
     DAY_CUT_OUT("day-cut-out", "the day’s course, own model", Standing.COMPUTED),
+    SHORE_BREAKER_DISTANCE_UNKNOWN(
+            "shore-breaker-distance-unknown",
+            "rulebook: longest conductor from inlet to breaker",
+            Standing.FROM_MEMORY),
+    SHORE_CABLE_UNKNOWN("shore-cable-unknown", "table of AC cables", Standing.FROM_MEMORY),
     SHORE_BREAKER_UNKNOWN(
             "shore-breaker-unknown", "ISO 13297:2020 13.2.2; ABYC E-11 and IEC 60364-7-721 from memory", Standing.SEEN),
     SHORE_BREAKER_DISTANCE("shore-breaker-distance", "ISO 13297:2020 13.2.2; ABYC E-11 from memory", Standing.SEEN),

@@ -153,6 +153,9 @@ final class FittingChecks {
                 findings.add(Severity.DECIDE, Check.IGNITION_UNKNOWN, inverter.place());
             }
         }
+        if (Given.maybe(job.craft().petrolAboard()).isEmpty() && !Given.isYes(inverter.ignitionProtected())) {
+            findings.add(Severity.DECIDE, Check.PETROL_UNKNOWN, job.craft().place());
+        }
         if (inverter.searchMode() != null && Given.isYes(inverter.searchMode().on())) {
             findings.add(Severity.NOTE, Check.SEARCH_MODE, inverter.place());
         }

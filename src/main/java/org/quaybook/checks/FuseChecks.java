@@ -115,10 +115,21 @@ final class FuseChecks {
     }
 
     private void interrupting(FuseFigures fuse, Fuse fitted) {
-        if (fuse.family().isEmpty()) {
+        boolean unknown =
+                !fuse.familyFitted() && Given.maybe(fitted.interrupting()).isEmpty();
+        if (unknown) {
+            if (fuse.ratingFitted()) {
+                findings.add(
+                        Severity.DECIDE,
+                        Check.FUSE_FAMILY_UNKNOWN,
+                        fitted.place(),
+                        fitted.id(),
+                        fuse.mustInterrupt().stated(),
+                        figures.fault().highestVoltage().stated());
+            }
             return;
         }
-        if (fuse.interrupts().isEmpty()) {
+        if (fuse.interrupts().isEmpty() && fuse.family().isPresent()) {
             findings.add(
                     Severity.FORBIDS,
                     Check.FUSE_VOLTAGE,
@@ -127,16 +138,14 @@ final class FuseChecks {
                     fuse.family().get(),
                     figures.fault().highestVoltage().stated());
         } else if (fuse.interrupts()
-                        .get()
-                        .value()
-                        .compareTo(fuse.mustInterrupt().value())
-                < 0) {
+                .filter(most -> most.value().compareTo(fuse.mustInterrupt().value()) < 0)
+                .isPresent()) {
             findings.add(
                     Severity.FORBIDS,
                     Check.FUSE_INTERRUPTING,
                     fitted.place(),
                     fitted.id(),
-                    fuse.family().get(),
+                    fuse.family().isPresent() ? fuse.family().get() : "—",
                     fuse.interrupts().get().stated(),
                     fuse.mustInterrupt().stated());
         }

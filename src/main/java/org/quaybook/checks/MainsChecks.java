@@ -215,6 +215,15 @@ final class MainsChecks {
         }
         Given<Length> distance = shore.breakerDistance();
         if (distance == null || distance.value() == null) {
+            boolean asked = Given.maybe(shore.breaker()).isPresent();
+            tables.rules()
+                    .inletToBreaker()
+                    .filter(most -> asked)
+                    .ifPresent(most -> findings.add(
+                            Severity.DECIDE,
+                            Check.SHORE_BREAKER_DISTANCE_UNKNOWN,
+                            shore.place(),
+                            Stated.asGiven(most.value())));
             return;
         }
         Length length = distance.value();

@@ -253,10 +253,6 @@ class FindingLawsTest {
             + "|fuses\\..*\\.interrupting" // then what its family interrupts counts
             + "|appliances\\..*\\.kind"; // nothing tells then that it heats
 
-    /** Of what nobody asks though it is a reason to forbid. */
-    private static final String NOT_ASKED_YET = "craft\\.petrol-aboard|inverter\\.pass-through|shore\\.breaker-distance"
-            + "|(ac-circuits\\..*|shore)\\.cable|fuses\\..*\\.family";
-
     static List<String> askedOf() {
         return "all".equals(System.getProperty("laws")) ? DemoJobs.ALL : List.of("lantern-moth", "marmalade-meridian");
     }
@@ -279,7 +275,7 @@ class FindingLawsTest {
                 Map<Check, Long> asks = asking(after.get());
                 boolean asksAnew =
                         asks.entrySet().stream().anyMatch(it -> it.getValue() > asked.getOrDefault(it.getKey(), 0L));
-                if (!gone.isEmpty() && !asksAnew && !leaf.matches(NEED_NOT_BE_TOLD + "|" + NOT_ASKED_YET)) {
+                if (!gone.isEmpty() && !asksAnew && !leaf.matches(NEED_NOT_BE_TOLD)) {
                     broken.add(leaf + ": " + gone);
                 }
             }

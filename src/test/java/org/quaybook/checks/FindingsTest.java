@@ -139,6 +139,14 @@ class FindingsTest {
                 change(Check.PASS_THROUGH_UNKNOWN, NOTE, LITHIUM, "  pass-through: 30 A\n", ""),
                 change(Check.SHORE_BREAKER_UNKNOWN, DECIDE, LITHIUM, "  breaker: 16 A\n", ""),
                 change(Check.CIRCUIT_UNJUDGED, NOTE, VENTED, "cable: 2.5 mm2, source: inverter", "source: inverter"),
+                change(Check.SHORE_CABLE_UNKNOWN, NOTE, LITHIUM, "  cable: 2.5 mm2\n  rcd", "  rcd"),
+                change(Check.PETROL_UNKNOWN, DECIDE, LITHIUM, petrol, "petrol-aboard: not seen"),
+                change(
+                        Check.SHORE_BREAKER_DISTANCE_UNKNOWN,
+                        DECIDE,
+                        LITHIUM,
+                        "breaker-distance:",
+                        "# breaker-distance:"),
                 change(Check.PASS_THROUGH, FORBIDS, LITHIUM, "pass-through: 30 A", "pass-through: 10 A"),
                 change(
                         Check.GALVANIC_ISOLATOR,
@@ -261,6 +269,9 @@ class FindingsTest {
                         DECIDE,
                         alternatorCable("cable: 25 mm2, length: 20 m"),
                         alternatorCable("cable: 25 mm2, length: 3 m")),
+                change(Check.FUSE_FAMILY_UNKNOWN, DECIDE, LITHIUM, "family: class-t, ", ""),
+                // What the fuse itself states counts where no family of the table would do.
+                change(Check.FUSE_INTERRUPTING, FORBIDS, LITHIUM, "family: class-t, ", "interrupting: 1 kA, "),
                 change(Check.FUSE_OVER_CABLE, FORBIDS, VENTED, "rating: 150 A", "rating: 300 A"),
                 // The return is protected by the fuse of the feed: thinner than the feed, it decides.
                 change(
