@@ -93,13 +93,14 @@ sealed interface Piece {
             return path(corners);
         }
 
+        /** A straight line has no corner to round, and the record's page stays light without saying so. */
         private String path(List<Corner> path) {
             StringBuilder svg = new StringBuilder();
             for (Corner corner : path) {
                 svg.append(svg.isEmpty() ? "M" : "L").append(Drawing.point(corner.x(), corner.y()));
             }
             return "<path d=\"" + svg + "\" fill=\"none\"" + Drawing.stroke(pen, colour)
-                    + " stroke-linejoin=\"round\"/>\n";
+                    + (path.size() > 2 ? " stroke-linejoin=\"round\"/>\n" : "/>\n");
         }
 
         @Override
