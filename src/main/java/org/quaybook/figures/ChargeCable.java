@@ -1,7 +1,6 @@
 package org.quaybook.figures;
 
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.quaybook.calc.RunConditions;
 import org.quaybook.calc.RunCurrent;
 import org.quaybook.calc.RunRating;
@@ -73,8 +72,7 @@ public record ChargeCable(
 
     private static Optional<Figure<Current>> most(Charging charging, String key, BankFigures bank, FigureBook book) {
         String name = key + ".most";
-        Optional<Given<Current>> stated = stated(charging.current())
-                .or(() -> stated(charging.rated()).filter(it -> charging.kind() == ChargeKind.ALTERNATOR));
+        Optional<Given<Current>> stated = ChargingAtOnce.current(charging);
         if (stated.isPresent()) {
             return Optional.of(book.stated(name, stated.get()));
         }
@@ -88,10 +86,6 @@ public record ChargeCable(
                         Input.of("P", charging.peak()),
                         Input.of("U", bank.nominal())))
                 : Optional.empty();
-    }
-
-    private static Optional<Given<Current>> stated(@Nullable Given<Current> given) {
-        return Optional.ofNullable(given).filter(it -> it.value() != null);
     }
 
     private record Run(
