@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.calc.DcRun;
@@ -145,13 +146,20 @@ final class FuseReckoning {
         return switch (role) {
             case STRING -> stringLoad();
             case MAIN ->
-                way.carried(key, id(), inverter.worstCurrent(), bank, book).carried();
+                way.carried(key, passed(), inverter.worstCurrent(), bank, book).carried();
             case BRANCH -> book.stated(key + ".load", stated("load", fuse().load()));
         };
     }
 
     private String id() {
         return fuse == null ? FuseFigures.MISSING : fuse.id();
+    }
+
+    /** What passes a cable passes the fuse in it, whether the job names both or one. */
+    private Set<String> passed() {
+        return fuse == null
+                ? Set.of()
+                : Stream.concat(Stream.of(fuse.id()), fuse.protects().stream()).collect(Collectors.toUnmodifiableSet());
     }
 
     private Figure<Current> stringLoad() {
@@ -196,7 +204,7 @@ final class FuseReckoning {
     /** A charger that joins between the fuse and a run feeds an overload there besides what the fuse lets through. */
     private Figure<Current> leftToFuse(RunFigures run) {
         List<Charging> through = way.chargingThrough(Set.of(run.cable().id()));
-        List<Charging> between = way.chargingThrough(Set.of(id())).stream()
+        List<Charging> between = way.chargingThrough(passed()).stream()
                 .filter(it -> !through.contains(it))
                 .toList();
         String pair = key + "-" + run.cable().id();

@@ -50,9 +50,10 @@ public record SelectivityFigures(
         List<String> through =
                 Optional.ofNullable(downstream.fuse()).map(Fuse::through).orElse(List.of());
         if (!through.isEmpty()) {
-            return upstream.role() == FuseRole.STRING
-                    ? all.stream().noneMatch(it -> through.contains(it.id()))
-                    : through.contains(upstream.id());
+            return !upstream.id().equals(downstream.id())
+                    && (upstream.role() == FuseRole.STRING
+                            ? all.stream().noneMatch(it -> passes(through, it))
+                            : passes(through, upstream));
         }
         if (upstream.role() != downstream.role()) {
             return upstream.role().compareTo(downstream.role()) != 0
@@ -64,6 +65,12 @@ public record SelectivityFigures(
                 && upstream.fuse().protects().stream()
                         .anyMatch(downstream.fuse().protects()::contains)
                 && nearer(upstream, downstream);
+    }
+
+    /** What passes a cable passes the fuse in it. */
+    private static boolean passes(List<String> through, FuseFigures fuse) {
+        return through.contains(fuse.id())
+                || (fuse.fuse() != null && fuse.fuse().protects().stream().anyMatch(through::contains));
     }
 
     private static int rank(FuseRole role) {

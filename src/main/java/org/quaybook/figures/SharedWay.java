@@ -56,9 +56,15 @@ public record SharedWay(List<Fuse> fuses, List<Charging> charging) {
                 .toList();
     }
 
-    /** The branches whose current a fuse or cable of the inverter carries beside it. */
-    List<Fuse> branchesThrough(String id) {
-        return branches().stream().filter(fuse -> fuse.through().contains(id)).toList();
+    /** The branches that pass any of some fuses or cables of the inverter. */
+    private List<Fuse> branchesThrough(Set<String> ids) {
+        return branches().stream()
+                .filter(fuse -> isThrough(fuse.through(), ids))
+                .toList();
+    }
+
+    private static boolean isThrough(List<String> way, Set<String> ids) {
+        return way.stream().filter(id -> !id.equals(BANK)).anyMatch(ids::contains);
     }
 
     /**
@@ -78,9 +84,7 @@ public record SharedWay(List<Fuse> fuses, List<Charging> charging) {
 
     /** What charges the bank through any of some fuses or cables of the inverter. */
     List<Charging> chargingThrough(Set<String> ids) {
-        return charging.stream()
-                .filter(it -> way(it).stream().filter(id -> !id.equals(BANK)).anyMatch(ids::contains))
-                .toList();
+        return charging.stream().filter(it -> isThrough(way(it), ids)).toList();
     }
 
     /** The branches and chargers of which nobody has written where they are connected. */
@@ -123,10 +127,14 @@ public record SharedWay(List<Fuse> fuses, List<Charging> charging) {
      */
     record Carried(Figure<Current> drawn, Figure<Current> carried) {}
 
-    /** What a fuse or cable carries; where it shares nothing, the inverter's own figure. */
-    Carried carried(String key, String id, Figure<Current> inverter, BankFigures bank, FigureBook book) {
-        Figure<Current> drawn = drawn(key, branchesThrough(id), inverter, book);
-        return charged(key + ".charged", chargingThrough(Set.of(id)), bank, book)
+    /**
+     * What passes any of some fuses or cables; where none is shared, the inverter's own figure.
+     *
+     * @param ids of one cable, or of a fuse and the cables that it is in
+     */
+    Carried carried(String key, Set<String> ids, Figure<Current> inverter, BankFigures bank, FigureBook book) {
+        Figure<Current> drawn = drawn(key, branchesThrough(ids), inverter, book);
+        return charged(key + ".charged", chargingThrough(ids), bank, book)
                 .map(charged -> new Carried(
                         drawn,
                         book.enter(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.calc.RunConditions;
 import org.quaybook.calc.RunCurrent;
@@ -228,7 +229,7 @@ public record SupplyFigures(
 
         private RunFigures run(Cable cable) {
             String key = "cable." + cable.id();
-            SharedWay.Carried shared = way.carried(key, cable.id(), worst, bank, book);
+            SharedWay.Carried shared = way.carried(key, Set.of(cable.id()), worst, bank, book);
             Figure<Current> carried = shared.carried();
             RunCurrent current = new RunCurrent(shared.drawn().value(), carried.value());
             RunConditions conditions = conditions(cable);

@@ -464,6 +464,14 @@ class FiguresTest {
             assertThat(figures.mostDrawn().amperes()).isCloseTo(inverter + 40, within(1e-9));
         }
 
+        /** What passes a cable passes the fuse in it, though the job names the cable alone. */
+        @Test
+        void theFuseInASharedCable() {
+            assertThat(with(branch("F2", 40, "B1")).value("fuse.F1.least"))
+                    .isCloseTo((inverter + 40) / 0.8, within(1e-9));
+            assertThat(with(branch("F2", 40, "B2")).value("fuse.F1.least")).isCloseTo(inverter / 0.8, within(1e-9));
+        }
+
         /** At the bank itself nothing is shared, but the bank gives both. */
         @Test
         void atTheBank() {
