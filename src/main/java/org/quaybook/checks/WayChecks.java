@@ -112,9 +112,11 @@ final class WayChecks {
                 && allowed.compareTo(withAll(run.carried().value())) < 0;
     }
 
+    /** What a switch of the whole bank carries counts them already. */
     private boolean isolatorDoesNot(Isolator isolator) {
         Current most = figures.most(isolator);
         return isolator.partsBattery(job.cables(), job.fuses())
+                && !isolator.isolates().contains("bank")
                 && Given.maybe(isolator.rating())
                         .filter(bears -> bears.compareTo(most) >= 0 && bears.compareTo(withAll(most)) < 0)
                         .isPresent();
