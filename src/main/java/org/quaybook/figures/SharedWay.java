@@ -22,7 +22,7 @@ import org.quaybook.quantity.Rounding;
  */
 public record SharedWay(List<Fuse> fuses, List<Charging> charging) {
 
-    /** What a job writes where something is connected at the bank itself. */
+    /** What a switch of the whole bank names. */
     private static final String BANK = "bank";
 
     public SharedWay {
@@ -63,8 +63,12 @@ public record SharedWay(List<Fuse> fuses, List<Charging> charging) {
                 .toList();
     }
 
+    private static boolean isAtBank(Fuse branch) {
+        return !branch.through().isEmpty() && Fuse.parts(branch.through()).isEmpty();
+    }
+
     private static boolean isThrough(List<String> way, Set<String> ids) {
-        return way.stream().filter(id -> !id.equals(BANK)).anyMatch(ids::contains);
+        return Fuse.parts(way).stream().anyMatch(ids::contains);
     }
 
     /**
@@ -78,7 +82,7 @@ public record SharedWay(List<Fuse> fuses, List<Charging> charging) {
                         || fuse.through().stream()
                                 .filter(id -> !id.equals(BANK))
                                 .anyMatch(ids::contains)
-                        || (ids.contains(BANK) && !fuse.through().contains(BANK)))
+                        || (ids.contains(BANK) && !isAtBank(fuse)))
                 .toList();
     }
 

@@ -46,7 +46,7 @@ public record Charging(
                 example = "[F1, B1, B2]")
         @RefersTo(
                 value = {Thing.FUSE, Thing.CABLE},
-                words = "bank")
+                words = Fuse.AT_BANK)
         List<String> through,
 
         @Means("peak power of solar panels") @Within(least = "1 W", most = "100 kW") @Nullable Given<Power> peak,

@@ -59,16 +59,24 @@ public record Fuse(
                 example = "[F1, B1, B2]")
         @RefersTo(
                 value = {Thing.FUSE, Thing.CABLE},
-                words = "bank")
+                words = AT_BANK)
         List<String> through,
 
         @Means("the place it is at") @Longest(Longest.PLACE) @Nullable String where,
 
         @Means("where the spare is") @Nullable String spare,
         Place place) {
+    /** What a way is written as that leads through nothing: connected at the bank itself. */
+    static final String AT_BANK = "bank";
+
     public Fuse {
         protects = List.copyOf(protects);
         through = List.copyOf(through);
+    }
+
+    /** The fuses and cables that a way leads through; none where it begins at the bank itself. */
+    public static List<String> parts(List<String> way) {
+        return way.stream().filter(id -> !id.equals(AT_BANK)).toList();
     }
 
     /** Whether it feeds something besides the inverter. */

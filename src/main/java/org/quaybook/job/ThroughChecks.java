@@ -15,8 +15,6 @@ import org.quaybook.diag.Place;
 /** Whether the ways that branches and chargers share with the inverter can be as they are written. */
 final class ThroughChecks {
 
-    private static final String BANK = "bank";
-
     private final Found found;
     private final Problems problems;
     private final Map<String, Fuse> fuses;
@@ -45,7 +43,7 @@ final class ThroughChecks {
     private void named(List<String> through, Place place) {
         for (int i = 0; i < through.size(); i++) {
             String id = through.get(i);
-            if (id.equals(BANK) && through.size() > 1) {
+            if (id.equals(Fuse.AT_BANK) && through.size() > 1) {
                 String other = through.get(i == 0 ? 1 : 0);
                 problems.add(at(place, i), Message.of(JobMessage.THROUGH_BANK_AND_MORE, other));
             }

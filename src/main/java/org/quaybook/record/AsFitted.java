@@ -9,6 +9,7 @@ import org.quaybook.job.Bank;
 import org.quaybook.job.Block;
 import org.quaybook.job.Changeover;
 import org.quaybook.job.Charging;
+import org.quaybook.job.Fuse;
 import org.quaybook.job.Generator;
 import org.quaybook.job.Given;
 import org.quaybook.job.Inverter;
@@ -187,7 +188,7 @@ final class AsFitted {
     private Map<String, Object> charging(Charging charging) {
         return new Rows()
                 .put("name", charging.name() == null ? words.term(charging.kind()) : charging.name())
-                .put("through", FactSheet.shared(charging.through()))
+                .put("through", Fuse.parts(charging.through()))
                 .put("current", known(charging.current()))
                 .put("peak", known(charging.peak()))
                 .put("rated", known(charging.rated()))

@@ -18,6 +18,7 @@ import org.quaybook.job.AcCircuit;
 import org.quaybook.job.Bank;
 import org.quaybook.job.Charging;
 import org.quaybook.job.Deviation;
+import org.quaybook.job.Fuse;
 import org.quaybook.job.Given;
 import org.quaybook.job.Inverter;
 import org.quaybook.job.Isolator;
@@ -295,7 +296,7 @@ public final class FactSheet {
                 .put("feeds", fuse.fuse() == null ? "" : fuse.fuse().feeds())
                 .put(
                         "through",
-                        fuse.fuse() == null ? List.of() : shared(fuse.fuse().through()))
+                        fuse.fuse() == null ? List.of() : Fuse.parts(fuse.fuse().through()))
                 .put("family", fuse.family().map(words::term).orElse(""))
                 .put("rating", fuse.rating().map(this::say).orElse(""))
                 .put("fitted", fuse.ratingFitted())
@@ -307,11 +308,6 @@ public final class FactSheet {
                 .put("spare", fuse.fuse() == null ? "" : fuse.fuse().spare())
                 .put("distance", fuse.fuse() == null ? "" : given(fuse.fuse().distance()))
                 .map();
-    }
-
-    /** The parts that a way leads through; none where it begins at the bank itself. */
-    static List<String> shared(List<String> through) {
-        return through.stream().filter(id -> !id.equals("bank")).toList();
     }
 
     /** What any fuse of the installation must be able to interrupt: enough for whichever is replaced. */

@@ -10,6 +10,7 @@ import org.quaybook.figures.SupplyFigures.RunFigures;
 import org.quaybook.job.Bank;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Charging;
+import org.quaybook.job.Fuse;
 import org.quaybook.job.FuseRole;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
@@ -470,8 +471,8 @@ final class BatterySide {
 
     /** Which parts of the drawing carry its current too, for it is drawn at the bank; nothing where it is there. */
     private String behind(List<String> through) {
-        List<String> parts = through.stream().filter(id -> !id.equals("bank")).toList();
-        return parts.isEmpty() ? "" : subject.say("through", subject.words().list(parts));
+        List<String> named = Fuse.parts(through);
+        return named.isEmpty() ? "" : subject.say("through", subject.words().list(named));
     }
 
     private String fed(FuseFigures branch) {
