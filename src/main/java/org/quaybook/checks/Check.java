@@ -22,6 +22,10 @@ public enum Check implements MessageKey {
             "Ohm’s law against the breaking capacity of the family; ABYC E-11 asks the same",
             Standing.SEEN),
     FUSE_VOLTAGE("fuse-voltage", "table of fuses: the family is not made for this voltage", Standing.FROM_MEMORY),
+    FUSE_VOLTAGE_UNWRITTEN(
+            "fuse-voltage-unwritten",
+            "table of fuses and table of batteries: usual voltages of charging",
+            Standing.FROM_MEMORY),
     FUSE_OVER_CABLE("fuse-over-cable", "ISO 13297:2020 13.1.5; 33 CFR 183.455(c)", Standing.SEEN),
     FUSE_UNDER_LOAD("fuse-under-load", "80 % loading rule", Standing.SEEN),
     FUSE_SELECTIVITY(

@@ -129,6 +129,15 @@ final class FuseChecks {
             }
             return;
         }
+        fuse.usualVoltage()
+                .ifPresent(usual -> findings.add(
+                        Severity.DECIDE,
+                        Check.FUSE_VOLTAGE_UNWRITTEN,
+                        fitted.place(),
+                        fitted.id(),
+                        fuse.family().orElseThrow(),
+                        figures.fault().highestVoltage().stated(),
+                        usual.stated()));
         if (fuse.interrupts().isEmpty() && fuse.family().isPresent()) {
             findings.add(
                     Severity.FORBIDS,

@@ -3,6 +3,7 @@ package org.quaybook.figures;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.calc.DcRun;
 import org.quaybook.calc.Sharing;
@@ -46,35 +47,62 @@ public record FaultFigures(Figure<Resistance> resistance, Figure<Voltage> highes
                 highest(bank, it, book));
     }
 
-    /** Chargers raise their voltage in the cold, that of equalising too. */
     private static Figure<Voltage> highest(Bank bank, BankFigures it, FigureBook book) {
+        String key = "bank.highest-voltage";
+        Voltage usual = it.battery().voltages().highest();
+        return stated(bank)
+                .map(given -> inTheCold(
+                        key,
+                        bank,
+                        it,
+                        BankFigures.seen(given),
+                        Formula.HIGHEST_VOLTAGE_STATED,
+                        Input.of("U", given),
+                        book))
+                .orElseGet(() -> usually(key, bank, it, usual, book));
+    }
+
+    /**
+     * What the bank reaches in usual charging, when it is not equalised; empty where the job says what its chargers are
+     * set to.
+     */
+    static Optional<Figure<Voltage>> inUsualCharging(String key, Bank bank, BankFigures it, FigureBook book) {
+        Voltage usual = it.battery().voltages().absorption();
+        return stated(bank).isPresent() ? Optional.empty() : Optional.of(usually(key, bank, it, usual, book));
+    }
+
+    private static Optional<Given<Voltage>> stated(Bank bank) {
+        return Optional.ofNullable(bank.chargeVoltage()).filter(given -> given.value() != null);
+    }
+
+    private static Figure<Voltage> usually(String key, Bank bank, BankFigures it, Voltage block, FigureBook book) {
+        Input input = Input.usual("U₁₂", block, it.battery().citation());
+        return inTheCold(key, bank, it, block.times(blocks(it)), Formula.HIGHEST_VOLTAGE, input, book);
+    }
+
+    /** Chargers raise their voltage in the cold, that of equalising too. */
+    private static Figure<Voltage> inTheCold(
+            String key, Bank bank, BankFigures it, Voltage warm, Formula formula, Input from, FigureBook book) {
         Battery battery = it.battery();
-        int cells = it.asItIs().rest().cells();
-        double blocks = (double) cells / battery.cellsPer12VoltBlock();
-        Given<Voltage> stated = bank.chargeVoltage();
-        Voltage warm = stated != null && stated.value() != null
-                ? stated.value()
-                : battery.voltages().highest().times(blocks);
         double colder = Math.max(0, Batteries.referenceTemperature().kelvinAbove(BankFigures.seen(bank.temperature())));
         Voltage perKelvin = battery.voltages().perKelvin().times(-1);
-        Voltage charging = warm.plus(perKelvin.times(colder * blocks));
-        List<Input> inputs = new ArrayList<>(List.of(Input.of("E", it.restFull())));
-        inputs.add(
-                stated != null && stated.value() != null
-                        ? Input.of("U", stated)
-                        : Input.usual("U₁₂", battery.voltages().highest(), battery.citation()));
-        inputs.add(Input.usual("c", perKelvin, battery.citation()));
-        inputs.add(Input.of("T", bank.temperature()));
-        inputs.add(Input.usual("n", cells, battery.citation()));
-        inputs.add(Input.usual("n₁₂", battery.cellsPer12VoltBlock(), battery.citation()));
+        Voltage charging = warm.plus(perKelvin.times(colder * blocks(it)));
+        Voltage rest = it.restFull().value();
         return book.enter(
-                "bank.highest-voltage",
-                charging.compareTo(it.restFull().value()) > 0
-                        ? charging
-                        : it.restFull().value(),
+                key,
+                charging.compareTo(rest) > 0 ? charging : rest,
                 Rounding.UP,
-                stated != null && stated.value() != null ? Formula.HIGHEST_VOLTAGE_STATED : Formula.HIGHEST_VOLTAGE,
-                inputs);
+                formula,
+                Input.of("E", it.restFull()),
+                from,
+                Input.usual("c", perKelvin, battery.citation()),
+                Input.of("T", bank.temperature()),
+                Input.usual("n", it.asItIs().rest().cells(), battery.citation()),
+                Input.usual("n₁₂", battery.cellsPer12VoltBlock(), battery.citation()));
+    }
+
+    private static double blocks(BankFigures it) {
+        return (double) it.asItIs().rest().cells() / it.battery().cellsPer12VoltBlock();
     }
 
     /** A link whose cable nobody has written counts as none. */

@@ -15,6 +15,7 @@ import org.quaybook.job.Job;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Length;
 import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Voltage;
 
 /**
  * A fuse on the DC side: what it must be, what is fitted, what is proposed.
@@ -29,7 +30,10 @@ import org.quaybook.quantity.Ratio;
  * @param familyFitted whether the job states the family
  * @param rating fitted or proposed rating; empty if no standard rating lies in the range
  * @param ratingFitted whether the job states the rating
- * @param interrupts what the family interrupts at the bank's highest voltage; empty if it is not made for that voltage
+ * @param interrupts what it interrupts at the bank's highest voltage, or in usual charging; empty if it is made for
+ *     neither
+ * @param usualVoltage what the bank reaches in usual charging, where the family is made for that alone and the job does
+ *     not say what the chargers are set to
  * @param loading load over rating
  * @param margin largest rating that protects the conductors over the rating
  * @param mostDistance longest conductor before it; empty if the rulebook names none for this case
@@ -47,6 +51,7 @@ public record FuseFigures(
         Optional<Figure<Current>> rating,
         boolean ratingFitted,
         Optional<Figure<Current>> interrupts,
+        Optional<Figure<Voltage>> usualVoltage,
         Optional<Figure<Ratio>> loading,
         Optional<Figure<Ratio>> margin,
         Optional<Figure<Length>> mostDistance,
@@ -70,8 +75,9 @@ public record FuseFigures(
                 fuses.stream().flatMap(fuse -> fuse.protects().stream()).collect(Collectors.toUnmodifiableSet());
         Stream<@Nullable Fuse> all =
                 hasMain(fuses, supply) ? fuses.stream() : Stream.concat(Stream.of((Fuse) null), fuses.stream());
-        return all.map(fuse ->
-                        new FuseReckoning(fuse, way, guarded, bank, fault, inverter, supply, tables, book).figures())
+        return all.map(fuse -> new FuseReckoning(
+                                fuse, way, guarded, job.bank(), bank, fault, inverter, supply, tables, book)
+                        .figures())
                 .toList();
     }
 

@@ -12,6 +12,7 @@ import org.quaybook.calc.DcRun;
 import org.quaybook.calc.FuseRange;
 import org.quaybook.calc.ShortCircuit;
 import org.quaybook.figures.SupplyFigures.RunFigures;
+import org.quaybook.job.Bank;
 import org.quaybook.job.Charging;
 import org.quaybook.job.Fuse;
 import org.quaybook.job.FuseFamily;
@@ -25,6 +26,7 @@ import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.Temperature;
+import org.quaybook.quantity.Voltage;
 import org.quaybook.reference.Found;
 import org.quaybook.reference.FuseFamilyRow;
 
@@ -45,6 +47,7 @@ final class FuseReckoning {
     private final SharedWay way;
     private final Set<String> guarded;
     private final String key;
+    private final Bank fitted;
     private final BankFigures bank;
     private final FaultFigures fault;
     private final InverterFigures inverter;
@@ -56,6 +59,7 @@ final class FuseReckoning {
             @Nullable Fuse fuse,
             SharedWay way,
             Set<String> guarded,
+            Bank fitted,
             BankFigures bank,
             FaultFigures fault,
             InverterFigures inverter,
@@ -67,6 +71,7 @@ final class FuseReckoning {
         this.way = way;
         this.guarded = guarded;
         this.key = "fuse." + id();
+        this.fitted = fitted;
         this.bank = bank;
         this.fault = fault;
         this.inverter = inverter;
@@ -114,6 +119,7 @@ final class FuseReckoning {
                         Formula.FUSE_LEAST,
                         Input.of("I_load", load),
                         Input.of("f", share))));
+        Optional<Figure<Voltage>> usualVoltage = family.flatMap(this::usualVoltage);
         return new FuseFigures(
                 fuse,
                 role,
@@ -125,7 +131,8 @@ final class FuseReckoning {
                 fittedFamily.isPresent(),
                 rating,
                 fittedRating.isPresent(),
-                interrupts(family),
+                interrupts(family, usualVoltage.orElse(fault.highestVoltage())),
+                usualVoltage,
                 rating.map(it -> share("loading", load, it, Rounding.UP)),
                 rating.map(it -> share("margin", most, it, Rounding.DOWN)),
                 mostDistance(),
@@ -313,18 +320,33 @@ final class FuseReckoning {
                 .orElse(false);
     }
 
-    private Optional<Figure<Current>> interrupts(Optional<FuseFamily> family) {
-        Given<Current> stated = fuse == null ? null : fuse.interrupting();
-        if (stated != null && stated.value() != null) {
-            return Optional.of(book.stated(key + ".interrupts", stated));
+    private Optional<Figure<Voltage>> usualVoltage(FuseFamily family) {
+        if (stated().isPresent() || bears(family, fault.highestVoltage())) {
+            return Optional.empty();
         }
-        return family.flatMap(f -> row(f).interruptingAt(fault.highestVoltage().value()))
+        return FaultFigures.inUsualCharging(key + ".usual-voltage", fitted, bank, book)
+                .filter(it -> bears(family, it));
+    }
+
+    private boolean bears(FuseFamily family, Figure<Voltage> voltage) {
+        return row(family).interruptingAt(voltage.value()).isPresent();
+    }
+
+    private Optional<Given<Current>> stated() {
+        return Optional.ofNullable(fuse).map(Fuse::interrupting).filter(given -> given.value() != null);
+    }
+
+    private Optional<Figure<Current>> interrupts(Optional<FuseFamily> family, Figure<Voltage> voltage) {
+        if (stated().isPresent()) {
+            return Optional.of(book.stated(key + ".interrupts", stated().get()));
+        }
+        return family.flatMap(f -> row(f).interruptingAt(voltage.value()))
                 .map(found -> book.enter(
                         key + ".interrupts",
                         found.value(),
                         Rounding.DOWN,
                         Formula.INTERRUPTING,
-                        Input.of("U", fault.highestVoltage()),
+                        Input.of("U", voltage),
                         Input.of("I", found)));
     }
 

@@ -57,7 +57,11 @@ class FindingLawsTest {
                         Check.FUSE_OVER_CABLE,
                         Check.FUSE_DISTANCE),
                 // What is stated counts whatever the family is made for.
-                worse("fuses that interrupt less", it -> it.with("fuses.*.interrupting", "500 A"), Check.FUSE_VOLTAGE),
+                worse(
+                        "fuses that interrupt less",
+                        it -> it.with("fuses.*.interrupting", "500 A"),
+                        Check.FUSE_VOLTAGE,
+                        Check.FUSE_VOLTAGE_UNWRITTEN),
                 worse("hotter air", it -> it.with("cables.*.ambient", "62 °C")),
                 worse("a larger bundle", it -> it.with("cables.*.bundled", "12")),
                 worse("insulation that bears less", it -> it.with("cables.*.insulation", "60 °C")),
