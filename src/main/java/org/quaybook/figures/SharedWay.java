@@ -41,7 +41,12 @@ public record SharedWay(List<Fuse> fuses, List<Charging> charging) {
 
     /** Whether a fuse feeds something besides the inverter, and not a charger the bank. */
     private boolean draws(Fuse fuse) {
-        return fuse.isBranch() && charging.stream().noneMatch(it -> fuse.id().equals(it.fuse()));
+        return fuse.isBranch() && chargers(fuse).isEmpty();
+    }
+
+    /** The chargers in whose conductor a fuse sits; none for a fuse of a load or of the inverter's feed. */
+    public List<Charging> chargers(Fuse fuse) {
+        return charging.stream().filter(it -> it.isFusedBy(fuse)).toList();
     }
 
     /** The branches with an average, but none that is behind another with one: that counts it. */

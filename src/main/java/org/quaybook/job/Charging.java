@@ -79,4 +79,9 @@ public record Charging(
     public Charging {
         through = List.copyOf(through);
     }
+
+    /** Whether a fuse sits in its own conductor, and not where others than it pass too. */
+    public boolean isFusedBy(Fuse branch) {
+        return branch.isBranch() && branch.id().equals(fuse);
+    }
 }

@@ -79,7 +79,7 @@ public record Fuse(
         return way.stream().filter(id -> !id.equals(AT_BANK)).toList();
     }
 
-    /** Whether it feeds something besides the inverter. */
+    /** Whether it is there for something besides the inverter: a load, or the cable of a charger that names it. */
     public boolean isBranch() {
         return Given.maybe(role).filter(FuseRole.BRANCH::equals).isPresent();
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.quantity.Kind;
 import org.quaybook.quantity.Kinds;
@@ -98,7 +99,9 @@ public final class SurveyFields {
         fields.walk(job.inverter(), "inverter", "", job.inverter().where());
         job.isolators().forEach(it -> fields.walk(it, "cables", it.id(), it.where()));
         job.cables().forEach(it -> fields.walk(it, "cables", it.id(), it.from() + " → " + it.to()));
-        job.fuses().forEach(it -> fields.walk(it, "cables", it.id(), it.where()));
+        job.fuses()
+                .forEach(it -> fields.walk(
+                        it, "cables", it.id(), it.where(), field -> !field.equals("fuse.average") || draws(it, job)));
         fields.walk(job.bank(), "bank", "", job.bank().where());
         job.charging()
                 .forEach(it ->
@@ -107,7 +110,15 @@ public final class SurveyFields {
         return List.copyOf(fields.rows);
     }
 
+    private static boolean draws(Fuse fuse, Job job) {
+        return fuse.isBranch() && job.charging().stream().noneMatch(charger -> charger.isFusedBy(fuse));
+    }
+
     private void walk(Record record, String group, String of, @Nullable String where) {
+        walk(record, group, of, where, field -> true);
+    }
+
+    private void walk(Record record, String group, String of, @Nullable String where, Predicate<String> makesSense) {
         Class<?> type = record.getClass();
         for (Field field : Field.written(type)) {
             @Nullable Object value = value(field, record);
@@ -115,8 +126,9 @@ public final class SurveyFields {
                 walk(nested, group, of, where);
             } else if (field.form() == Field.Form.GIVEN) {
                 Given<?> given = (Given<?>) value;
+                String name = name(type, field);
                 boolean asked = given == null
-                        ? ASKED.contains(type) && !USUAL.contains(name(type, field))
+                        ? ASKED.contains(type) && !USUAL.contains(name) && makesSense.test(name)
                         : DOUBTFUL.contains(given.provenance());
                 if (asked) {
                     rows.add(row(type, field, group, of, where, given));

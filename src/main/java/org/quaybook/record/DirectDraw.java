@@ -27,9 +27,12 @@ public final class DirectDraw {
                         .isPresent())
                 .toList();
         if (!drawing.isEmpty()) {
-            draw.whole()
-                    .ifPresent(whole ->
-                            lines.add(words.say("record.direct.counted", words.word(whole.stated()), names(drawing))));
+            String key = draw.standing()
+                            .filter(standing -> standing.value().amperes() > 0)
+                            .isPresent()
+                    ? "record.direct.counted-too"
+                    : "record.direct.counted";
+            draw.whole().ifPresent(whole -> lines.add(words.say(key, words.word(whole.stated()), names(drawing))));
         }
         if (!draw.uncounted().isEmpty()) {
             lines.add(words.say("record.direct.uncounted", uncounted()));

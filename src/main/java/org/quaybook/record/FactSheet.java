@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.checks.Alike;
 import org.quaybook.checks.Assessment;
@@ -290,10 +291,19 @@ public final class FactSheet {
     }
 
     private Map<String, Object> fuse(FuseFigures fuse) {
+        List<String> chargers = Stream.ofNullable(fuse.fuse())
+                .flatMap(fitted -> it.figures().way().chargers(fitted).stream())
+                .map(this::nameOf)
+                .toList();
         return new Rows()
                 .put("id", fuse.id())
                 .put("protects", fuse.fuse() == null ? List.of() : fuse.fuse().protects())
-                .put("feeds", fuse.fuse() == null ? "" : fuse.fuse().feeds())
+                .put(
+                        "feeds",
+                        fuse.fuse() == null || !chargers.isEmpty()
+                                ? ""
+                                : fuse.fuse().feeds())
+                .put("chargers", chargers)
                 .put(
                         "through",
                         fuse.fuse() == null ? List.of() : Fuse.parts(fuse.fuse().through()))
@@ -384,11 +394,15 @@ public final class FactSheet {
 
     private Map<String, Object> charging(Charging charging) {
         return new Rows()
-                .put("name", charging.name() == null ? words.term(charging.kind()) : charging.name())
+                .put("name", nameOf(charging))
                 .put("kind", words.term(charging.kind()))
                 .put("current", given(charging.current()))
                 .put("peak", given(charging.peak()))
                 .map();
+    }
+
+    private String nameOf(Charging charging) {
+        return charging.name() == null ? words.term(charging.kind()) : charging.name();
     }
 
     private Map<String, Object> absence() {

@@ -60,6 +60,8 @@ public record Published(Map<String, Object> facts) {
                     "fuses",
                     "id",
                     "protects",
+                    "feeds",
+                    "chargers",
                     "through",
                     "family",
                     "rating",

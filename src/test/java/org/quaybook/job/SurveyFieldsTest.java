@@ -65,6 +65,18 @@ class SurveyFieldsTest {
                 .containsExactly((Enum<?>[]) Chemistry.values());
     }
 
+    /** A main fuse may have no average, and a charger's has none. */
+    @Test
+    void asksOnlyABranchForWhatItDrawsOnAverage() {
+        String branch = "  - { id: F8, role: branch }\n  - { id: F9, role: branch }\n";
+        Job job =
+                job("fuses:\n", "fuses:\n" + branch, "charging:\n", "charging:\n  - { kind: alternator, fuse: F9 }\n");
+        assertThat(SurveyFields.of(job))
+                .filteredOn(row -> row.field().equals("fuse.average") && row.leftOut())
+                .extracting(Row::of)
+                .containsExactly("F8");
+    }
+
     /** From the inlet to the bank, as one walks. */
     @Test
     void walksFromTheInletToTheBank() {

@@ -82,8 +82,9 @@ final class LabelsFuses {
         String id = "fuse-" + fuse.id();
         List<LabelPart> parts = new ArrayList<>();
         rating(figures).ifPresent(rating -> parts.add(LabelPart.strong(rating)));
-        if (fuse.feeds() != null) {
-            parts.add(LabelPart.plain(fuse.feeds()));
+        String behind = chargers(fuse).isEmpty() ? fuse.feeds() : charger(fuse);
+        if (behind != null) {
+            parts.add(LabelPart.plain(behind));
         }
         parts.add(LabelPart.plain(facts.say("fuse.same")));
         LabelDesign design = at(
@@ -148,7 +149,21 @@ final class LabelsFuses {
         return facts.given(fuse.conductor()).orElseGet(() -> String.join(", ", runs));
     }
 
+    private List<String> chargers(Fuse fuse) {
+        return facts.figures().way().chargers(fuse).stream()
+                .map(it -> it.name() == null ? facts.words().term(it.kind()) : it.name())
+                .toList();
+    }
+
+    /** It feeds nothing: what has to be said is whose cable it is in. */
+    private String charger(Fuse fuse) {
+        return facts.say("dc-circuits.charger", facts.words().list(chargers(fuse)));
+    }
+
     private String feeds(Fuse fuse, FuseFigures figures) {
+        if (!chargers(fuse).isEmpty()) {
+            return charger(fuse);
+        }
         if (fuse.feeds() != null) {
             return fuse.feeds();
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.quaybook.figures.FuseFigures;
 import org.quaybook.figures.SupplyFigures.RunFigures;
@@ -358,7 +359,7 @@ final class BatterySide {
         double y = from - RUNG_APART;
         double last = from;
         List<Charging> charging = subject.job().charging();
-        List<FuseFigures> branches = parts.fuses(FuseRole.BRANCH);
+        List<FuseFigures> branches = parts.branches();
         if (charging.isEmpty() && branches.isEmpty()) {
             return top;
         }
@@ -368,7 +369,8 @@ final class BatterySide {
                     + Symbols.HALF
                     + 6
                     + 24.0 * (charger.kind() == ChargeKind.SOLAR ? 1 : 0)
-                    + 24.0 * (isolators(charger).isEmpty() ? 0 : 1);
+                    + 24.0 * (isolators(charger).isEmpty() ? 0 : 1)
+                    + 24.0 * (ownFuse(charger).isPresent() ? 1 : 0);
             double room = charger.kind() == ChargeKind.SOLAR ? notes + 8 : notes;
             Note note = chargerNote(charger, Drawing.WIDTH - room);
             double half = Math.max(Symbols.HALF + 2, note.height() / 2);
@@ -408,6 +410,12 @@ final class BatterySide {
         double x = bus + 16;
         drawing.joint(bus, y);
         drawing.wire(bus, y, x - Symbols.HALF, y);
+        if (ownFuse(charger).isPresent()) {
+            drawing.wire(x - Symbols.HALF, y, x - Symbols.REACH, y);
+            symbols.fuse(x, y, Way.RIGHT, ownFuse(charger).get().id());
+            drawing.wire(x + Symbols.REACH, y, x + 14, y);
+            x += 24;
+        }
         for (Isolator isolator : isolators(charger).stream().limit(1).toList()) {
             drawing.wire(x - Symbols.HALF, y, x - Symbols.REACH, y);
             symbols.isolator(x, y, Way.RIGHT, isolator.id());
@@ -427,8 +435,23 @@ final class BatterySide {
         }
     }
 
+    /** The fuse drawn in its line; of several chargers on one fuse it is drawn in the first one's. */
+    private Optional<FuseFigures> ownFuse(Charging charger) {
+        return parts.fuseOf(charger).filter(fuse -> parts.chargers(fuse).get(0).equals(charger));
+    }
+
     private Note chargerNote(Charging charger, double width) {
         Note.Builder note = Note.within(width).add(Lettering.SMALL_BOLD, parts.nameOf(charger));
+        ownFuse(charger)
+                .ifPresent(fuse -> note.add(
+                        Lettering.SMALL,
+                        List.of(
+                                fuse.id(),
+                                fuse.rating().map(subject::say).orElse(""),
+                                fuse.family().map(subject.words()::term).orElse(""))));
+        parts.fuseOf(charger)
+                .filter(fuse -> ownFuse(charger).isEmpty())
+                .ifPresent(fuse -> note.add(Lettering.SMALL, subject.say("through", fuse.id())));
         for (Isolator isolator : isolators(charger)) {
             note.add(Lettering.SMALL, List.of(isolator.id(), isolator.name()));
         }

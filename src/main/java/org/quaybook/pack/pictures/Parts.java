@@ -116,6 +116,25 @@ final class Parts {
                 .toList();
     }
 
+    /** Fuses of what hangs on the battery itself, of no charger. */
+    List<FuseFigures> branches() {
+        return fuses(FuseRole.BRANCH).stream()
+                .filter(fuse -> chargers(fuse).isEmpty())
+                .toList();
+    }
+
+    /** The fuse in a charger's own conductor. */
+    Optional<FuseFigures> fuseOf(Charging charger) {
+        return fuses(FuseRole.BRANCH).stream()
+                .filter(fuse -> chargers(fuse).contains(charger))
+                .findFirst();
+    }
+
+    /** The chargers in whose conductor a fuse sits. */
+    List<Charging> chargers(FuseFigures fuse) {
+        return fuse.fuse() == null ? List.of() : subject.figures().way().chargers(fuse.fuse());
+    }
+
     /** Isolators that make one of these dead. */
     List<Isolator> isolatorsOf(Set<String> what) {
         return job.isolators().stream()

@@ -112,9 +112,19 @@ class LabelsTest {
         assertThat(text(job.design("runtime"))).contains("Shorter while this runs: Radio.");
         assertThat(new DirectDraw(job.assessment().figures().absence().draw(), job.words()).lines())
                 .containsExactly(
-                        "Every time also counts 2.2\u00a0A, the average of what runs on the battery directly: Bilge pump and Cabin"
-                                + " lights.",
+                        "Every time also counts 2.2\u00a0A: what draws however everything is switched, and on average what"
+                                + " runs on the battery directly: Bilge pump and Cabin lights.",
                         "Not counted in any time: Radio. While it runs, all last less long.");
+    }
+
+    @Test
+    void theListOfFusesTellsAChargersFromThoseThatFeedSomething() {
+        DemoJob job = DemoJob.demo("long-way-round");
+        assertThat(new DirectDraw(job.assessment().figures().absence().draw(), job.words()).lines())
+                .containsExactly("Every time also counts 900\u00a0mA, the average of what runs on the battery directly:"
+                        + " Living fuse board.");
+        assertThat(text(job.design("dc-circuits"))).contains("Living fuse board", "cable of Engine charger");
+        assertThat(text(job.design("fuse-F3"))).contains("cable of Engine charger");
     }
 
     private static String branch(String id, String feeds, String keys) {

@@ -405,6 +405,29 @@ class PicturesTest {
         assertThat(drawn.picture("system").flowing()).contains(each > 3 ? "more" : "Panel 3");
     }
 
+    /** It carries what the charger gives, and feeds nothing. */
+    @Test
+    void aChargersFuseIsDrawnInItsOwnLine(@TempDir Path folder) {
+        DrawnJob drawn = DrawnJob.changed(
+                "lantern-moth",
+                folder,
+                text -> more(
+                        more(
+                                text,
+                                "charging",
+                                2,
+                                "{ kind: solar, name: Panel %d, current: 5 A, per-day: 4 h, fuse: FC }"),
+                        "fuses",
+                        1,
+                        "{ id: FC, role: branch, feeds: Panel fuse %d, conductor: 6 mm2, load: 10 A, family: midi, rating: 30 A }"));
+        List<DrawnPicture> battery = drawn.all("batterySide");
+        battery.forEach(PicturesTest::assertLegible);
+        assertThat(all(battery, "fuse")).containsOnlyOnce("FC");
+        assertThat(String.join(" ", battery.stream().map(DrawnPicture::flowing).toList()))
+                .contains("Panel 1 FC · ", "Panel 2 behind FC")
+                .doesNotContain("Panel fuse 1");
+    }
+
     private static String more(String text, String list, int each, String item) {
         String items = IntStream.rangeClosed(1, each)
                 .mapToObj(i -> "  - " + item.formatted(i) + "\n")
