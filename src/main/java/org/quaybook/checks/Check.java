@@ -41,6 +41,7 @@ public enum Check implements MessageKey {
             "IEC 60364-5-52 523.7: of one length, size and kind; else they do not share evenly",
             Standing.FROM_MEMORY),
     PARALLEL_THIN("parallel-thin", "rulebook: least size of conductors in parallel", Standing.FROM_MEMORY),
+    BUNDLE_UNWRITTEN("bundle-unwritten", "rulebook: factor for conductors bundled together", Standing.FROM_MEMORY),
     SUPPLY_DROP("supply-drop", "ISO 10133 4.7, ABYC E-11: 3 % where safety hangs on it, 10 % at most", Standing.SEEN),
     ALARM_EARLY("alarm-early", "constant-power working point", Standing.COMPUTED),
     CUT_OUT_EARLY("cut-out-early", "constant-power working point", Standing.COMPUTED),

@@ -1,9 +1,11 @@
 package org.quaybook.checks;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.quaybook.diag.Severity;
+import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
 import org.quaybook.figures.SupplyFigures;
 import org.quaybook.figures.SupplyFigures.RunFigures;
@@ -17,6 +19,7 @@ import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Stated;
+import org.quaybook.quantity.Voltage;
 import org.quaybook.reference.Rulebook;
 
 /** The DC path: what the conductors bear and drop, and whether it can be made dead. */
@@ -40,6 +43,7 @@ final class SupplyChecks {
                         run.carried().stated());
             }
             parallel(run, tables.rules(), findings);
+            bundle(run, figures, tables.rules(), findings);
         }
         if (supply.decidingDrop().value().compareTo(supply.allowedDrop().value()) > 0) {
             findings.addWithFit(
@@ -95,6 +99,45 @@ final class SupplyChecks {
                 .flatMap(run -> least(run).map(it -> run.cable().id() + ": " + it).stream())
                 .toList();
         return named.size() < runs.size() ? Optional.empty() : Optional.of(String.join(", ", named));
+    }
+
+    /** Conductors in parallel lie together with their return as likely as not, and then they count as a bundle. */
+    private static void bundle(RunFigures run, Figures figures, Rulebook rules, Findings findings) {
+        Conductor conductor = run.rating().conductor();
+        if (!run.fitted()
+                || conductor.parallel() == 1
+                || Given.maybe(run.cable().bundled()).isPresent()) {
+            return;
+        }
+        Voltage system = figures.bank().system().value();
+        int together = 2 * conductor.parallel();
+        Current allowed = run.allowed()
+                .value()
+                .times(rules.ampacity().bundleFactor(together, system).value());
+        Current fuse = figures.fuses().stream()
+                .filter(it -> it.fuse() != null
+                        && it.fuse().protects().contains(run.cable().id()))
+                .flatMap(it -> it.rating().stream())
+                .map(Figure::value)
+                .max(Comparator.naturalOrder())
+                .orElse(new Current(0));
+        Current most = allowed.times(rules.fuseOverAmpacity(system).value().fraction());
+        boolean carries = allowed.compareTo(run.carried().value()) >= 0;
+        if (carries && fuse.compareTo(most) <= 0) {
+            return;
+        }
+        Current passes = Stream.of(fuse, run.carried().value())
+                .max(Comparator.naturalOrder())
+                .get();
+        findings.add(
+                Severity.DECIDE,
+                Check.BUNDLE_UNWRITTEN,
+                run.cable().place(),
+                run.cable().id(),
+                conductor,
+                together,
+                Stated.down(allowed),
+                Stated.up(passes));
     }
 
     /** What conductors must have in common to share a current. */
