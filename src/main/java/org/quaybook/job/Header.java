@@ -11,8 +11,11 @@ import org.quaybook.diag.Place;
 public record Header(
         @Means(value = "the installer's own job number", example = "26-118")
         @Matches(
-                value = "[A-Za-z0-9][A-Za-z0-9._-]{0,31}",
-                form = "1 to 32 letters, digits, dots, hyphens or underscores, such as 26-118")
+                value =
+                        "(?!([Cc][Oo][Nn]|[Pp][Rr][Nn]|[Aa][Uu][Xx]|[Nn][Uu][Ll]|([Cc][Oo][Mm]|[Ll][Pp][Tt])[0-9])([.]|$))"
+                                + "[A-Za-z0-9]([A-Za-z0-9._-]{0,30}[A-Za-z0-9_-])?",
+                form =
+                        "1 to 32 letters, digits, dots, hyphens or underscores, such as 26-118; no dot at the end, and no name that Windows keeps for itself, such as CON")
         String number,
 
         @Means(

@@ -84,6 +84,8 @@ class FormatFilesTest {
                 "metal-hull: yes | metal-hull: perhaps | /craft/metal-hull",
                 "lugs-per-stud: 3 | lugs-per-stud: 30 | /bank/lugs-per-stud",
                 "number: 26-118 | number: 26/118 | /job/number",
+                "number: 26-118 | number: 26-118. | /job/number",
+                "number: 26-118 | number: Nul.2 | /job/number",
                 "date: 2026-05-14 | date: 14.5.2026 | /job/date",
                 "record: 9F3K-7TWM-X2QA-6HCE-D1RB-Y | record: 9F3K | /job/record",
                 "fitted: 2026-04 | fitted: 2026-13 | /bank/block/fitted",

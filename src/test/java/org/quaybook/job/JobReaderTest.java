@@ -62,6 +62,26 @@ class JobReaderTest {
         assertThat(reading.installer()).isNotNull();
     }
 
+    /** Packs stand in folders of that name, and Windows has no such folders (its documentation of file names, from memory). */
+    @ParameterizedTest
+    @CsvSource({
+        "CON, false",
+        "nul.2, false",
+        "Lpt1, false",
+        "26-118., false",
+        "., false",
+        "CON-1, true",
+        "COM10, true",
+        "26.118, true",
+        "7, true"
+    })
+    void aJobNumberNamesAFolderOnEverySystem(String number, boolean does) {
+        assertThat(JobReader.parse(
+                                FULL.replace("number: 26-118", "number: " + number), "full.yaml", JobFiles.VOCABULARY)
+                        .problems())
+                .hasSize(does ? 0 : 1);
+    }
+
     @Test
     void everyKeyOfTheFormatIsInTheFullJob() {
         assertThat(Unused.in(Job.class, job(JobReader.parse(FULL, "full.yaml", JobFiles.VOCABULARY))))
