@@ -26,6 +26,11 @@ final class Faults {
         found.add(RenderException.fault(place, key, arguments));
     }
 
+    /** One in a file that the document names. */
+    void addIn(String file, int line, RenderMessage key, Object... arguments) {
+        found.add(RenderException.fault(new Place(file, "", new Position(line, 0)), key, arguments));
+    }
+
     void add(Diagnostic fault) {
         found.add(fault);
     }

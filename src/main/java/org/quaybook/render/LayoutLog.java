@@ -1,6 +1,8 @@
 package org.quaybook.render;
 
 import java.util.logging.Level;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.xhtmlrenderer.util.XRLog;
 import org.xhtmlrenderer.util.XRLogger;
@@ -13,6 +15,11 @@ final class LayoutLog implements XRLogger {
 
     private static final LayoutLog SHARED = new LayoutLog();
     private static final ThreadLocal<@Nullable Faults> LISTENER = new ThreadLocal<>();
+
+    private static final Pattern CSS =
+            Pattern.compile("\\((?<sheet>[^)]*)\\) (?<what>.*) at line (?<line>\\d+)\\..*", Pattern.DOTALL);
+
+    private static final String UNKNOWN_PROPERTY = "is an unrecognized CSS property";
 
     private LayoutLog() {}
 
@@ -37,9 +44,30 @@ final class LayoutLog implements XRLogger {
     public void log(String where, Level level, String message, @Nullable Throwable thrown) {
         Faults faults = LISTENER.get();
         if (faults != null && level.intValue() >= Level.WARNING.intValue()) {
-            boolean css = where.equals(XRLog.CSS_PARSE);
             String told = thrown == null ? message : message + ": " + thrown;
-            faults.add(css ? RenderMessage.CSS_FAULT : RenderMessage.LAYOUT_FAILED, told);
+            if (where.equals(XRLog.CSS_PARSE)) {
+                css(told, faults);
+            } else {
+                faults.add(RenderMessage.LAYOUT_FAILED, told);
+            }
+        }
+    }
+
+    /** The engine names a style sheet and a line in its sentence; what it does then does not matter here, for nothing is printed. */
+    private static void css(String told, Faults faults) {
+        Matcher parts = CSS.matcher(told);
+        if (!parts.matches()) {
+            faults.add(RenderMessage.CSS_FAULT, told);
+            return;
+        }
+        String what = parts.group("what");
+        // It counts lines from 0 in one of its sentences and from 1 in all others.
+        int line = Integer.parseInt(parts.group("line")) - (what.endsWith(UNKNOWN_PROPERTY) ? 0 : 1);
+        String sheet = parts.group("sheet");
+        if (sheet.startsWith("inline") || sheet.equals("style attribute")) {
+            faults.add(RenderMessage.CSS_FAULT_INSIDE, what, line + 1);
+        } else {
+            faults.addIn(sheet, line, RenderMessage.CSS_FAULT, what);
         }
     }
 

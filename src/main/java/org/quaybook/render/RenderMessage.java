@@ -24,6 +24,8 @@ public enum RenderMessage implements MessageKey {
     PICTURE_TOO_LARGE("render.picture-too-large"),
     /** A mistake in a style sheet (what the layout engine says). */
     CSS_FAULT("render.css-fault"),
+    /** The same in a style element or attribute of the page itself (what the layout engine says, line in there). */
+    CSS_FAULT_INSIDE("render.css-fault-inside"),
     /** A font family that is not one of ours (its name). */
     FONT_UNKNOWN("render.font-unknown"),
     /** A link that is neither inside the document nor http or https (the link). */

@@ -55,7 +55,7 @@ final class XhtmlRules {
             checkLink(element.getAttribute("href"));
         }
         if (name.equals("style")) {
-            element.setTextContent(withoutImport(element.getTextContent(), "<style>", faults));
+            element.setTextContent(withoutImport(element.getTextContent(), "", faults));
         }
     }
 
@@ -72,10 +72,19 @@ final class XhtmlRules {
     /**
      * A style sheet, or nothing in place of one that imports another: the layout engine cannot resolve that without an
      * address, and says so on the standard output.
+     *
+     * @param file its name; empty if it stands in the page
      */
-    static String withoutImport(String css, String name, Faults faults) {
-        if (css.contains("@import")) {
-            faults.add(RenderMessage.CSS_FAULT, name + ": @import");
+    static String withoutImport(String css, String file, Faults faults) {
+        int at = css.indexOf("@import");
+        if (at >= 0) {
+            int line =
+                    (int) css.substring(0, at).chars().filter(it -> it == '\n').count();
+            if (file.isEmpty()) {
+                faults.add(RenderMessage.CSS_FAULT_INSIDE, "@import", line + 1);
+            } else {
+                faults.addIn(file, line, RenderMessage.CSS_FAULT, "@import");
+            }
             return "";
         }
         return css;

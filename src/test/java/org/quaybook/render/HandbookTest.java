@@ -294,9 +294,9 @@ class HandbookTest {
                 "<p onclick='x()'>x</p>|render.active-content",
                 "<script>x</script>|render.active-content",
                 "<iframe src='x'></iframe>|render.active-content",
-                "<p style='colour: red'>x</p>|render.css-fault",
-                "<style>p { color: }</style><p>x</p>|render.css-fault",
-                "<style>@import 'x.css';</style><p>x</p>|render.css-fault",
+                "<p style='colour: red'>x</p>|render.css-fault-inside",
+                "<style>p { color: }</style><p>x</p>|render.css-fault-inside",
+                "<style>@import 'x.css';</style><p>x</p>|render.css-fault-inside",
                 "<p style='font-family: Helvetica'>x</p>|render.font-unknown",
                 "<style>@font-face { font-family: X; src: url(x.ttf) }</style><p>x</p>|render.font-unknown",
                 "<svg xmlns='http://www.w3.org/2000/svg'><image href='file:/etc/hostname'/></svg>|render.active-content",
@@ -314,6 +314,29 @@ class HandbookTest {
                 .as("of the next document")
                 .extracting(Diagnostic::rule)
                 .contains(rule);
+    }
+
+    /** Whoever wrote the style sheet finds it by file and line. */
+    @Test
+    void tellsWhereAStyleSheetHasAFault() {
+        Resources sheet = Resources.none()
+                .with(
+                        "own.css",
+                        "h1 { color: red }\np { colour: red;\n  margin: }\nq { width: 3qq }"
+                                .getBytes(StandardCharsets.UTF_8));
+        String named = page("<p>x</p>").replace("<title>", "<link rel='stylesheet' href='own.css'/><title>");
+        assertThat(faultsOf(named, sheet))
+                .extracting(fault -> fault.rule() + " " + fault.place())
+                .containsExactly(
+                        "render.css-fault own.css:2:1", "render.css-fault own.css:3:1", "render.css-fault own.css:4:1");
+        Resources importing = Resources.none()
+                .with("own.css", "h1 { color: red }\n@import 'x.css';".getBytes(StandardCharsets.UTF_8));
+        assertThat(faultsOf(named, importing))
+                .extracting(fault -> fault.place() + " " + fault.message().arguments())
+                .containsExactly("own.css:2:1 [@import]");
+        assertThat(faults("<style>p { colour: red }\nq { width: 3qq }</style>", Resources.none()))
+                .extracting(fault -> fault.message().arguments().get(1))
+                .containsExactly(1, 2);
     }
 
     /** Drawings that would take more memory, time or stack than there is, each in less than a kilobyte or deep only. */
