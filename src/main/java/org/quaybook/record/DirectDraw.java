@@ -18,14 +18,23 @@ public final class DirectDraw {
         this.words = words;
     }
 
-    /** What is counted, if it draws at all, then what is not; no line where there is nothing of the kind. */
-    public List<String> lines() {
-        List<String> lines = new ArrayList<>();
-        List<Fuse> drawing = draw.counted().stream()
+    /** Whether every running time counts something that runs on the battery directly. */
+    public boolean counts() {
+        return !drawing().isEmpty();
+    }
+
+    private List<Fuse> drawing() {
+        return draw.counted().stream()
                 .filter(fuse -> Given.maybe(fuse.average())
                         .filter(average -> average.amperes() > 0)
                         .isPresent())
                 .toList();
+    }
+
+    /** What is counted, if it draws at all, then what is not; no line where there is nothing of the kind. */
+    public List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        List<Fuse> drawing = drawing();
         if (!drawing.isEmpty()) {
             String key = draw.standing()
                             .filter(standing -> standing.value().amperes() > 0)

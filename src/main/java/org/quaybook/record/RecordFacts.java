@@ -35,6 +35,7 @@ public final class RecordFacts {
         AllOff allOff = new AllOff(it.job(), words);
         facts.put("sources", allOff.sources());
         facts.put("steps", allOff.steps());
+        facts.put("leftOnBattery", LeftOnBattery.names(it.job(), it.figures().way()));
         facts.put("heating", heating());
         facts.put("heaviest", heaviest());
         AsFitted asFitted = new AsFitted(it, words);

@@ -322,6 +322,17 @@ class RecordSiteTest {
         assertThat(Demos.of("hut-seventeen").page().text()).doesNotContain("no switch recorded: always live");
     }
 
+    /** Whoever has turned off every switch of the bank reads what is still on it. */
+    @Test
+    void whatNoSwitchTakesOffTheBatteryIsTold() {
+        HtmlPage page = Demos.of("long-way-round").page();
+        String told = "On the battery all the same, whatever is switched: F2 Living fuse board.";
+
+        assertThat(page.texts("//section[@id='all-off']/p")).anyMatch(text -> text.contains(told));
+        assertThat(page.texts("//section[@id='electrician']/p")).anyMatch(text -> text.contains(told));
+        assertThat(Demos.of("hut-seventeen").page().text()).doesNotContain("On the battery all the same");
+    }
+
     /** The next electrician and the harbour read of the transformer; where the neutral is tied they read, too. */
     @Test
     void aTransformerBehindTheInletIsTold(@TempDir Path folder) throws IOException {

@@ -22,6 +22,7 @@ final class AwayChapter {
         return new Rows()
                 .put("before", before())
                 .put("lasting", lasting())
+                .put("counts", new DirectDraw(brief.figures().absence().draw(), brief.words()).counts())
                 .put("notes", notes())
                 .put("back", back())
                 .map();

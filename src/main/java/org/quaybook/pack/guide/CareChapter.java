@@ -19,11 +19,19 @@ final class CareChapter {
     }
 
     Map<String, Object> facts() {
-        return new Rows().put("calendar", calendar()).put("rcds", rcds()).map();
+        return new Rows()
+                .put("calendar", calendar())
+                .put("rcds", rcds())
+                .put("measured", brief.words().say("guide.shore.rcd." + (measured() ? "measured" : "not-measured")))
+                .map();
     }
 
     private List<Map<String, Object>> rcds() {
         return brief.job().rcds().stream().map(this::rcd).toList();
+    }
+
+    private boolean measured() {
+        return brief.job().testsAtHandover().stream().anyMatch(test -> test.test() == TestKind.RCD_TRIP);
     }
 
     private Map<String, Object> rcd(Rcd rcd) {

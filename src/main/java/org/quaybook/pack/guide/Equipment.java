@@ -66,6 +66,13 @@ final class Equipment {
         return job.shore() != null && Given.isYes(job.shore().galvanicIsolator());
     }
 
+    /** Whether an isolating transformer parts what is on board from the shore, its earth too as far as anybody knows. */
+    boolean transformer() {
+        return job.shore() != null
+                && job.shore().transformer() != null
+                && !Given.isYes(job.shore().transformer().shoreEarthGoesOn());
+    }
+
     boolean generator() {
         return EnergySource.GENERATOR.isOf(job);
     }

@@ -20,6 +20,7 @@ import org.quaybook.quantity.ClockTime;
 import org.quaybook.quantity.Energy;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.TimeSpan;
+import org.quaybook.record.DirectDraw;
 import org.quaybook.record.Rows;
 
 /** What can run, what ends it, what cannot run and why. */
@@ -119,7 +120,9 @@ final class RunChapter {
         var absence = brief.figures().absence();
         Lines lines = brief.lines("run.idle")
                 .say("text", brief.say(brief.figures().inverter().idle()), brief.say(absence.idlePerDay()))
-                .say("full", brief.say(absence.idleToReserve()))
+                .say(
+                        new DirectDraw(absence.draw(), brief.words()).counts() ? "full-with" : "full",
+                        brief.say(absence.idleToReserve()))
                 .say("off");
         return lines.list();
     }

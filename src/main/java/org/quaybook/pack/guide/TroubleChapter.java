@@ -52,7 +52,11 @@ final class TroubleChapter {
             danger("egg", withShore("egg.do", post), USUAL);
         }
         if (has.shore()) {
-            danger("tingle", say(has.boat() ? "tingle.do.boat" : "tingle.do", post), "else.electrician");
+            danger(
+                    "tingle",
+                    behindTransformer("tingle.cause"),
+                    say(has.boat() ? "tingle.do.boat" : "tingle.do", post),
+                    "else.electrician");
         }
         danger("hot", withSwitch("hot.do"), "else.electrician");
         if (has.boat()) {
@@ -123,7 +127,7 @@ final class TroubleChapter {
             row("rcd-dead", say("rcd-dead.cause"), say("rcd-dead.do"), "else.leave");
         }
         if (has.shore() && has.rcds()) {
-            row("plug-in");
+            row("plug-in", behindTransformer("plug-in.cause"), say("plug-in.do"), USUAL);
         }
         if (has.shore()) {
             row("post", say("post.cause"), say("post.do", brief.names().post()), USUAL);
@@ -156,8 +160,20 @@ final class TroubleChapter {
                     USUAL);
         }
         if (has.boat() && has.shore()) {
-            row("anodes");
+            row("anodes", say("anodes.cause"), say(anodes()), USUAL);
         }
+    }
+
+    /** Behind an isolating transformer nothing that leaks on board is felt or seen by the post. */
+    private String behindTransformer(String key) {
+        return say(has.transformer() ? key + ".transformer" : key);
+    }
+
+    private String anodes() {
+        if (has.galvanicIsolator()) {
+            return "anodes.do.isolator";
+        }
+        return has.transformer() ? "anodes.do.transformer" : "anodes.do";
     }
 
     private void battery() {

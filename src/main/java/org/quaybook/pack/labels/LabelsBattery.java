@@ -8,16 +8,15 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.quaybook.figures.BankFigures;
 import org.quaybook.figures.FuseFigures;
-import org.quaybook.figures.SharedWay;
 import org.quaybook.job.AcCircuit;
 import org.quaybook.job.Bank;
-import org.quaybook.job.Fuse;
 import org.quaybook.job.FuseRole;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
 import org.quaybook.quantity.Stated;
 import org.quaybook.quantity.Temperature;
 import org.quaybook.record.EnergySource;
+import org.quaybook.record.LeftOnBattery;
 
 /** Labels on the battery's lid, at its switches, and under the lid. */
 final class LabelsBattery {
@@ -150,12 +149,7 @@ final class LabelsBattery {
         if (!partsBattery(isolator)) {
             return List.of();
         }
-        SharedWay way = facts.figures().way();
-        List<Fuse> cut = way.branchesThrough(isolator);
-        return way.branches().stream()
-                .filter(fuse -> !cut.contains(fuse))
-                .map(fuse -> fuse.feeds() == null ? fuse.id() : fuse.id() + " " + fuse.feeds())
-                .toList();
+        return LeftOnBattery.names(List.of(isolator), facts.figures().way());
     }
 
     /** Whether it switches strings alone, so that others still feed the inverter. */

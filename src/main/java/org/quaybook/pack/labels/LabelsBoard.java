@@ -15,6 +15,7 @@ import org.quaybook.job.Rcd;
 import org.quaybook.job.TestKind;
 import org.quaybook.job.TestResult;
 import org.quaybook.record.EnergySource;
+import org.quaybook.record.LeftOnBattery;
 
 /** Labels on the AC board and beside its residual current devices. */
 final class LabelsBoard {
@@ -68,6 +69,10 @@ final class LabelsBoard {
         parts.add(LabelPart.strong(facts.say("sources.before-work")));
         parts.add(LabelPart.numbered(steps));
         switches.seeList().map(LabelPart::plain).ifPresent(parts::add);
+        List<String> left = LeftOnBattery.names(facts.job(), facts.figures().way());
+        if (!left.isEmpty()) {
+            parts.add(LabelPart.strong(facts.say("isolator.branches", facts.some(left))));
+        }
         parts.add(LabelPart.strong(facts.say("sources.prove")));
         return onBoard(
                         "sources",

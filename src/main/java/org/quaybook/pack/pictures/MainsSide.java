@@ -206,12 +206,9 @@ final class MainsSide {
                                 List.of(
                                         subject.given(shore.cable()),
                                         Subject.orEmpty(shore.where()),
-                                        Given.isYes(shore.galvanicIsolator()) ? subject.say("mains-side.galvanic") : "",
-                                        shore.transformer() == null
-                                                ? ""
-                                                : subject.say(
-                                                        "mains-side.transformer",
-                                                        TransformerWords.neutral(shore, subject.words()))))
+                                        Given.isYes(shore.galvanicIsolator())
+                                                ? subject.say("mains-side.galvanic")
+                                                : ""))
                         .note());
         List<Isolator> isolators = parts.isolatorsOf(Set.of("shore"));
         String names = String.join(
@@ -233,6 +230,14 @@ final class MainsSide {
             for (Isolator isolator : isolators) {
                 rail.isolator(isolator.id(), isolatorNote(isolator, SIDE_WIDTH));
             }
+        }
+        if (shore.transformer() != null) {
+            rail.symbol(
+                    (x, y) -> symbols.transformer(x, y, "shore"),
+                    Note.within(SIDE_WIDTH)
+                            .add(Lettering.SMALL_BOLD, subject.say("mains-side.transformer"))
+                            .add(Lettering.SMALL, TransformerWords.neutral(shore, subject.words()))
+                            .note());
         }
         parts.shoreRcd().ifPresent(rcd -> rail.rcd(rcd.id(), rcdNote(rcd, SIDE_WIDTH)));
     }
@@ -497,6 +502,9 @@ final class MainsSide {
         Shore shore = subject.job().shore();
         if (shore != null) {
             lines.add(subject.say("mains-side.desc.shore", subject.given(shore.inlet())));
+            if (shore.transformer() != null) {
+                lines.add(subject.say("mains-side.desc.transformer", TransformerWords.neutral(shore, subject.words())));
+            }
         }
         if (parts.generator()) {
             lines.add(subject.say("mains-side.desc.generator"));

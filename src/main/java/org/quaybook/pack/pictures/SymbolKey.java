@@ -30,6 +30,7 @@ final class SymbolKey {
             "wind",
             "generator",
             "shore-inlet",
+            "transformer",
             "changeover",
             "choice",
             "socket",
@@ -86,6 +87,7 @@ final class SymbolKey {
             case "solar" -> symbols.panels(x, y, "");
             case "wind", "generator" -> symbols.machine(x, y, Current.AC, symbol, "");
             case "shore-inlet" -> symbols.inlet(x, y, "");
+            case "transformer" -> symbols.transformer(x, y, "");
             case "changeover" -> symbols.changeover(x, y, x + 9, false, "");
             case "choice" -> symbols.choice(x + 4, y, x - 5, "");
             case "socket" -> symbols.outlet(x, y, "");

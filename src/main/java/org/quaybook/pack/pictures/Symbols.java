@@ -221,6 +221,16 @@ final class Symbols {
         drawing.close();
     }
 
+    /** A transformer with two windings that are parted from each other: two circles that reach into one another. */
+    void transformer(double x, double y, String of) {
+        double radius = 5.8;
+        double apart = REACH - radius;
+        drawing.symbol("transformer", of);
+        drawing.circle(Pen.WIRE, Look.GROUND, x, y - apart, radius);
+        drawing.circle(Pen.WIRE, "none", x, y + apart, radius);
+        drawing.close();
+    }
+
     /** A socket outlet with a contact for the protective conductor; fed from the left. */
     void outlet(double x, double y, String of) {
         drawing.symbol("socket", of);

@@ -85,6 +85,47 @@ class GuideAdviceTest {
         assertThat(String.join(" ", must)).doesNotContain("nothing else running");
     }
 
+    /** The time to the reserve is the idle inverter's alone only where nothing runs on the battery beside it. */
+    @Test
+    void theIdleInverterIsNotAloneWhereSomethingRunsOnTheBattery() {
+        Briefing beside = brief(DemoJob.of("long-way-round"));
+        assertThat(String.join(" ", list(new RunChapter(beside).facts(), "idle")))
+                .contains("With what runs on the battery directly, it reaches the reserve")
+                .doesNotContain("all by itself");
+        assertThat(new AwayChapter(beside).facts()).containsEntry("counts", true);
+        Briefing alone = brief(DemoJob.of("persimmon-tug"));
+        assertThat(String.join(" ", list(new RunChapter(alone).facts(), "idle")))
+                .contains("all by itself");
+        assertThat(new AwayChapter(alone).facts()).containsEntry("counts", false);
+    }
+
+    /** A measurement that nobody has written down is not said to be done. */
+    @Test
+    void noMeasurementOfAnRcdIsClaimedThatIsNotRecorded() {
+        assertThat(text(new CareChapter(brief(DemoJob.of("long-way-round"))).facts(), "measured"))
+                .contains("It was done at handover");
+        assertThat(text(new CareChapter(brief(DemoJob.without("long-way-round", "tests"))).facts(), "measured"))
+                .contains("None is recorded here")
+                .doesNotContain("was done");
+    }
+
+    /** Behind an isolating transformer neither a tingle nor a trip comes from the earth of the shore. */
+    @Test
+    void troublesBehindATransformerAreItsOwn() {
+        String without = String.valueOf(new TroubleChapter(brief(DemoJob.of("persimmon-tug"))).rows());
+        assertThat(without)
+                .contains("The earth of the lead or the post is broken")
+                .doesNotContain("transformer");
+        String with = String.valueOf(new TroubleChapter(brief(DemoJob.changed(
+                        "persimmon-tug",
+                        Map.of("shore:", "\n  transformer: { neutral-tied: yes, shore-earth-goes-on: no }"))))
+                .rows());
+        assertThat(with)
+                .contains("The earth on board is broken", "The transformer takes a surge")
+                .contains("Have the isolating transformer and the earth tested")
+                .doesNotContain("The earth of the lead or the post is broken");
+    }
+
     /** Somebody who touches a live part stays in danger until the last source is off. */
     @ParameterizedTest
     @FieldSource("org.quaybook.DemoJobs#ALL")

@@ -33,7 +33,8 @@ class GuideFitsCraftTest {
         ENGINE,
         SOLAR,
         BOAT,
-        CHANGEOVER_BY_HAND
+        CHANGEOVER_BY_HAND,
+        GALVANIC_ISOLATOR
     }
 
     private static final Map<Thing, Map<String, String>> WORDS_OF = Map.of(
@@ -79,7 +80,14 @@ class GuideFitsCraftTest {
                             "de", "den Umschalter auf",
                             "fr", "l’inverseur sur",
                             "nl", "zet de omschakelaar",
-                            "es", "ponga el conmutador"));
+                            "es", "ponga el conmutador"),
+            Thing.GALVANIC_ISOLATOR,
+                    Map.of(
+                            "en", "galvanic isolator",
+                            "de", "galvanische[nr]? Isolator",
+                            "fr", "isolateur galvanique",
+                            "nl", "galvanische isolator",
+                            "es", "aislador galvánico"));
 
     /** Symptoms of an appliance with a motor, which is no engine. */
     private static final List<String> OTHER_MOTORS =
@@ -147,6 +155,7 @@ class GuideFitsCraftTest {
         add(lacking, Thing.SOLAR, has.chargedBy(ChargeKind.SOLAR));
         add(lacking, Thing.BOAT, job.assessment().job().craft().kind() == CraftKind.BOAT);
         add(lacking, Thing.CHANGEOVER_BY_HAND, has.changeoverByHand());
+        add(lacking, Thing.GALVANIC_ISOLATOR, has.galvanicIsolator());
         return Set.copyOf(lacking);
     }
 

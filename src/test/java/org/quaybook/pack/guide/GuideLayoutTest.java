@@ -138,6 +138,38 @@ class GuideLayoutTest {
                 .toList();
     }
 
+    /** Whoever leafs looks for the chapter that a page begins with, also where the next one begins further down. */
+    @ParameterizedTest
+    @MethodSource("guides")
+    void headsNameTheChapterThatThePageBeginsWith(String demo, PageFormat format) throws IOException {
+        PrintedGuide guide = printed(demo, format);
+        String chapter = "";
+        int midway = 0;
+        List<PDOutlineItem> chapters = new ArrayList<>();
+        guide.document().getDocumentCatalog().getDocumentOutline().children().forEach(chapters::add);
+        for (int page = 1; page <= guide.pages(); page++) {
+            PDPage sheet = guide.document().getPage(page - 1);
+            List<String> begun = new ArrayList<>();
+            for (PDOutlineItem item : chapters) {
+                if (sheet.equals(item.findDestinationPage(guide.document()))) {
+                    begun.add(plain(item.getTitle()).replaceFirst("^\\d+", ""));
+                }
+            }
+            boolean atTop = body(guide, format, page).stream()
+                    .min(Comparator.comparingDouble(Letter::y))
+                    .filter(first -> first.size() > CHAPTER * format.scale())
+                    .isPresent();
+            String head = head(guide, format, page);
+            String expected = atTop && !begun.isEmpty() ? begun.get(0) : chapter;
+            midway += !atTop && !begun.isEmpty() && !chapter.isEmpty() ? 1 : 0;
+            if (!head.isEmpty() && !expected.isEmpty()) {
+                assertThat(plain(head)).as("head of page %s", page).contains(expected);
+            }
+            chapter = begun.isEmpty() ? chapter : begun.get(begun.size() - 1);
+        }
+        assertThat(midway).as("pages on which a chapter begins further down").isPositive();
+    }
+
     @ParameterizedTest
     @MethodSource("guides")
     void noPageIsEmptyAndNoneEndsWithAHeading(String demo, PageFormat format) {

@@ -25,7 +25,7 @@ class LabelFoldingTest {
 
     /** Every text of the board's list of circuits, each on one line. */
     private List<String> circuits(String name, String... languages) {
-        DemoJob job = DemoJob.changed("marmalade-meridian", folder, "name: Galley sockets", "name: " + name);
+        DemoJob job = DemoJob.changed("marmalade-meridian", folder, "name: Galley outlets", "name: " + name);
         List<Edition> editions = Stream.of(languages)
                 .map(language -> new Edition(job.assessment(), Words.of(language)))
                 .toList();

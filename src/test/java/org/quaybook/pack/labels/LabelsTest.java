@@ -109,6 +109,7 @@ class LabelsTest {
                         + branch("F4", "Radio", "average: not seen"));
         assertThat(text(job.design("isolator-S1")))
                 .contains("On the battery all the same: F2 Bilge pump and F4 Radio.");
+        assertThat(text(job.design("sources"))).contains("On the battery all the same: F2 Bilge pump and F4 Radio.");
         assertThat(text(job.design("runtime"))).contains("Shorter while this runs: Radio.");
         assertThat(new DirectDraw(job.assessment().figures().absence().draw(), job.words()).lines())
                 .containsExactly(

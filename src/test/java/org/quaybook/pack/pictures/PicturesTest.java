@@ -246,6 +246,8 @@ class PicturesTest {
         assertThat(mains.of("breaker"))
                 .containsAll(job.acCircuits().stream().map(it -> it.id()).toList());
         assertThat(mains.count("shore-inlet")).isEqualTo(job.shore() == null ? 0 : 1);
+        assertThat(mains.count("transformer"))
+                .isEqualTo(job.shore() == null || job.shore().transformer() == null ? 0 : 1);
         assertThat(mains.count("generator")).isEqualTo(job.generator() == null ? 0 : 1);
         assertThat(mains.count("changeover")).isEqualTo(1);
         assertThat(mains.count("inverter")).isEqualTo(1);
@@ -274,6 +276,61 @@ class PicturesTest {
                 .filter(charging -> charging.kind() == kind)
                 .map(Charging::name)
                 .toList();
+    }
+
+    /**
+     * An isolating transformer stands between the main breaker and the RCD, and neither conductor passes it: IEC 60617, two
+     * circles that reach into one another, from memory.
+     */
+    @Test
+    void anIsolatingTransformerPartsTheShoreFromTheBoard(@TempDir Path folder) {
+        DrawnJob drawn = DrawnJob.changed(
+                "lantern-moth",
+                folder,
+                text -> text.replace(
+                        "shore:\n", "shore:\n  transformer: { neutral-tied: yes, shore-earth-goes-on: no }\n"));
+        drawn.pictures().values().forEach(PicturesTest::assertLegible);
+        DrawnPicture mains = drawn.picture("mainsSide");
+
+        Element symbol = onlySymbol(mains, "transformer");
+        NodeList circles = symbol.getElementsByTagName("circle");
+        assertThat(circles.getLength()).isEqualTo(2);
+        Element upper = (Element) circles.item(0);
+        Element lower = (Element) circles.item(1);
+        double radius = Double.parseDouble(upper.getAttribute("r"));
+        double upperMiddle = Double.parseDouble(upper.getAttribute("cy"));
+        double lowerMiddle = Double.parseDouble(lower.getAttribute("cy"));
+        assertThat(lower.getAttribute("r")).isEqualTo(upper.getAttribute("r"));
+        assertThat(lowerMiddle - upperMiddle).isGreaterThan(radius).isLessThan(2 * radius);
+        double x = Double.parseDouble(upper.getAttribute("cx"));
+        assertThat(mains.lines())
+                .noneMatch(line -> line.x1() == x
+                        && line.x2() == x
+                        && Math.max(line.y1(), line.y2()) > upperMiddle - radius + 0.1
+                        && Math.min(line.y1(), line.y2()) < lowerMiddle + radius - 0.1);
+        assertThat(upperMiddle).isGreaterThan(height(onlySymbol(mains, "shore-inlet")));
+        assertThat(mains.flowing()).contains("Isolating transformer", "neutral behind it tied to earth there");
+        assertThat(drawn.picture("symbols").count("transformer")).isEqualTo(1);
+        assertThat(mains.description()).contains("Behind the inlet an isolating transformer");
+    }
+
+    private static Element onlySymbol(DrawnPicture picture, String symbol) {
+        List<Element> found = picture.parts("symbol").stream()
+                .filter(part -> part.getAttribute("data-symbol").equals(symbol))
+                .toList();
+        assertThat(found).as(symbol).hasSize(1);
+        return found.get(0);
+    }
+
+    /** The lowest corner of the paths of a symbol. */
+    private static double height(Element symbol) {
+        NodeList paths = symbol.getElementsByTagName("path");
+        return IntStream.range(0, paths.getLength())
+                .mapToObj(i -> DrawnPicture.corners((Element) paths.item(i)))
+                .flatMap(List::stream)
+                .mapToDouble(corner -> corner[1])
+                .max()
+                .orElseThrow();
     }
 
     /** Strings and blocks as the job has them: one symbol each up to five strings of four blocks. */

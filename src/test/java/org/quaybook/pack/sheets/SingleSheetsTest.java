@@ -336,6 +336,14 @@ class SingleSheetsTest {
                 .contains("Sources that can make it live: 4", "live in daylight – stays live", "switch S1");
     }
 
+    /** Whoever has turned off every switch of the bank still finds the fuse board live that is connected before them. */
+    @Test
+    void theElectriciansSheetNamesWhatNoSwitchTakesOffTheBattery() {
+        assertThat(text("long-way-round", ELECTRICIAN))
+                .contains("On the battery all the same, whatever is switched: F2 Living fuse board.");
+        assertThat(text("hut-seventeen", ELECTRICIAN)).doesNotContain("On the battery all the same");
+    }
+
     /** What the job leaves out is a line to write on, never a proposal or a guess. */
     @Test
     void whatTheJobDoesNotSayIsBlank() {
