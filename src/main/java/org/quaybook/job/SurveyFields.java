@@ -30,7 +30,11 @@ public final class SurveyFields {
             Inverter.class,
             AcCircuit.class,
             Rcd.class,
-            Changeover.class);
+            Changeover.class,
+            Charging.class);
+
+    /** Of a charger only what its conductor is judged by is asked; the rest is of one kind of charger or may be left out. */
+    private static final Set<String> OF_CHARGERS = Set.of("charging.current", "charging.cable", "charging.length");
 
     /** What follows from other values where the job file leaves it out, or matters to few installations. */
     private static final Set<String> USUAL = Set.of(
@@ -40,9 +44,7 @@ public final class SurveyFields {
             "fuse.role",
             "fuse.conductor",
             "fuse.load",
-            "bank.charge-limit-cold",
-            "charging.insulation",
-            "charging.route");
+            "bank.charge-limit-cold");
 
     private static final Set<Provenance> DOUBTFUL = Set.of(Provenance.NOT_SEEN, Provenance.TOLD, Provenance.ASSUMED);
 
@@ -87,7 +89,14 @@ public final class SurveyFields {
         SurveyFields fields = new SurveyFields();
         fields.walk(job.craft(), "shore", "", "");
         if (job.shore() != null) {
-            fields.walk(job.shore(), "shore", "", job.shore().where());
+            boolean galvanic =
+                    job.craft().kind() == CraftKind.BOAT && job.shore().transformer() == null;
+            fields.walk(
+                    job.shore(),
+                    "shore",
+                    "",
+                    job.shore().where(),
+                    field -> galvanic || !field.equals("shore.galvanic-isolator"));
         }
         if (job.generator() != null) {
             fields.walk(job.generator(), "shore", "", job.generator().where());
@@ -96,18 +105,55 @@ public final class SurveyFields {
         job.acCircuits().forEach(it -> fields.walk(it, "board", it.id(), it.name()));
         job.earths().forEach(it -> fields.walk(it, "board", it.id(), it.from() + " → " + it.to()));
         job.sockets().forEach(it -> fields.walk(it, "board", it.name(), it.where()));
-        fields.walk(job.inverter(), "inverter", "", job.inverter().where());
-        job.isolators().forEach(it -> fields.walk(it, "cables", it.id(), it.where()));
+        fields.walk(job.inverter(), "inverter", "", job.inverter().where(), field -> isOfInverter(field, job));
+        job.isolators()
+                .forEach(it -> fields.walk(
+                        it,
+                        "cables",
+                        it.id(),
+                        it.where(),
+                        field -> !field.equals("isolator.rating") || it.partsBattery(job.cables(), job.fuses())));
         job.cables().forEach(it -> fields.walk(it, "cables", it.id(), it.from() + " → " + it.to()));
         job.fuses()
                 .forEach(it -> fields.walk(
                         it, "cables", it.id(), it.where(), field -> !field.equals("fuse.average") || draws(it, job)));
-        fields.walk(job.bank(), "bank", "", job.bank().where());
+        fields.walk(job.bank(), "bank", "", job.bank().where(), field -> isOfBank(field, job.bank()));
         job.charging()
-                .forEach(it ->
-                        fields.walk(it, "charging", Objects.requireNonNullElse(it.name(), Names.of(it.kind())), ""));
+                .forEach(it -> fields.walk(
+                        it,
+                        "charging",
+                        Objects.requireNonNullElse(it.name(), Names.of(it.kind())),
+                        "",
+                        OF_CHARGERS::contains));
         job.appliances().forEach(it -> fields.walk(it, "appliances", it.name(), ""));
         return List.copyOf(fields.rows);
+    }
+
+    /** Without something to change over from, and without petrol, some of it cannot be looked at. */
+    private static boolean isOfInverter(String field, Job job) {
+        return switch (field) {
+            case "inverter.pass-through", "inverter.input-limit" -> job.shore() != null || job.generator() != null;
+            case "changeover.when-shore-fails" -> job.shore() != null && changesOver(job);
+            case "inverter.ignition-protected" ->
+                Given.maybe(job.craft().petrolAboard()).orElse(true);
+            default -> !field.startsWith("changeover.") || changesOver(job);
+        };
+    }
+
+    private static boolean changesOver(Job job) {
+        Changeover changeover = job.inverter().changeover();
+        return changeover == null || changeover.kind().value() != ChangeoverKind.NONE;
+    }
+
+    /** One block has no neighbour that it is like or unlike. */
+    private static boolean isOfBank(String field, Bank bank) {
+        boolean severalStrings = Given.maybe(bank.parallel()).orElse(2) > 1;
+        boolean severalBlocks = severalStrings || Given.maybe(bank.series()).orElse(2) > 1;
+        return switch (field) {
+            case "bank.take-off" -> severalStrings;
+            case "bank.blocks-alike", "bank.links-alike" -> severalBlocks;
+            default -> true;
+        };
     }
 
     private static boolean draws(Fuse fuse, Job job) {
@@ -123,7 +169,7 @@ public final class SurveyFields {
         for (Field field : Field.written(type)) {
             @Nullable Object value = value(field, record);
             if (field.isNested() && value instanceof Record nested) {
-                walk(nested, group, of, where);
+                walk(nested, group, of, where, makesSense);
             } else if (field.form() == Field.Form.GIVEN) {
                 Given<?> given = (Given<?>) value;
                 String name = name(type, field);

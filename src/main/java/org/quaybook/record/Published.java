@@ -72,6 +72,7 @@ public record Published(Map<String, Object> facts) {
                     "spare",
                     "distance"),
             subject("direct"),
+            subject("leftOnBattery"),
             subject("isolators", "id", "name", "where"),
             subject(
                     "shore",

@@ -77,6 +77,36 @@ class SurveyFieldsTest {
                 .containsExactly("F8");
     }
 
+    private static List<String> asked(Job job) {
+        return SurveyFields.of(job).stream()
+                .filter(Row::leftOut)
+                .map(Row::field)
+                .distinct()
+                .toList();
+    }
+
+    /** What a charger's cable is judged by is asked, as the finding that it was not judged asks for it. */
+    @Test
+    void asksForTheCableOfAChargerAndForNothingThatAnotherKindHas() {
+        Job job = job("charging:\n", "charging:\n  - { kind: solar, name: Canopy }\n");
+        assertThat(SurveyFields.of(job))
+                .filteredOn(row -> row.of().equals("Canopy"))
+                .extracting(Row::field)
+                .containsExactly("charging.current", "charging.cable", "charging.length");
+    }
+
+    @Test
+    void asksForNoGalvanicIsolatorWhereATransformerStandsOrNoWaterIs() {
+        String isolator = "shore.galvanic-isolator";
+        assertThat(asked(job())).doesNotContain(isolator);
+        String[] none = {
+            "  transformer: { neutral-tied: yes, shore-earth-goes-on: no }\n", "", "  galvanic-isolator: yes\n", ""
+        };
+        assertThat(asked(job(none))).contains(isolator);
+        String[] onLand = {none[0], none[1], none[2], none[3], "kind: boat", "kind: motorhome"};
+        assertThat(asked(job(onLand))).doesNotContain(isolator);
+    }
+
     /** From the inlet to the bank, as one walks. */
     @Test
     void walksFromTheInletToTheBank() {

@@ -307,6 +307,8 @@ class LanguagesTest {
                         "guide.post.boat",
                         "guide.trouble.anodes.cause",
                         "guide.trouble.anodes.do",
+                        "guide.trouble.anodes.do.isolator",
+                        "guide.trouble.anodes.do.transformer",
                         "check.galvanic-isolator",
                         "check.galvanic-isolator.remedy");
     }

@@ -41,7 +41,8 @@ final class AwayChapter {
         brief.names()
                 .named(brief.names().batterySwitches())
                 .forEach(one -> steps.say(leftOn.isEmpty() ? "isolators" : "isolators-then", one));
-        return steps.sayIf(has.chargedBy(ChargeKind.SOLAR), "solar")
+        boolean stops = has.leadAcid() || has.solarStopsInCold();
+        return steps.sayIf(has.chargedBy(ChargeKind.SOLAR), stops ? "solar" : "solar-frost")
                 .sayIf(has.leadAcid(), "gas")
                 .list();
     }

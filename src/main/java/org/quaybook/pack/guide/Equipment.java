@@ -86,6 +86,13 @@ final class Equipment {
                                 .isPresent());
     }
 
+    /** Whether all solar charging is known to stop by itself when the battery is too cold to charge. */
+    boolean solarStopsInCold() {
+        return job.charging().stream()
+                .filter(charging -> charging.kind() == ChargeKind.SOLAR)
+                .allMatch(charging -> Given.isYes(charging.coldStop()));
+    }
+
     boolean chargedBy(ChargeKind kind) {
         return job.charging().stream().anyMatch(charging -> charging.kind() == kind);
     }

@@ -206,11 +206,30 @@ final class TroubleChapter {
     private void leadAcid() {
         row("weak");
         if (has.chargedBy(ChargeKind.ALTERNATOR) || has.chargedBy(ChargeKind.SOLAR)) {
-            row("never-full");
+            neverFull();
         }
         if (has.vented()) {
             row("water");
         }
+    }
+
+    /** What fills the battery to the last: only what is there. */
+    private void neverFull() {
+        boolean night = has.shore() && has.chargedBy(ChargeKind.SHORE_CHARGER);
+        boolean sun = has.chargedBy(ChargeKind.SOLAR);
+        String key = "never-full.do";
+        if (night && !sun) {
+            key += ".night";
+        } else if (sun && !night) {
+            key += ".sun";
+        } else if (!sun) {
+            key += ".engine";
+        }
+        row(
+                "never-full",
+                say(has.chargedBy(ChargeKind.ALTERNATOR) ? "never-full.cause" : "never-full.cause.sun"),
+                say(key),
+                USUAL);
     }
 
     private void row(String key) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
 import org.quaybook.job.Provenance;
@@ -18,6 +19,25 @@ import org.quaybook.text.Words;
 
 /** What to look at on board, in walking order, with blanks. */
 final class SurveySheet {
+
+    /** What may be written in one of two ways. */
+    private static final Set<String> CONDUCTORS = Set.of(
+            "shore.cable",
+            "ac-circuit.cable",
+            "earth.fitted",
+            "cable.fitted",
+            "fuse.conductor",
+            "link.size",
+            "charging.cable");
+
+    /** Where nobody would write the unit that the rest of its kind is written in. */
+    private static final Map<String, String> UNITS = Map.of(
+            "cable.diameter", "mm",
+            "bank.lug-hole", "mm",
+            "fuse.distance", "mm",
+            "charging.per-day", "h",
+            "charging.summer-sun", "h",
+            "charging.winter-sun", "h");
 
     private final Job job;
     private final Words words;
@@ -85,7 +105,12 @@ final class SurveySheet {
                     ? ""
                     : String.join(" / ", row.terms().stream().map(words::term).toList());
         }
-        return row.kind().map(SurveySheet::unit).orElse("");
+        if (CONDUCTORS.contains(row.field())) {
+            return words.say("worksheet.survey.conductor");
+        }
+        return row.kind()
+                .map(kind -> Objects.requireNonNullElse(UNITS.get(row.field()), unit(kind)))
+                .orElse("");
     }
 
     /** What a meter or a rule shows; the canonical unit of a resistance would ask for three noughts. */

@@ -19,6 +19,7 @@ import org.quaybook.checks.Finding;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.job.AcCircuit;
 import org.quaybook.job.ChargeKind;
+import org.quaybook.job.Charging;
 import org.quaybook.job.Job;
 import org.quaybook.record.FactSheet;
 import org.quaybook.record.RcdSources;
@@ -109,19 +110,56 @@ class GuideAdviceTest {
                 .doesNotContain("was done");
     }
 
+    /** A battery that never gets full is filled by what is there: no night on shore power without it, no sun without panels. */
+    @Test
+    void aBatteryIsFilledByWhatIsThere() {
+        String boat = "marmalade-meridian";
+        assertThat(DemoJob.of(boat).assessment().job().charging())
+                .extracting(Charging::kind)
+                .contains(ChargeKind.SHORE_CHARGER, ChargeKind.ALTERNATOR)
+                .doesNotContain(ChargeKind.SOLAR);
+        assertThat(troubles(DemoJob.of(boat))).contains("Charge a whole night. ");
+        assertThat(troubles(DemoJob.changed(
+                        boat, Map.of("charging:", "\n  - { kind: solar, peak: 100 W, cold-stop: yes }"))))
+                .contains("Charge a whole night or a sunny day");
+        assertThat(troubles(DemoJob.changed(boat, "kind: shore-charger", "kind: wind")))
+                .contains("It needs many hours of charging at a stretch")
+                .doesNotContain("Charge a whole");
+    }
+
+    private static String troubles(DemoJob job) {
+        return String.valueOf(new TroubleChapter(brief(job)).rows());
+    }
+
+    /** Panels that go on charging in the cold are not left as they are. */
+    @Test
+    void panelsWithoutColdStopAreNotLeftOnInFrost() {
+        assertThat(list(new AwayChapter(brief(DemoJob.of("long-way-round"))).facts(), "before"))
+                .contains("Leave solar charging as it is.");
+        assertThat(list(
+                        new AwayChapter(brief(DemoJob.changed(
+                                        "long-way-round",
+                                        "winter-sun: 0.8 h, cold-stop: yes",
+                                        "winter-sun: 0.8 h, cold-stop: no")))
+                                .facts(),
+                        "before"))
+                .contains("Solar charging may stay on as long as no frost comes: it does not stop by itself.")
+                .doesNotContain("Leave solar charging as it is.");
+    }
+
     /** Behind an isolating transformer neither a tingle nor a trip comes from the earth of the shore. */
     @Test
     void troublesBehindATransformerAreItsOwn() {
-        String without = String.valueOf(new TroubleChapter(brief(DemoJob.of("persimmon-tug"))).rows());
+        String without = troubles(DemoJob.of("persimmon-tug"));
         assertThat(without)
                 .contains("The earth of the lead or the post is broken")
                 .doesNotContain("transformer");
-        String with = String.valueOf(new TroubleChapter(brief(DemoJob.changed(
-                        "persimmon-tug",
-                        Map.of("shore:", "\n  transformer: { neutral-tied: yes, shore-earth-goes-on: no }"))))
-                .rows());
+        String with = troubles(DemoJob.changed(
+                "persimmon-tug",
+                "galvanic-isolator: yes",
+                "transformer: { neutral-tied: yes, shore-earth-goes-on: no }"));
         assertThat(with)
-                .contains("The earth on board is broken", "The transformer takes a surge")
+                .contains("The earth behind the transformer is broken", "The transformer takes a surge")
                 .contains("Have the isolating transformer and the earth tested")
                 .doesNotContain("The earth of the lead or the post is broken");
     }

@@ -276,6 +276,17 @@ class WorksheetTest {
                 .contains("smallest supply", "6 A (T)");
     }
 
+    /** The unit is the one that somebody with a rule in hand writes, and there is one for what has two. */
+    @Test
+    void surveySaysInWhatToWrite() throws IOException {
+        Printed sheet = print(changed("long-way-round", "diameter: 13 mm, torque: 10 Nm }", "torque: 10 Nm }"));
+        assertThat(sheet.sheet("1 Survey on site"))
+                .contains("Shore charger: conductor between it and the bank – mm² or AWG")
+                .containsPattern("outside diameter, for its tags battery \\+ . ?inverter \\+ – mm ")
+                .doesNotContain("S2: continuous current")
+                .doesNotContain("petrol vapour");
+    }
+
     /** A job that must not be handed over says so on every page. */
     @Test
     void whatMustNotBeHandedOverSaysSoOnEveryPage() {
