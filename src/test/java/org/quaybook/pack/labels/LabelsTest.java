@@ -510,7 +510,7 @@ class LabelsTest {
                 LITHIUM,
                 folder,
                 "number: 26-118",
-                "number: A-JOB-NUMBER-OF-32-LETTERS-LONG.",
+                "number: A-JOB-NUMBER-OF-32-LETTERS-LONG-",
                 "name: Lantern Moth",
                 "name: A very long name for so small a barge, and longer still now",
                 "where: above the battery box",
