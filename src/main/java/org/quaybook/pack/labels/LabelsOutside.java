@@ -6,6 +6,7 @@ import org.quaybook.job.CraftKind;
 import org.quaybook.job.Given;
 import org.quaybook.job.Shore;
 import org.quaybook.record.EnergySource;
+import org.quaybook.record.LeftOnBattery;
 
 /** Labels on the outside of the craft, at the shore inlet and on the lead. */
 final class LabelsOutside {
@@ -49,6 +50,11 @@ final class LabelsOutside {
                         facts.volts(facts.figures().bank().system().value()),
                         facts.say(facts.figures().bank().energy()),
                         LabelFacts.place(facts.job().bank().where()))));
+        List<LabelPart> parts = new ArrayList<>(List.of(LabelPart.facts(rows)));
+        List<String> left = LeftOnBattery.names(facts.job(), facts.figures().way());
+        if (!left.isEmpty()) {
+            parts.add(LabelPart.plain(facts.say("isolator.branches", facts.some(left))));
+        }
         return LabelDesign.of(
                         "responder",
                         LabelReason.RESPONDER,
@@ -58,7 +64,7 @@ final class LabelsOutside {
                         sources.size() == 1
                                 ? facts.say("responder.title-one")
                                 : facts.say("responder.title", sources.size()))
-                .with(LabelPart.facts(rows));
+                .with(parts);
     }
 
     private String stop(LabelSource source) {

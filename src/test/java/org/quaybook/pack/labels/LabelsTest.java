@@ -126,6 +126,7 @@ class LabelsTest {
                         + " Living fuse board.");
         assertThat(text(job.design("dc-circuits"))).contains("Living fuse board", "cable of Engine charger");
         assertThat(text(job.design("fuse-F3"))).contains("cable of Engine charger");
+        assertThat(text(job.design("responder"))).contains("On the battery all the same: F2 Living fuse board.");
     }
 
     private static String branch(String id, String feeds, String keys) {
