@@ -27,7 +27,7 @@ import org.quaybook.quantity.Voltage;
  * @param plan what the inverter feeds
  * @param sources what charges
  * @param intake what the bank takes
- * @param standing what else draws at the bank's terminals all the time
+ * @param standing what else draws all the time
  * @param limits the reserve, the inverter's cut-out and the battery's own
  * @param alarm voltage at the inverter below which its alarm sounds
  * @param pauses how pauses of a pulsing load count for Peukert's law
@@ -38,7 +38,7 @@ public record DayRun(
         DayPlan plan,
         List<ChargeSource> sources,
         ChargeIntake intake,
-        Current standing,
+        Beside standing,
         Limits limits,
         Voltage alarm,
         Pauses pauses) {
@@ -74,8 +74,8 @@ public record DayRun(
      * @param cells out of the cells, net; negative when more went in
      * @param sources out of the sources, at the bank's terminals
      * @param load into the inverter
-     * @param standing into the standing draw
-     * @param losses in the bank's resistance and in the supply
+     * @param standing into the standing draw, at the bank's terminals
+     * @param losses in the bank's resistance and in the supply, there by the inverter's current
      */
     public record Balance(Energy cells, Energy sources, Energy load, Energy standing, Energy losses) {}
 
@@ -457,8 +457,9 @@ public record DayRun(
             cellsWh += rest(at) * flow.bank * length;
             sourcesWh += flow.bankVolts * flow.source * length;
             loadWh += watts * length;
-            standingWh += flow.bankVolts * standing.amperes() * length;
-            lossesWh += (flow.bank * flow.bank * inner(at) + flow.load * flow.load * supply.ohms()) * length;
+            standingWh += flow.bankVolts * standing.current().amperes() * length;
+            double inSupply = flow.load * supply.ohms() + standing.lost().volts();
+            lossesWh += (flow.bank * flow.bank * inner(at) + flow.load * inSupply) * length;
         }
 
         /** Change of the state of charge in an hour. */
@@ -490,21 +491,26 @@ public record DayRun(
             for (ChargeSource source : part.sources) {
                 offered += source.amperesAt(clock(hour), rest, inner);
             }
-            double net = offered - standing.amperes();
+            double drawn = standing.current().amperes();
+            double lost = standing.lost().volts();
+            double net = offered - drawn;
             double way = supply.ohms();
-            double load = load(rest + net * inner, inner + way, watts);
+            double load = load(rest + net * inner - lost, inner + way, watts);
             double taken = intake.amperesAt(at);
             if (load - net >= -taken) {
                 double bankVolts = rest - (load - net) * inner;
-                return new Flow(load - net, load, offered, bankVolts - load * way, bankVolts);
+                return new Flow(load - net, load, offered, bankVolts - lost - load * way, bankVolts);
             }
             double bankVolts = rest + taken * inner;
-            double alone = load(bankVolts, way, watts);
-            return new Flow(-taken, alone, alone + standing.amperes() + taken, bankVolts - alone * way, bankVolts);
+            double alone = load(bankVolts - lost, way, watts);
+            return new Flow(-taken, alone, alone + drawn + taken, bankVolts - lost - alone * way, bankVolts);
         }
 
-        /** Current of a constant power behind a resistance; where the voltage collapses, that at the most power. */
+        /** Current of a constant power behind a resistance; where the voltage collapses, that at the most power; 0 without voltage. */
         private static double load(double volts, double ohms, double watts) {
+            if (volts <= 0) {
+                return 0;
+            }
             double under = volts * volts - 4 * ohms * watts;
             return under < 0 ? volts / (2 * ohms) : 2 * watts / (volts + Math.sqrt(under));
         }

@@ -103,6 +103,28 @@ public record Discharge(SourceBank bank, Resistance supply) {
         return lowest(inner -> WorkingPoint.leastRest(limit, inner.plus(supply), NOTHING, power));
     }
 
+    /** The same beside a current that does not change with the voltage. */
+    public Optional<Ratio> lowestHolding(Power power, Voltage limit, Beside beside) {
+        return lowest(inner -> WorkingPoint.leastRest(limit, inner.plus(supply), NOTHING, power)
+                .plus(beside.lostWith(inner)));
+    }
+
+    /**
+     * The most current beside a load with which the inverter's terminals stay at or above a voltage: what of the rest voltage
+     * load and other currents leave above it, over the resistance that the current meets.
+     *
+     * @param others what draws besides already
+     * @param shared resistance of what the current passes of the inverter's cables
+     * @return 0 if they do not even without it
+     */
+    public Current mostBeside(Ratio stateOfCharge, Power power, Voltage limit, Beside others, Resistance shared) {
+        Resistance inner = bank.resistanceAt(stateOfCharge);
+        Voltage needed = WorkingPoint.leastRest(limit, inner.plus(supply), NOTHING, power)
+                .plus(others.lostWith(inner));
+        double spare = bank.rest().at(stateOfCharge).minus(needed).volts();
+        return new Current(Math.max(0, spare / inner.plus(shared).ohms()));
+    }
+
     /** The lowest state of charge at which the bank's own terminals stay at or above a voltage under a load. */
     private Optional<Ratio> lowestProtected(Power power, Voltage limit) {
         return lowest(inner -> WorkingPoint.leastRest(limit, inner, supply, power));

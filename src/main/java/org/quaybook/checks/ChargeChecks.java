@@ -1,7 +1,11 @@
 package org.quaybook.checks;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.BankFigures;
@@ -22,6 +26,7 @@ import org.quaybook.job.Appliance;
 import org.quaybook.job.Bank;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Charging;
+import org.quaybook.job.Fuse;
 import org.quaybook.job.Generator;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
@@ -60,6 +65,7 @@ final class ChargeChecks {
             checks.cable(charging, tables.rules());
             checks.cold(charging);
             checks.alternator(charging);
+            checks.limit(charging, tables.rules());
             checks.loop(charging);
         }
         checks.unjudged(tables.rules());
@@ -243,6 +249,58 @@ final class ChargeChecks {
                     Stated.asGiven(rated.get()),
                     Stated.down(rated.get().times(ALTERNATOR_SHARE)));
         }
+    }
+
+    /** Asked only where something that bears what is written does not bear the rating. */
+    private void limit(Charging charging, Rulebook rules) {
+        Optional<Current> rated = ChargingAtOnce.perhaps(charging);
+        if (rated.isEmpty()) {
+            return;
+        }
+        List<Object> tooSmall = tooSmallFor(rated.get(), charging, rules);
+        if (!tooSmall.isEmpty()) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.ALTERNATOR_LIMIT_UNKNOWN,
+                    charging.place(),
+                    name(charging),
+                    Stated.asGiven(most(charging)),
+                    Stated.asGiven(rated.get()),
+                    tooSmall);
+        }
+    }
+
+    private List<Object> tooSmallFor(Current rated, Charging charging, Rulebook rules) {
+        Current written = most(charging);
+        Predicate<Current> tooSmall = bears -> bears.compareTo(rated) < 0 && bears.compareTo(written) >= 0;
+        double load = rules.fuseLoad().value().fraction();
+        List<Object> names = new ArrayList<>();
+        ChargeCable.judged(charging, rules)
+                .filter(cable -> tooSmall.test(allowed(charging, cable, ChargeCable.inEngineSpace(charging), rules)))
+                .ifPresent(names::add);
+        figures.fuses().stream()
+                .filter(it -> it.fuse() != null && carries(it.fuse(), charging))
+                .filter(it -> it.rating()
+                        .filter(rating -> tooSmall.test(rating.value().times(load)))
+                        .isPresent())
+                .forEach(it -> names.add(it.id()));
+        figures.supply().runs().stream()
+                .filter(run -> figures.way().passes(charging, Set.of(run.cable().id())))
+                .filter(run -> tooSmall.test(run.allowed().value()))
+                .forEach(run -> names.add(run.cable().id()));
+        boolean hot = BankFigures.isLithium(job.bank())
+                && !Given.isYes(charging.temperatureSensor())
+                && written.ratioTo(rated) <= ALTERNATOR_SHARE;
+        if (hot) {
+            names.add(name(charging));
+        }
+        return List.copyOf(names);
+    }
+
+    private boolean carries(Fuse fuse, Charging charging) {
+        Set<String> passed = new TreeSet<>(fuse.protects());
+        passed.add(fuse.id());
+        return charging.isFusedBy(fuse) || (!fuse.isBranch() && figures.way().passes(charging, passed));
     }
 
     private void loop(Charging charging) {

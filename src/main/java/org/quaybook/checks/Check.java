@@ -75,6 +75,10 @@ public enum Check implements MessageKey {
             "alternator-heat",
             "common practice: at most 60 % of its rating without a temperature sensor",
             Standing.COMMON_PRACTICE),
+    ALTERNATOR_LIMIT_UNKNOWN(
+            "alternator-limit-unknown",
+            "an alternator is held to a voltage, not to a current (textbook)",
+            Standing.FROM_MEMORY),
     ALTERNATOR_UNKNOWN(
             "alternator-unknown",
             "common practice: at most 60 % of its rating without a temperature sensor",
@@ -215,6 +219,8 @@ public enum Check implements MessageKey {
             "isolator-rating-unknown",
             "ISO 13297; ABYC E-11: a battery switch bears the largest lasting current that passes it",
             Standing.FROM_MEMORY),
+    BRANCH_CUTS_OUT("branch-cuts-out", "Ohm’s and Kirchhoff’s laws", Standing.COMPUTED),
+    BRANCH_ALARMS("branch-alarms", "Ohm’s and Kirchhoff’s laws", Standing.COMPUTED),
     BRANCH_AVERAGE("branch-average", "Kirchhoff’s current law", Standing.SEEN),
     WAY_UNKNOWN("way-unknown", "Kirchhoff’s current law; ISO 13297; ABYC E-11", Standing.FROM_MEMORY),
     GENERATOR_PASS_THROUGH(

@@ -8,9 +8,11 @@ import org.quaybook.diag.Place;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.ApplianceFigures.Verdict;
+import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
 import org.quaybook.figures.GroupFigures;
 import org.quaybook.figures.InverterFigures;
+import org.quaybook.figures.LargestDraw;
 import org.quaybook.figures.RunningFigures;
 import org.quaybook.job.Appliance;
 import org.quaybook.job.Changeover;
@@ -82,6 +84,7 @@ final class LoadChecks {
             GroupFigures whole = withLeftOn.orElse(group);
             checks.wish(group.group().place(), whole.names(), whole.verdict(), whole.running());
         }
+        figures.largestDraws().forEach(checks::largestDraw);
         checks.derating();
         checks.absence();
         checks.drain();
@@ -220,9 +223,35 @@ final class LoadChecks {
         }
     }
 
+    /** Nothing on the inverter changes, and yet it alarms or goes dark. */
+    private void largestDraw(LargestDraw it) {
+        Ratio reserve = figures.bank().reserve().value();
+        boolean cutsOut = isAbove(it.cutOutBelow(), reserve);
+        if (cutsOut || isAbove(it.alarmBelow(), reserve)) {
+            Optional<Figure<Ratio>> below = cutsOut ? it.cutOutBelow() : it.alarmBelow();
+            findings.add(
+                    cutsOut ? Severity.DECIDE : Severity.NOTE,
+                    cutsOut ? Check.BRANCH_CUTS_OUT : Check.BRANCH_ALARMS,
+                    it.fuse().place(),
+                    it.name(),
+                    Stated.asGiven(it.current().known().orElseThrow()),
+                    below.<Object>map(Figure::stated).orElse(Stated.asGiven(Ratio.WHOLE)),
+                    figures.bank().reserve().stated(),
+                    (cutsOut ? it.mostHolding() : it.mostQuiet()).stated());
+        }
+    }
+
+    /** What holds at no state of charge is above any. */
+    private static boolean isAbove(Optional<Figure<Ratio>> below, Ratio reserve) {
+        return below.map(it -> it.value().compareTo(reserve) > 0).orElse(true);
+    }
+
     /** The most resistance between bank and inverter with which the voltage holds down to the reserve. */
     private Resistance pathThatHolds(ApplianceFigures it, Voltage limit) {
-        Current current = it.load().value().at(limit);
+        Current current = it.load()
+                .value()
+                .plus(figures.absence().draw().power(figures.bank()))
+                .at(limit);
         Voltage spare = figures.bank().restAtReserve().value().minus(limit);
         double ohms = spare.volts() / current.amperes()
                 - figures.bank()

@@ -96,9 +96,7 @@ public record AbsenceFigures(
             SteadyDraw draw,
             Limits limits,
             FigureBook book) {
-        List<ApplianceFigures> leftOn = appliances.stream()
-                .filter(figures -> Given.isYes(figures.appliance().leftOn()))
-                .toList();
+        List<ApplianceFigures> leftOn = leftOn(appliances);
         Figure<Power> power = book.enter(
                 "absence.power",
                 leftOn.stream().map(figures -> figures.average().value()).reduce(new Power(0), Power::plus),
@@ -216,6 +214,13 @@ public record AbsenceFigures(
                         Input.of("t", inverterToReserve)));
     }
 
+    /** The appliances that stay on. */
+    static List<ApplianceFigures> leftOn(List<ApplianceFigures> appliances) {
+        return appliances.stream()
+                .filter(figures -> Given.isYes(figures.appliance().leftOn()))
+                .toList();
+    }
+
     private static Ratio sharePerDay(TimeSpan toReserve) {
         return new Ratio(toReserve.seconds() == 0 ? 1 : 24 / toReserve.hours());
     }
@@ -249,7 +254,7 @@ public record AbsenceFigures(
      * What stays on, taken together: all of it draws at once, as far as the inverter gives that, for so long that the mean
      * is right, and pauses at once. So the voltage is judged at the peak, and a square-law loss is not averaged away.
      */
-    private static Demand demand(List<ApplianceFigures> leftOn, InverterFigures inverter) {
+    static Demand demand(List<ApplianceFigures> leftOn, InverterFigures inverter) {
         double idle = inverter.idle().value().watts();
         double extra = 0;
         double together = 0;

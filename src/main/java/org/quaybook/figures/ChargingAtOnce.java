@@ -82,10 +82,25 @@ public final class ChargingAtOnce {
                 .orElse(new Current(0));
     }
 
-    /** The current that a source gives as the job writes it: its own, else the rating of an alternator. */
+    /** The current that a source gives as the job writes it: its own, else, or where nothing limits it, the rating of an alternator. */
     static Optional<Given<Current>> current(Charging source) {
-        return written(source.current())
-                .or(() -> written(source.rated()).filter(it -> source.kind() == ChargeKind.ALTERNATOR));
+        Optional<Given<Current>> rated = written(source.rated()).filter(it -> source.kind() == ChargeKind.ALTERNATOR);
+        Optional<Given<Current>> gives = written(source.current());
+        boolean unlimited = Given.isNo(source.currentLimited())
+                && rated.isPresent()
+                && gives.filter(it -> BankFigures.seen(it).compareTo(BankFigures.seen(rated.get())) < 0)
+                        .isPresent();
+        return unlimited ? rated : gives.or(() -> rated);
+    }
+
+    /** The rating of an alternator that is written to give less, where nobody has written whether anything keeps it to that. */
+    public static Optional<Current> perhaps(Charging source) {
+        return Given.maybe(source.rated())
+                .filter(rated -> source.kind() == ChargeKind.ALTERNATOR
+                        && Given.maybe(source.currentLimited()).isEmpty()
+                        && Given.maybe(source.current())
+                                .filter(gives -> gives.compareTo(rated) < 0)
+                                .isPresent());
     }
 
     private static Optional<Given<Current>> written(@Nullable Given<Current> given) {

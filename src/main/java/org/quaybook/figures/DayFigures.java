@@ -128,7 +128,7 @@ public record DayFigures(
                     plan,
                     sources,
                     intake,
-                    draw.current(),
+                    draw.beside(),
                     limits,
                     inverter.alarm().value(),
                     pauses);

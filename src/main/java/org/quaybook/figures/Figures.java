@@ -23,6 +23,7 @@ import org.quaybook.reference.NotInTable;
  * @param pairs every two appliances; none where there are too many
  * @param room what takes the place of the pairs of too many appliances
  * @param withLeftOn what the job wishes a time for and what somebody depends on, each with all that stays on beside it
+ * @param largestDraws each branch while it takes its largest current
  * @param protectionPeak short-time current of the bank at which the protection of its hardest worked string may open;
  *     empty where the job does not state it
  * @param all every figure in the order it was reached
@@ -42,6 +43,7 @@ public record Figures(
         Optional<RoomFigures> room,
         List<GroupFigures> groups,
         List<GroupFigures> withLeftOn,
+        List<LargestDraw> largestDraws,
         Optional<Figure<Current>> protectionPeak,
         AbsenceFigures absence,
         Optional<VentFigures> vent,
@@ -63,6 +65,7 @@ public record Figures(
         pairs = List.copyOf(pairs);
         groups = List.copyOf(groups);
         withLeftOn = List.copyOf(withLeftOn);
+        largestDraws = List.copyOf(largestDraws);
         charging = List.copyOf(charging);
         chargingTogether = List.copyOf(chargingTogether);
         all = List.copyOf(all);
@@ -139,7 +142,7 @@ public record Figures(
         AcFigures ac = new AcReckoning(job, inverter, tables, book).figures();
         List<EarthFigures> earths = EarthFigures.of(job, bank, supply, ac, tables, book);
         Limits limits = new Limits(bank.reserve().value(), inverter.cutOut().value(), protectionCutOut(job));
-        SteadyDraw draw = SteadyDraw.of(job, way, book);
+        SteadyDraw draw = SteadyDraw.of(job, way, supply, book);
         RunSystem system = RunSystem.of(job, bank, inverter, supply, draw, limits, tables, book);
         List<ApplianceFigures> appliances = ApplianceFigures.of(system);
         List<GroupFigures> groups = GroupFigures.of(system, appliances);
@@ -170,10 +173,11 @@ public record Figures(
                 ac,
                 earths,
                 appliances,
-                TogetherFigures.pairs(appliances, bank, inverter, supply, book),
-                RoomFigures.of(appliances, bank, inverter, supply, book),
+                TogetherFigures.pairs(system, appliances),
+                RoomFigures.of(system, appliances),
                 groups,
                 GroupFigures.withLeftOn(system, appliances, groups),
+                LargestDraw.of(system, way, appliances),
                 protectionPeak(job, bank, book),
                 absence,
                 VentFigures.of(bank, book),

@@ -108,6 +108,7 @@ public enum Formula {
     SHARE_PER_USE("(100 % − s_end) · t_use / t", "definition", Standing.SEEN),
     SUM("Σ P", "sum", Standing.SEEN),
     MOST_LOAD("P₁ = U · (E − U) / R, U ≥ E / 2", "ohm-kirchhoff", Standing.SEEN),
+    MOST_BESIDE("I_b = (E − U − R · P₁ / U) / R", "ohm-kirchhoff", Standing.SEEN),
     MOST_OUTPUT("three-terms", Standing.COMPUTED),
     LEFT_FOR_ANOTHER("sum", Standing.SEEN),
     OFF_TIME("off-time", Standing.FROM_MEMORY),

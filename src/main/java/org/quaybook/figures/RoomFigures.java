@@ -3,7 +3,6 @@ package org.quaybook.figures;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.quaybook.calc.Discharge;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Rounding;
@@ -64,45 +63,37 @@ public record RoomFigures(Figure<Power> most, Figure<Power> mostStarting, List<L
     }
 
     /** Empty where every two are gone through. */
-    static Optional<RoomFigures> of(
-            List<ApplianceFigures> appliances,
-            BankFigures bank,
-            InverterFigures inverter,
-            SupplyFigures supply,
-            FigureBook book) {
+    static Optional<RoomFigures> of(RunSystem system, List<ApplianceFigures> appliances) {
         List<ApplianceFigures> able =
                 appliances.stream().filter(ApplianceFigures::runs).toList();
-        return able.size() <= TogetherFigures.MOST_APPLIANCES
-                ? Optional.empty()
-                : Optional.of(reckoned(able, bank, inverter, supply, book));
+        return able.size() <= TogetherFigures.MOST_APPLIANCES ? Optional.empty() : Optional.of(reckoned(system, able));
     }
 
-    private static RoomFigures reckoned(
-            List<ApplianceFigures> able,
-            BankFigures bank,
-            InverterFigures inverter,
-            SupplyFigures supply,
-            FigureBook book) {
+    private static RoomFigures reckoned(RunSystem system, List<ApplianceFigures> able) {
+        BankFigures bank = system.bank();
+        InverterFigures inverter = system.inverter();
+        FigureBook book = system.book();
+        Power most = system.now().greatestHolding(Ratio.WHOLE, inverter.cutOut().value());
         Figure<Power> load = book.enter(
                 "inverter.most-load",
-                new Discharge(bank.asItIs(), supply.resistance().value())
-                        .greatestHolding(Ratio.WHOLE, inverter.cutOut().value()),
+                new Power(Math.max(0, most.watts() - system.standing().watts())),
                 Rounding.DOWN,
                 Formula.MOST_LOAD,
-                Input.of("U", inverter.cutOut()),
-                bank.restTable().stream()
-                        .filter(row -> row.stateOfCharge().equals(Ratio.WHOLE))
-                        .findFirst()
-                        .map(row -> Input.of("E", row.rest()))
-                        .orElseThrow(),
-                Input.of("R", bank.resistance()),
-                Input.of("R", supply.resistance()));
-        Figure<Power> most = output("inverter.most-at-once", inverter.output(), load, inverter, book);
+                system.withStanding(List.of(
+                        Input.of("U", inverter.cutOut()),
+                        bank.restTable().stream()
+                                .filter(row -> row.stateOfCharge().equals(Ratio.WHOLE))
+                                .findFirst()
+                                .map(row -> Input.of("E", row.rest()))
+                                .orElseThrow(),
+                        Input.of("R", bank.resistance()),
+                        Input.of("R", system.supply().resistance()))));
+        Figure<Power> running = output("inverter.most-at-once", inverter.output(), load, inverter, book);
         Figure<Power> starting = output("inverter.most-while-starting", inverter.startOutput(), load, inverter, book);
         return new RoomFigures(
-                most,
+                running,
                 starting,
-                able.stream().map(it -> left(it, most, starting, book)).toList());
+                able.stream().map(it -> left(it, running, starting, book)).toList());
     }
 
     private static Figure<Power> output(

@@ -1,9 +1,12 @@
 package org.quaybook.figures;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.quaybook.job.Charging;
@@ -91,9 +94,29 @@ public record SharedWay(List<Fuse> fuses, List<Charging> charging) {
                 .toList();
     }
 
+    /** All that the current of a branch passes on its way from the bank and back, whether it names it or what it is behind does. */
+    Set<String> passes(Fuse branch) {
+        Set<String> passed = new TreeSet<>(Fuse.parts(branch.through()));
+        Deque<String> asked = new ArrayDeque<>(passed);
+        while (!asked.isEmpty()) {
+            String id = asked.remove();
+            fuses.stream()
+                    .filter(fuse -> fuse.id().equals(id) && fuse.isBranch())
+                    .flatMap(fuse -> Fuse.parts(fuse.through()).stream())
+                    .filter(passed::add)
+                    .forEach(asked::add);
+        }
+        return passed;
+    }
+
     /** What charges the bank through any of some fuses or cables of the inverter. */
     List<Charging> chargingThrough(Set<String> ids) {
-        return charging.stream().filter(it -> isThrough(way(it), ids)).toList();
+        return charging.stream().filter(it -> passes(it, ids)).toList();
+    }
+
+    /** Whether the current of a charger passes any of some fuses or cables. */
+    public boolean passes(Charging source, Set<String> ids) {
+        return isThrough(way(source), ids);
     }
 
     /** The branches and chargers of which nobody has written where they are connected. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.quaybook.calc.Beside;
 import org.quaybook.job.Fuse;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
@@ -20,16 +21,21 @@ import org.quaybook.quantity.Rounding;
  * @param whole that and what the branches draw on average; empty if nobody wrote either
  * @param counted the branches whose average is in it
  * @param uncounted the branches of which nobody wrote an average
+ * @param beside the whole as it draws beside the inverter, and the cables that it shares with it
  */
 public record SteadyDraw(
-        Optional<Figure<Current>> standing, Optional<Figure<Current>> whole, List<Fuse> counted, List<Fuse> uncounted) {
+        Optional<Figure<Current>> standing,
+        Optional<Figure<Current>> whole,
+        List<Fuse> counted,
+        List<Fuse> uncounted,
+        Beside beside) {
 
     public SteadyDraw {
         counted = List.copyOf(counted);
         uncounted = List.copyOf(uncounted);
     }
 
-    static SteadyDraw of(Job job, SharedWay way, FigureBook book) {
+    static SteadyDraw of(Job job, SharedWay way, SupplyFigures supply, FigureBook book) {
         Optional<Figure<Current>> standing = Optional.ofNullable(job.bank().standingDraw())
                 .filter(draw -> draw.value() != null)
                 .map(draw -> book.stated("bank.standing-draw", draw));
@@ -43,7 +49,15 @@ public record SteadyDraw(
                 counted,
                 way.branches().stream()
                         .filter(fuse -> !known.contains(fuse.id()))
-                        .toList());
+                        .toList(),
+                beside(standing, counted, way, supply));
+    }
+
+    /** What always draws and what some branches draw on average, as it draws beside the inverter. */
+    static Beside beside(Optional<Figure<Current>> standing, List<Fuse> counted, SharedWay way, SupplyFigures supply) {
+        return counted.stream()
+                .map(fuse -> new Beside(BankFigures.seen(average(fuse).orElseThrow()), supply.of(way.passes(fuse))))
+                .reduce(Beside.atBank(standing.map(Figure::value).orElse(new Current(0))), Beside::plus);
     }
 
     private static Figure<Current> whole(Optional<Figure<Current>> standing, List<Fuse> counted, FigureBook book) {
@@ -67,7 +81,7 @@ public record SteadyDraw(
      * The same as a power. As much as it takes at the volts of a full bank, and behind the inverter's cables instead of at the
      * bank: a hair more than it is.
      */
-    Power power(BankFigures bank) {
+    public Power power(BankFigures bank) {
         return power(current(), bank);
     }
 

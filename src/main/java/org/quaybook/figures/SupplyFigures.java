@@ -108,6 +108,14 @@ public record SupplyFigures(
                 .orElseThrow();
     }
 
+    /** Resistance of some of the runs with their joints, conductors at working temperature. */
+    Resistance of(Set<String> cables) {
+        return runs.stream()
+                .filter(run -> cables.contains(run.cable().id()))
+                .map(run -> run.rating().atWorking().plus(Practice.JOINT.times(run.joints())))
+                .reduce(new Resistance(0), Resistance::plus);
+    }
+
     /** How the job says that a cable is laid. */
     static RunConditions conditions(Cable cable) {
         return new RunConditions(

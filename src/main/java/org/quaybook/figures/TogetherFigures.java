@@ -2,7 +2,6 @@ package org.quaybook.figures;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.quaybook.calc.Discharge;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Rounding;
@@ -14,7 +13,8 @@ import org.quaybook.quantity.Rounding;
  * @param first one of them
  * @param second the other
  * @param power their input together
- * @param allowed whether the inverter's continuous output covers it and a full bank holds the voltage meanwhile
+ * @param allowed whether the inverter's continuous output covers it and a full bank holds the voltage meanwhile, with what
+ *     always draws beside it
  * @param order which of them must start while the other is still off
  */
 public record TogetherFigures(
@@ -46,14 +46,8 @@ public record TogetherFigures(
     }
 
     /** Every pair of the appliances that can run alone, in the job's order; none of too many. */
-    static List<TogetherFigures> pairs(
-            List<ApplianceFigures> appliances,
-            BankFigures bank,
-            InverterFigures inverter,
-            SupplyFigures supply,
-            FigureBook book) {
-        Reckoning reckoning = new Reckoning(
-                inverter, new Discharge(bank.asItIs(), supply.resistance().value()), book);
+    static List<TogetherFigures> pairs(RunSystem system, List<ApplianceFigures> appliances) {
+        Reckoning reckoning = new Reckoning(system);
         List<ApplianceFigures> able =
                 appliances.stream().filter(ApplianceFigures::runs).toList();
         if (able.size() > MOST_APPLIANCES) {
@@ -68,22 +62,23 @@ public record TogetherFigures(
         return List.copyOf(pairs);
     }
 
-    private record Reckoning(InverterFigures inverter, Discharge full, FigureBook book) {
+    private record Reckoning(RunSystem system) {
 
         TogetherFigures pair(String key, ApplianceFigures a, ApplianceFigures b) {
             Power running = a.power().value().plus(b.power().value());
-            boolean allowed = fits(running, inverter.output().value());
+            boolean allowed = fits(running, system.inverter().output().value());
             return new TogetherFigures(
                     key,
                     a,
                     b,
-                    book.enter(
-                            key + ".power",
-                            running,
-                            Rounding.UP,
-                            Formula.SUM,
-                            Input.of("P", a.power()),
-                            Input.of("P", b.power())),
+                    system.book()
+                            .enter(
+                                    key + ".power",
+                                    running,
+                                    Rounding.UP,
+                                    Formula.SUM,
+                                    Input.of("P", a.power()),
+                                    Input.of("P", b.power())),
                     allowed,
                     allowed ? order(a, b) : Order.NEVER);
         }
@@ -103,15 +98,16 @@ public record TogetherFigures(
 
         private boolean startsBeside(ApplianceFigures starting, ApplianceFigures running) {
             Power together = starting.startPower().value().plus(running.power().value());
-            return fits(together, inverter.startOutput().value());
+            return fits(together, system.inverter().startOutput().value());
         }
 
         private boolean fits(Power output, Power most) {
             return output.compareTo(most) <= 0
-                    && full.holds(
-                            Ratio.WHOLE,
-                            inverter.losses().inputFor(output),
-                            inverter.cutOut().value());
+                    && system.now()
+                            .holds(
+                                    Ratio.WHOLE,
+                                    system.inverter().losses().inputFor(output).plus(system.standing()),
+                                    system.inverter().cutOut().value());
         }
     }
 }

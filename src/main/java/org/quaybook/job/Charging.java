@@ -53,6 +53,10 @@ public record Charging(
 
         @Means("rating of the alternator itself") @Within(least = "1 A", most = "1000 A") @Nullable Given<Current> rated,
 
+        @Means(
+                "alternator: whether something keeps its current to that, such as a charger between it and the bank; a regulator that only holds the voltage does not")
+        @Nullable Given<Boolean> currentLimited,
+
         @Means("hours a day it usually runs") @Within(least = "0 h", most = "24 h") @Nullable Given<TimeSpan> perDay,
 
         @Means(value = "time of day that it usually begins to run; 10:00 when not written", example = "10:00") @Nullable LocalTime begins,

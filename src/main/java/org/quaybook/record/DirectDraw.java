@@ -23,30 +23,38 @@ public final class DirectDraw {
         return !drawing().isEmpty();
     }
 
-    private List<Fuse> drawing() {
-        return draw.counted().stream()
-                .filter(fuse -> Given.maybe(fuse.average())
-                        .filter(average -> average.amperes() > 0)
-                        .isPresent())
-                .toList();
-    }
-
     /** What is counted, if it draws at all, then what is not; no line where there is nothing of the kind. */
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
-        List<Fuse> drawing = drawing();
+        List<String> drawing = drawing();
         if (!drawing.isEmpty()) {
             String key = draw.standing()
                             .filter(standing -> standing.value().amperes() > 0)
                             .isPresent()
                     ? "record.direct.counted-too"
                     : "record.direct.counted";
-            draw.whole().ifPresent(whole -> lines.add(words.say(key, words.word(whole.stated()), names(drawing))));
+            draw.whole().ifPresent(whole -> lines.add(words.say(key, words.word(whole.stated()), drawing)));
         }
         if (!draw.uncounted().isEmpty()) {
             lines.add(words.say("record.direct.uncounted", uncounted()));
         }
         return List.copyOf(lines);
+    }
+
+    /** The names of what draws on average. */
+    public List<String> drawing() {
+        return names(draw.counted().stream().filter(DirectDraw::draws).toList());
+    }
+
+    /** The names of what is counted as if it never drew, because it does for moments only. */
+    public List<String> resting() {
+        return names(draw.counted().stream().filter(fuse -> !draws(fuse)).toList());
+    }
+
+    private static boolean draws(Fuse fuse) {
+        return Given.maybe(fuse.average())
+                .filter(average -> average.amperes() > 0)
+                .isPresent();
     }
 
     /** The names of what no running time counts. */

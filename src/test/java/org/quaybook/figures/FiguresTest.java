@@ -559,6 +559,62 @@ class FiguresTest {
             assertThat(job.value("day.use")).isCloseTo(alone.value("day.use") + 6 * 24 * 24, within(1e-6));
         }
 
+        /** Through the inverter's own cables it takes of the inverter's voltage what it loses there: Ohm's law. */
+        @Test
+        void lowersTheVoltageOfTheInverterBehindSharedCables() {
+            ChangedDemo atBank = branches(VENTED, ", average: 20 A }\n");
+            ChangedDemo shared = ChangedDemo.of(
+                    VENTED,
+                    "fuses:\n",
+                    "fuses:\n" + PANEL.replace("fuses:\n", "").replace("[bank]", "[F1, B1, B2]")
+                            + ", average: 20 A }\n");
+            SupplyFigures supply = shared.figures().supply();
+            assertThat(shared.figures().absence().draw().beside().lost().volts())
+                    .isCloseTo(20 * supply.resistance().value().ohms(), within(1e-12));
+            assertThat(atBank.figures().absence().draw().beside().lost().volts())
+                    .isZero();
+            assertThat(shared.value("day.dark-days")).isLessThan(atBank.value("day.dark-days"));
+        }
+
+        /** What is behind a branch passes what that one passes. */
+        @Test
+        void passesWhatItIsBehind() {
+            ChangedDemo behind = ChangedDemo.of(
+                    VENTED,
+                    "fuses:\n",
+                    "fuses:\n" + PANEL.replace("fuses:\n", "").replace("[bank]", "[B1]")
+                            + " }\n  - { id: F3, role: branch, conductor: 4 mm2, load: 5 A, average: 2 A, through: [F2] }\n");
+            SupplyFigures supply = behind.figures().supply();
+            assertThat(behind.figures().absence().draw().beside().shared().ohms())
+                    .isCloseTo(
+                            supply.runs().get(0).rating().atWorking().ohms()
+                                    + supply.runs().get(0).joints() * 1e-4,
+                            within(1e-12));
+        }
+
+        /** What always draws counts for what may run together, too: Kirchhoff's current law. */
+        @Test
+        void countsForWhatMayRunTogether() {
+            List<String> changes = new ArrayList<>(List.of(
+                    "alarm: 11.5 V",
+                    "alarm: 11.95 V",
+                    "cut-out: 10.5 V",
+                    "cut-out: 11.9 V",
+                    "resistance: 11 mΩ",
+                    "resistance: 12 mΩ"));
+            assertThat(heatGunAndLaptop(changes).allowed()).isTrue();
+            changes.addAll(List.of("  reserve:", "  standing-draw: 3 A\n  reserve:"));
+            assertThat(heatGunAndLaptop(changes).allowed()).isFalse();
+        }
+
+        private static TogetherFigures heatGunAndLaptop(List<String> changes) {
+            return ChangedDemo.of(GLASS_MAT, changes.toArray(String[]::new)).figures().pairs().stream()
+                    .filter(it -> it.first().appliance().name().equals("Heat gun")
+                            && it.second().appliance().name().equals("Laptop"))
+                    .findFirst()
+                    .orElseThrow();
+        }
+
         /** What the idle inverter takes in a day is its own, not the lights'. */
         @Test
         void leavesTheInvertersShareAlone() {

@@ -31,6 +31,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.quaybook.calc.Beside;
 import org.quaybook.calc.ChargeSource;
 import org.quaybook.calc.DayPlan;
 import org.quaybook.calc.DayRun;
@@ -43,6 +44,7 @@ import org.quaybook.quantity.Count;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.TimeSpan;
 import org.quaybook.text.Words;
@@ -468,7 +470,7 @@ class JobLawsTest {
                                         figures.inverter().losses()),
                                 sources,
                                 figures.bankCharging().warm(figures.bank()),
-                                new Current(0.3),
+                                new Beside(new Current(0.3), new Resistance(2e-3)),
                                 new Limits(
                                         new Ratio(0),
                                         figures.inverter().cutOut().value(),

@@ -108,7 +108,7 @@ public record Observed(JobTree tree, Job job, Tables tables, Figures figures, Ma
     private boolean isOfSomethingHere(String key) {
         String of = key.substring(0, key.lastIndexOf('.'));
         return key.startsWith("day.")
-                || Stream.of(".time", ".current", ".drop").anyMatch(it -> values.containsKey(of + it));
+                || Stream.of(".time", ".current", ".drop", ".most-quiet").anyMatch(it -> values.containsKey(of + it));
     }
 
     /** Names of the appliances that run: what does not takes nothing from the bank. */

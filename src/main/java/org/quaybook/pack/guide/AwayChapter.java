@@ -77,7 +77,12 @@ final class AwayChapter {
 
     private List<String> notes() {
         List<String> notes = new ArrayList<>(ofTheInverter());
-        notes.addAll(new DirectDraw(brief.figures().absence().draw(), brief.words()).lines());
+        DirectDraw direct = new DirectDraw(brief.figures().absence().draw(), brief.words());
+        notes.addAll(direct.lines());
+        notes.addAll(brief.lines("away.long")
+                .sayIf(!direct.drawing().isEmpty(), "as-there", brief.names().aboard())
+                .sayIf(!direct.resting().isEmpty(), "at-rest", direct.resting())
+                .list());
         return List.copyOf(notes);
     }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.BankFigures;
 import org.quaybook.figures.Figure;
+import org.quaybook.figures.LargestDraw;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.TimeSpan;
 import org.quaybook.record.Rows;
@@ -63,16 +64,38 @@ final class CutOutChapter {
                 tell(appliance, lines);
             }
         }
+        for (LargestDraw draw : brief.figures().largestDraws()) {
+            any |= tell(draw, bank.reserve().value(), lines);
+        }
         return (any ? lines.say("reserve", brief.say(bank.reserve())).say("why") : lines.say("none"))
                 .say("age")
                 .list();
     }
 
     private static boolean alarmsAbove(ApplianceFigures appliance, Ratio reserve) {
-        return appliance
-                .alarmBelow()
-                .map(below -> below.value().compareTo(reserve) > 0)
-                .orElse(true);
+        return isAbove(appliance.alarmBelow(), reserve);
+    }
+
+    private static boolean isAbove(Optional<Figure<Ratio>> below, Ratio reserve) {
+        return below.map(it -> it.value().compareTo(reserve) > 0).orElse(true);
+    }
+
+    /** What a branch does to the inverter above the reserve; whether it does anything. */
+    private boolean tell(LargestDraw draw, Ratio reserve, Lines lines) {
+        boolean alarms = isAbove(draw.alarmBelow(), reserve);
+        if (alarms) {
+            draw.alarmBelow()
+                    .ifPresentOrElse(
+                            below -> lines.say("branch", draw.name(), brief.say(below)),
+                            () -> lines.say("branch-always", draw.name()));
+        }
+        if (isAbove(draw.cutOutBelow(), reserve)) {
+            draw.cutOutBelow()
+                    .ifPresentOrElse(
+                            below -> lines.say("branch-off", draw.name(), brief.say(below)),
+                            () -> lines.say("branch-off-always", draw.name()));
+        }
+        return alarms;
     }
 
     private void tell(ApplianceFigures appliance, Lines lines) {

@@ -55,6 +55,7 @@ final class TogetherChapter {
                 .put("never", pairs().stream().anyMatch(pair -> pair.order() == Order.NEVER))
                 .put("matrices", brief.figures().room().isPresent() ? List.of() : onInverter())
                 .put("room", brief.figures().room().map(this::room).orElse(List.of()))
+                .put("staying", staying())
                 .put("words", inWords())
                 .put(
                         "shore",
@@ -75,6 +76,12 @@ final class TogetherChapter {
                         .put("leaves", brief.say(it.left()))
                         .map())
                 .toList();
+    }
+
+    /** What stays on is easily forgotten when two are counted. */
+    private String staying() {
+        List<String> leftOn = brief.figures().absence().leftOn();
+        return leftOn.isEmpty() ? "" : brief.words().say("guide.together.staying", leftOn);
     }
 
     private static boolean isOrdered(Order order) {

@@ -28,6 +28,7 @@ final class FigureNames {
             "appliance",
             "together",
             "pair",
+            "branch",
             "charging",
             "test");
 
@@ -51,6 +52,7 @@ final class FigureNames {
                         words.list(List.of(
                                 it.first().appliance().name(),
                                 it.second().appliance().name()))));
+        figures.largestDraws().forEach(it -> things.put(it.key(), it.name()));
         figures.charging().forEach(it -> {
             String name = it.charging().name();
             things.put(it.key(), name == null ? words.term(it.charging().kind()) : name);

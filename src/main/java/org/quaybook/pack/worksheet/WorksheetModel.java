@@ -43,6 +43,7 @@ final class WorksheetModel {
             "appliance",
             "together",
             "pair",
+            "branch",
             "absence",
             "vent",
             "charging",
