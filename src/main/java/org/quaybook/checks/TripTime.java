@@ -1,5 +1,6 @@
 package org.quaybook.checks;
 
+import java.util.Comparator;
 import java.util.Optional;
 import org.quaybook.figures.Tables;
 import org.quaybook.job.Given;
@@ -36,10 +37,11 @@ public final class TripTime {
                 : tables.rules().rcd().timeAtRated().value();
     }
 
+    /** Of several tested at once the least: the current of the test is the most times that, and has to be cut off soonest. */
     private static Optional<Current> rating(TestResult test, Job job) {
         return job.rcds().stream()
                 .filter(rcd -> test.of().contains(rcd.id()))
-                .findFirst()
-                .flatMap(rcd -> rcd.rating().known());
+                .flatMap(rcd -> rcd.rating().known().stream())
+                .min(Comparator.naturalOrder());
     }
 }

@@ -1,6 +1,9 @@
 package org.quaybook.figures;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.quaybook.calc.RunConditions;
 import org.quaybook.calc.RunCurrent;
 import org.quaybook.calc.RunRating;
@@ -13,6 +16,7 @@ import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Length;
 import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.Temperature;
 import org.quaybook.quantity.Voltage;
@@ -22,7 +26,8 @@ import org.quaybook.reference.Rulebook;
  * What is lost between a charging source and the bank.
  *
  * @param most the most that the source gives
- * @param drop over both poles at that current, conductors at their working temperature
+ * @param drop over both poles at that current, conductors at their working temperature, and over the cables that it shares with
+ *     the inverter at what charges through them at once
  * @param share that drop against the system voltage
  * @param allowedDrop what charging bears well
  * @param least the least conductor that bears that current and drops no more; empty if none of the rulebook's does
@@ -60,14 +65,21 @@ public record ChargeCable(
     }
 
     /** Empty where the job does not tell conductor, length and current. */
-    static Optional<ChargeCable> of(Charging charging, String key, BankFigures bank, Tables tables, FigureBook book) {
+    static Optional<ChargeCable> of(
+            Charging charging,
+            String key,
+            BankFigures bank,
+            SharedWay way,
+            SupplyFigures supply,
+            Tables tables,
+            FigureBook book) {
         Given<Length> length = charging.length();
         Given<Conductor> cable = charging.cable();
         if (cable == null || judged(charging, tables.rules()).isEmpty() || length == null || length.value() == null) {
             return Optional.empty();
         }
         return most(charging, key, bank, book)
-                .map(most -> new Run(charging, key, cable, length, most, bank, tables, book).figures());
+                .map(most -> new Run(charging, key, cable, length, most, bank, way, supply, tables, book).figures());
     }
 
     private static Optional<Figure<Current>> most(Charging charging, String key, BankFigures bank, FigureBook book) {
@@ -95,6 +107,8 @@ public record ChargeCable(
             Given<Length> length,
             Figure<Current> most,
             BankFigures bank,
+            SharedWay way,
+            SupplyFigures supply,
             Tables tables,
             FigureBook book) {
 
@@ -120,8 +134,11 @@ public record ChargeCable(
                     Input.of("I₁", rating.base()),
                     Input.of("k₂", rating.bundle()),
                     Input.ofOr("T₁", charging.insulation(), insulation, Reason.CHARGE_INSULATION));
-            Figure<Voltage> drop = book.enter(
-                    key + ".drop",
+            List<SupplyFigures.RunFigures> shared = supply.runs().stream()
+                    .filter(run -> way.passes(charging, Set.of(run.cable().id())))
+                    .toList();
+            Figure<Voltage> own = book.enter(
+                    key + (shared.isEmpty() ? ".drop" : ".own-drop"),
                     rating.dropAtWorking().times(POLES),
                     Rounding.UP,
                     Formula.DROP_BOTH_WAYS,
@@ -130,6 +147,7 @@ public record ChargeCable(
                     Input.of("r", rating.perMetre()),
                     Input.of("T", temperature),
                     Input.of("S", cable));
+            Figure<Voltage> drop = shared.isEmpty() ? own : withShared(own, shared);
             Figure<Voltage> allowedDrop = book.enter(
                     key + ".allowed-drop",
                     bank.system().value().times(Practice.CHARGE_DROP.fraction()),
@@ -152,10 +170,37 @@ public record ChargeCable(
                                     conditions,
                                     RunCurrent.of(most.value()),
                                     bank.system().value(),
-                                    allowedDrop.value().dividedBy(POLES),
+                                    leftFor(allowedDrop, own, drop).dividedBy(POLES),
                                     tables.rules(),
                                     tables.conductors())
                             .map(RunRating::conductor));
+        }
+
+        /** Of what charging bears well, what the shared cables leave to its own. */
+        private static Voltage leftFor(Figure<Voltage> allowed, Figure<Voltage> own, Figure<Voltage> whole) {
+            return new Voltage(Math.max(
+                    0, allowed.value().minus(whole.value().minus(own.value())).volts()));
+        }
+
+        private Figure<Voltage> withShared(Figure<Voltage> own, List<SupplyFigures.RunFigures> shared) {
+            List<Input> inputs = new ArrayList<>(List.of(Input.of("U", own)));
+            Voltage whole = own.value();
+            for (SupplyFigures.RunFigures run : shared) {
+                String id = run.cable().id();
+                Current charged = through(id);
+                Resistance resistance = supply.of(Set.of(id));
+                whole = whole.plus(charged.through(resistance));
+                inputs.add(Input.usual("I", charged, Reason.CHARGED_THROUGH));
+                inputs.add(Input.usual("R", resistance, Reason.SHARED_RUN));
+            }
+            return book.enter(key + ".drop", whole, Rounding.UP, Formula.DROP_WITH_SHARED, inputs);
+        }
+
+        /** What charges through a cable of the inverter at once, this source among it. */
+        private Current through(String id) {
+            return new ChargingAtOnce(
+                            way.chargingThrough(Set.of(id)), bank.nominal().value())
+                    .mostWith(charging);
         }
     }
 }

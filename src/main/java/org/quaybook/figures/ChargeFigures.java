@@ -81,6 +81,8 @@ public record ChargeFigures(
             BankFigures bank,
             BankCharging charging,
             AbsenceFigures absence,
+            SharedWay way,
+            SupplyFigures supply,
             RechargeFigures.After after,
             Tables tables,
             FigureBook book) {
@@ -191,7 +193,7 @@ public record ChargeFigures(
                 charging,
                 key,
                 recharge,
-                ChargeCable.of(charging, key, it.bank(), it.tables(), it.book()),
+                ChargeCable.of(charging, key, it.bank(), it.way(), it.supply(), it.tables(), it.book()),
                 solar
                         ? sun(key + ".summer-day", charging, charging.summerSun(), it.book())
                         : run(key + ".summer-day", charging, recharge, it),

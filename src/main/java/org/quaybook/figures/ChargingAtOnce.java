@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Charging;
@@ -36,10 +37,27 @@ public final class ChargingAtOnce {
         return sum(hardest());
     }
 
+    /** The most that one of them and those that can run with it give together. */
+    Current mostWith(Charging source) {
+        return Stream.of(atBerth(), underWay())
+                .filter(running -> running.contains(source))
+                .map(this::sum)
+                .max(Comparator.naturalOrder())
+                .orElseGet(() -> given(source, nominal));
+    }
+
+    private List<Charging> atBerth() {
+        return those(source -> source.kind() != ChargeKind.ALTERNATOR);
+    }
+
+    private List<Charging> underWay() {
+        return those(source -> !MainsCharger.fedBy(source, Source.SHORE));
+    }
+
     /** Those that give the most together. */
     List<Charging> hardest() {
-        List<Charging> atBerth = those(source -> source.kind() != ChargeKind.ALTERNATOR);
-        List<Charging> underWay = those(source -> !MainsCharger.fedBy(source, Source.SHORE));
+        List<Charging> atBerth = atBerth();
+        List<Charging> underWay = underWay();
         return sum(atBerth).compareTo(sum(underWay)) > 0 ? atBerth : underWay;
     }
 

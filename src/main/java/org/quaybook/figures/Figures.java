@@ -159,7 +159,15 @@ public record Figures(
                 book);
         DayFigures.Dark dark = DayFigures.dark(walked, appliances);
         ChargeFigures.Charged charged = new ChargeFigures.Charged(
-                job, bank, bankCharging, absence, new RechargeFigures.After(appliances, dark.end()), tables, book);
+                job,
+                bank,
+                bankCharging,
+                absence,
+                way,
+                supply,
+                new RechargeFigures.After(appliances, dark.end()),
+                tables,
+                book);
         List<ChargeFigures> charging = ChargeFigures.of(charged);
         Optional<ReturnFigures> shoreReturn = ReturnFigures.of(job, charging, appliances, bankCharging, book);
         return new Figures(

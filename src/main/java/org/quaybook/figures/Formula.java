@@ -42,6 +42,7 @@ public enum Formula {
     ALLOWED_DROP("ΔU = d · U", "rule-limit", Standing.SEEN),
     DROP_BY_RULE("rule-formula", Standing.SEEN),
     DROP("ohm-copper", Standing.SEEN),
+    DROP_WITH_SHARED("ΔU = U + Σ I · R", "ohm-kirchhoff", Standing.SEEN),
     DROP_BOTH_WAYS("ohm-copper", Standing.SEEN),
     ALLOWED_CURRENT("I = I₁ · k₁ · k₂ · number", "rule-ampacity", Standing.SEEN),
     CONDUCTOR_TEMPERATURE("T = T₀ + (T₁ − 30 °C) · (I / (number · I₁ · k₂))²", "joule", Standing.COMPUTED),

@@ -36,6 +36,8 @@ public enum Reason implements MessageKey {
     DERATING(Standing.FROM_MEMORY),
     RECALCULATED(Standing.COMPUTED),
     ROW(Standing.COMPUTED),
+    CHARGED_THROUGH(Standing.SEEN),
+    SHARED_RUN(Standing.SEEN),
     SAME_KIND(Standing.COMPUTED),
     NO_PEUKERT(Standing.COMMON_PRACTICE),
     NOT_WRITTEN(Standing.COMMON_PRACTICE),

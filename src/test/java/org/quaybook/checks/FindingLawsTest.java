@@ -62,6 +62,11 @@ class FindingLawsTest {
                         it -> it.with("fuses.*.interrupting", "500 A"),
                         Check.FUSE_VOLTAGE,
                         Check.FUSE_VOLTAGE_UNWRITTEN),
+                worse(
+                        "branches that share the feed",
+                        it -> it.withMore(
+                                "fuses",
+                                "{ id: F9, role: branch, conductor: 16 mm2, load: 60 A, average: 5 A, rating: 80 A, family: class-t, through: [F1, B1, B2] }")),
                 worse("hotter air", it -> it.with("cables.*.ambient", "62 °C")),
                 worse("a larger bundle", it -> it.with("cables.*.bundled", "12")),
                 worse("insulation that bears less", it -> it.with("cables.*.insulation", "60 °C")),

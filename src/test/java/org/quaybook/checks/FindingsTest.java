@@ -467,6 +467,17 @@ class FindingsTest {
         String slowCooker = "name: Slow cooker, power: 180 W (plate), average: 130 W (assumed), kind: heating";
         return List.of(
                 mend(Check.ALARM_EARLY, DECIDE, GLASS_MAT, "alarm: 11.5 V", "alarm: 11.0 V"),
+                // 150 A through bank and 9.4 m of 25 mm² are nearly 2 V of 12.1 V at half charge, 60 A some 0.8 V.
+                new Case(
+                        Check.BRANCH_CUTS_OUT,
+                        DECIDE,
+                        windlass("load: 150 A, average: 0 A, through: [F1, B1, B2]"),
+                        windlass("load: 150 A, average: 0 A, through: [bank]")),
+                new Case(
+                        Check.BRANCH_ALARMS,
+                        NOTE,
+                        windlass("load: 60 A, average: 0 A, through: [F1, B1, B2]"),
+                        windlass("load: 20 A, average: 0 A, through: [bank]")),
                 change(Check.CUT_OUT_EARLY, DECIDE, GLASS_MAT, "cut-out: 10.5 V", "cut-out: 11.4 V"),
                 change(Check.APPLIANCE_TOO_LARGE, DECIDE, GLASS_MAT, "power: 700 W", "power: 801 W"),
                 change(Check.START_TOO_LARGE, DECIDE, VENTED, "start: 3,", "start: 3.7,"),
@@ -624,6 +635,14 @@ class FindingsTest {
         return ChangedDemo.of(VENTED, replacements.toArray(String[]::new));
     }
 
+    private static ChangedDemo windlass(String keys) {
+        return ChangedDemo.of(
+                GLASS_MAT,
+                "fuses:\n",
+                "fuses:\n  - { id: F2, role: branch, feeds: Windlass, conductor: 35 mm2, rating: 150 A, " + keys
+                        + " }\n");
+    }
+
     /** The barge's alternator with a cable of its own, and a fuse for it at the bank. */
     private static ChangedDemo alternatorCable(String keys, String... more) {
         List<String> replacements = new ArrayList<>(List.of(
@@ -670,6 +689,18 @@ class FindingsTest {
                         DECIDE,
                         ChangedDemo.of(LITHIUM, "current: 90 A, rated", "rated"),
                         ChangedDemo.of(LITHIUM, "current: 90 A, rated", "current: 54 A, rated")),
+                // 50 A of 90 A are less than 60 % of it, but only if something keeps them to that.
+                new Case(
+                        Check.ALTERNATOR_LIMIT_UNKNOWN,
+                        DECIDE,
+                        ChangedDemo.of(LITHIUM, "current: 90 A, rated", "current: 50 A, rated"),
+                        ChangedDemo.of(LITHIUM, "current: 90 A, rated", "current: 50 A, current-limited: yes, rated")),
+                // Where nothing does, the rating counts.
+                new Case(
+                        Check.ALTERNATOR_HEAT,
+                        DECIDE,
+                        ChangedDemo.of(LITHIUM, "current: 90 A, rated", "current: 50 A, current-limited: no, rated"),
+                        ChangedDemo.of(LITHIUM, "current: 90 A, rated", "current: 50 A, current-limited: yes, rated")),
                 change(Check.ALTERNATOR_UNKNOWN, DECIDE, LITHIUM, "current: 90 A, rated: 90 A", "current: 90 A"),
                 // 16 mm² of 70 °C bear 90 A by the table, 0.75 of it in an engine space (ISO 13297, from memory).
                 new Case(
@@ -884,6 +915,22 @@ class FindingsTest {
                         ChangedDemo.of(LITHIUM, "at: 30 mA, result: 21 ms", "at: 60 mA, result: 151 ms"),
                         ChangedDemo.of(LITHIUM, "at: 30 mA, result: 21 ms", "at: 60 mA, result: 149 ms")),
                 change(Check.RCD_SLOW, FORBIDS, LITHIUM, "at: 30 mA, result: 21 ms", "at: 150 mA, result: 41 ms"),
+                // One test of two RCDs at 150 mA: five times 30 mA, whichever of them the job names first.
+                new Case(
+                        Check.RCD_SLOW,
+                        FORBIDS,
+                        ChangedDemo.of(
+                                LITHIUM,
+                                "rcds:\n",
+                                "rcds:\n  - { id: R9, type: A, rating: 100 mA, source: inverter }\n",
+                                "of: [R2], source: inverter, at: 30 mA, result: 21 ms",
+                                "of: [R2, R9], source: inverter, at: 150 mA, result: 41 ms"),
+                        ChangedDemo.of(
+                                LITHIUM,
+                                "rcds:\n",
+                                "rcds:\n  - { id: R9, type: A, rating: 100 mA, source: inverter }\n",
+                                "of: [R2], source: inverter, at: 30 mA, result: 21 ms",
+                                "of: [R9], source: inverter, at: 150 mA, result: 41 ms")),
                 change(Check.INLET_NOT_TESTED, DECIDE, LITHIUM, "  - { test: inlet-dead", "  # - { test: inlet-dead"),
                 change(Check.INLET_LIVE, FORBIDS, LITHIUM, "result: 0 V", "result: 48 V"),
                 change(Check.INSULATION_LOW, FORBIDS, LITHIUM, "result: 48 Mohm", "result: 0.9 Mohm"),

@@ -25,6 +25,7 @@ final class Families {
     static final String LEAST = "cable\\..*\\.least-(area|parallel)";
 
     static final String OHM = "physics: Ohm’s and Kirchhoff’s laws";
+    static final String KIRCHHOFF = "physics: Kirchhoff’s current law";
     static final String ENERGY = "physics: conservation of charge and energy";
     static final String JOULE = "physics: Joule’s law, and IEC 60364-5-52: derating factors are at most 1";
     static final String SAFE = "the safe direction";

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -391,6 +393,21 @@ class FiguresTest {
     }
 
     /** Margins are shares: what may flow over what does. */
+    /** Ohm's law by hand: 55 A and 20 A that charge under way pass the cables of the inverter together, each with its joints. */
+    @Test
+    void chargersThatShareTheCablesLoseMore() {
+        String alternator = "kind: alternator,";
+        String with = "kind: alternator, cable: 16 mm2, length: 4 m, ";
+        String beside = "charging:\n  - { kind: solar, through: [B1, B2], current: 20 A }\n";
+        ChangedDemo own = ChangedDemo.of(VENTED, alternator, with + "through: [bank],", "charging:\n", beside);
+        ChangedDemo both = ChangedDemo.of(VENTED, alternator, with + "through: [F1, B1, B2],", "charging:\n", beside);
+        String key = "charging.engine-alternator.drop";
+        double way = both.value("supply.resistance");
+        assertThat(both.value("charging.engine-alternator.own-drop")).isEqualTo(own.value(key));
+        assertThat(both.value(key)).isCloseTo(own.value(key) + (55 + 20) * way, within(1e-9));
+        assertThat(both.value(key + "-share")).isCloseTo(both.value(key) / 24, within(1e-9));
+    }
+
     @Test
     void marginsOfCableAndFuse() {
         ChangedDemo job = ChangedDemo.of(VENTED);
@@ -576,6 +593,42 @@ class FiguresTest {
             assertThat(shared.value("day.dark-days")).isLessThan(atBank.value("day.dark-days"));
         }
 
+        /**
+         * Ohm's and Kirchhoff's laws by hand: where the alarm begins, the rest voltage less what the branch and the idle
+         * inverter lose in bank, cables and joints is the alarm's; at the reserve with the most that it may draw, too.
+         */
+        @ParameterizedTest
+        @CsvSource({"'F1, B1, B2', 1", "'B1', 0", "bank, -1"})
+        void itsLargestCurrentPullsTheInverterDown(String through, int shares) {
+            ChangedDemo job = ChangedDemo.of(
+                    GLASS_MAT,
+                    "fuses:\n",
+                    "fuses:\n  - { id: F2, role: branch, feeds: Windlass, conductor: 16 mm2, load: 60 A, average: 20 A, rating: 80 A, through: ["
+                            + through + "] }\n",
+                    "alarm: 11.5 V",
+                    "alarm: 11.8 V",
+                    "  reserve:",
+                    "  standing-draw: 2 A\n  reserve:");
+            SupplyFigures supply = job.figures().supply();
+            double bank = job.value("bank.resistance");
+            double way = job.value("supply.resistance");
+            double first = supply.runs().get(0).rating().atWorking().ohms()
+                    + supply.runs().get(0).joints() * 1e-4;
+            double shared = shares > 0 ? way : shares == 0 ? first : 0;
+            double alarm = job.value("inverter.alarm");
+            double inverter = job.value("absence.most-load") / alarm;
+            double below = job.value("branch.F2.alarm-below");
+            double rest =
+                    job.figures().bank().asItIs().rest().at(new Ratio(below)).volts();
+            assertThat(below).isBetween(0.31, 0.99);
+            assertThat(rest - (60 + 2 + inverter) * bank - 60 * shared - inverter * way)
+                    .isCloseTo(alarm, within(1e-9));
+            double most = job.value("branch.F2.most-quiet");
+            double atReserve = job.value("bank.rest-at-50");
+            double left = atReserve - (2 + inverter) * bank - inverter * way - alarm;
+            assertThat(most).isCloseTo(Math.max(0, left / (bank + shared)), within(1e-9));
+        }
+
         /** What is behind a branch passes what that one passes. */
         @Test
         void passesWhatItIsBehind() {
@@ -592,27 +645,47 @@ class FiguresTest {
                             within(1e-12));
         }
 
-        /** What always draws counts for what may run together, too: Kirchhoff's current law. */
+        /**
+         * Ohm's law by hand: of the most that a full bank gives the inverter at its cut-out, U (E - U) / R, a pair leaves so much;
+         * what always draws and is a little more forbids it, a little less does not.
+         */
         @Test
         void countsForWhatMayRunTogether() {
-            List<String> changes = new ArrayList<>(List.of(
-                    "alarm: 11.5 V",
-                    "alarm: 11.95 V",
-                    "cut-out: 10.5 V",
-                    "cut-out: 11.9 V",
-                    "resistance: 11 mΩ",
-                    "resistance: 12 mΩ"));
-            assertThat(heatGunAndLaptop(changes).allowed()).isTrue();
-            changes.addAll(List.of("  reserve:", "  standing-draw: 3 A\n  reserve:"));
-            assertThat(heatGunAndLaptop(changes).allowed()).isFalse();
+            String[] weak = {"alarm: 11.5 V", "alarm: 11.95 V", "cut-out: 10.5 V", "cut-out: 11.9 V"};
+            Figures figures = ChangedDemo.of(GLASS_MAT, weak).figures();
+            TogetherFigures pair = figures.pairs().stream()
+                    .filter(TogetherFigures::allowed)
+                    .max(Comparator.comparing(it -> it.power().value()))
+                    .orElseThrow();
+            double rest = figures.bank().restFull().value().volts();
+            double most = 11.9
+                    * (rest - 11.9)
+                    / (figures.bank().resistance().value().ohms()
+                            + figures.supply().resistance().value().ohms());
+            double left = (most
+                            - figures.inverter()
+                                    .losses()
+                                    .inputFor(pair.power().value())
+                                    .watts())
+                    / rest;
+            assertThat(left).isPositive();
+            for (double share : new double[] {0.98, 1.02}) {
+                List<String> changes = new ArrayList<>(List.of(weak));
+                changes.add("  reserve:");
+                changes.add(String.format(Locale.ROOT, "  standing-draw: %.4f A\n  reserve:", share * left));
+                TogetherFigures same =
+                        ChangedDemo.of(GLASS_MAT, changes.toArray(String[]::new)).figures().pairs().stream()
+                                .filter(it -> names(it).equals(names(pair)))
+                                .findFirst()
+                                .orElseThrow();
+                assertThat(same.power().value()).isEqualTo(pair.power().value());
+                assertThat(same.allowed()).isEqualTo(share < 1);
+            }
         }
 
-        private static TogetherFigures heatGunAndLaptop(List<String> changes) {
-            return ChangedDemo.of(GLASS_MAT, changes.toArray(String[]::new)).figures().pairs().stream()
-                    .filter(it -> it.first().appliance().name().equals("Heat gun")
-                            && it.second().appliance().name().equals("Laptop"))
-                    .findFirst()
-                    .orElseThrow();
+        private static List<String> names(TogetherFigures pair) {
+            return List.of(
+                    pair.first().appliance().name(), pair.second().appliance().name());
         }
 
         /** What the idle inverter takes in a day is its own, not the lights'. */

@@ -10,6 +10,7 @@ import static org.quaybook.figures.Families.ENERGY;
 import static org.quaybook.figures.Families.FILLING;
 import static org.quaybook.figures.Families.HOLDING;
 import static org.quaybook.figures.Families.JOULE;
+import static org.quaybook.figures.Families.KIRCHHOFF;
 import static org.quaybook.figures.Families.LASTING;
 import static org.quaybook.figures.Families.LASTING_AS_IT_IS;
 import static org.quaybook.figures.Families.LEAST;
@@ -80,6 +81,10 @@ class LawsTest {
     /** Blocks that resist more share more evenly, which lets a little more charge in. */
     private static final double EVENER = 1e-3;
 
+    private static JobTree branch(JobTree job, String keys) {
+        return job.withMore("fuses", "{ id: F9, role: branch, feeds: Fuse board, conductor: 16 mm2, " + keys + " }");
+    }
+
     private static Law law(String change, UnaryOperator<JobTree> how, Then... then) {
         return new Law(change, how, List.of(then));
     }
@@ -132,6 +137,7 @@ class LawsTest {
                         less(AWAY, OHM),
                         less(DAYS, OHM),
                         less(CHARGE_OF_DAY, OHM),
+                        less("branch\\..*\\.most-(quiet|holding)", OHM),
                         less("bank\\.short-circuit|fuse\\..*\\.must-interrupt", OHM)),
                 law(
                         "something that always draws",
@@ -145,6 +151,38 @@ class LawsTest {
                         less(CHARGE_OF_DAY, ENERGY),
                         more(HOLDING, OHM),
                         more("day\\.use|absence\\.load", ENERGY)),
+                law(
+                        "a branch that shares the feed of the inverter",
+                        job -> branch(job, "load: 20 A, average: 3 A, through: [F1, B1, B2]"),
+                        less(LASTING, ENERGY),
+                        less(AWAY, ENERGY),
+                        less(OFF, ENERGY),
+                        less(DAYS, ENERGY),
+                        less(CHARGE_OF_DAY, ENERGY),
+                        more(HOLDING, OHM),
+                        less(VOLTS, OHM),
+                        more("fuse\\.F1\\.(load|least)", KIRCHHOFF),
+                        less("cable\\.B[12]\\.margin", KIRCHHOFF),
+                        more(DROPS, OHM)),
+                law(
+                        "a branch at the bank",
+                        job -> branch(job, "load: 20 A, average: 3 A, through: [bank]"),
+                        less(LASTING, ENERGY),
+                        less(AWAY, ENERGY),
+                        less(OFF, ENERGY),
+                        less(DAYS, ENERGY),
+                        less(CHARGE_OF_DAY, ENERGY),
+                        more(HOLDING, OHM),
+                        less(VOLTS, OHM),
+                        same("fuse\\.F1\\.(load|least)|cable\\.B[12]\\.margin", KIRCHHOFF)),
+                law(
+                        "branches that draw more",
+                        job -> job.times("fuses.*.load", 1.4).times("fuses.*.average", 1.4),
+                        less(LASTING, ENERGY),
+                        less(AWAY, ENERGY),
+                        less(DAYS, ENERGY),
+                        more(HOLDING, OHM),
+                        more("branch\\..*\\.(alarm-below|cut-out-below)", OHM)),
                 law(
                         "one more appliance left on",
                         job -> job.with("appliances.0.left-on", "yes"),
@@ -268,6 +306,17 @@ class LawsTest {
                         more("cable\\..*\\.temperature", JOULE),
                         less("fuse\\..*\\.(most|margin)", "ISO 13297:2020 13.1.5"),
                         less("fuse\\..*\\.must-interrupt", OHM)),
+                law(
+                        "one conductor where there were two",
+                        job -> job.rewritten("cables.*.fitted", text -> text.replaceFirst("^2 x ", "")),
+                        less(LASTING, OHM),
+                        more(HOLDING, OHM),
+                        less(VOLTS, OHM),
+                        less(AWAY, OHM),
+                        less(DAYS, OHM),
+                        more(DROPS, OHM),
+                        less(ALLOWED, JOULE),
+                        less("fuse\\..*\\.(most|margin)", "ISO 13297:2020 13.1.5")),
                 law(
                         "more joints",
                         job -> job.with("cables.*.joints", "9"),

@@ -40,6 +40,28 @@ class ConductorsTest {
         assertThat(Conductors.temperatureFactor(new Temperature(20))).isEqualTo(1);
     }
 
+    /**
+     * Physics: resistance goes with one over the area, whatever the series calls the size. IEC 60228 allows the strands of class
+     * 5 more than their area says, so that of equal area its metric conductor resists up to a tenth more.
+     */
+    @Test
+    void equalAreasResistAlike() {
+        for (ConductorSize awg : conductors.sizes(ConductorSize.Series.AWG)) {
+            double area = awg.area().squareMillimetres();
+            double perArea = ohmsPerKilometre(awg, false) * area;
+            for (ConductorSize metric : conductors.sizes(ConductorSize.Series.METRIC)) {
+                double larger = metric.area().squareMillimetres() / area;
+                double ratio = ohmsPerKilometre(metric, false) * metric.area().squareMillimetres() / perArea;
+                assertThat(ratio).as(metric + " and " + awg).isBetween(0.95, 1.15);
+                if (larger > 1.2) {
+                    assertThat(ohmsPerKilometre(metric, false)).isLessThan(ohmsPerKilometre(awg, false));
+                } else if (larger < 0.95) {
+                    assertThat(ohmsPerKilometre(metric, false)).isGreaterThan(ohmsPerKilometre(awg, false));
+                }
+            }
+        }
+    }
+
     /** NEC chapter 9 table 8, 2/0 AWG uncoated: 0.0967 Ω per 1000 ft at 75 °C. Grade A: read. */
     @Test
     void awgResistanceAtTheTablesOwnTemperature() {
