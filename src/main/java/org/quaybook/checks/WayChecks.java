@@ -42,7 +42,9 @@ final class WayChecks {
     }
 
     static void run(Job job, Figures figures, Tables tables, Findings findings) {
-        new WayChecks(job, figures, tables, findings).unplaced();
+        WayChecks checks = new WayChecks(job, figures, tables, findings);
+        checks.unplaced();
+        checks.onePole();
         uncounted(figures.absence().draw().uncounted(), findings);
     }
 
@@ -85,6 +87,37 @@ final class WayChecks {
             places.add(charging.place());
         }
         findings.add(Severity.DECIDE, Check.WAY_UNKNOWN, places.get(0), names, tooSmall);
+    }
+
+    /** What comes through one pole goes back through the other, unless its return is run apart: easily forgotten. */
+    private void onePole() {
+        List<Object> names = new ArrayList<>();
+        List<Place> places = new ArrayList<>();
+        for (Fuse branch : figures.way().branches()) {
+            if (namesOnePole(branch.through())) {
+                names.add(named(branch));
+                places.add(branch.place());
+            }
+        }
+        for (Charging charging : job.charging()) {
+            if (namesOnePole(charging.through())) {
+                names.add(charging.name() == null ? charging.kind() : charging.name());
+                places.add(charging.place());
+            }
+        }
+        if (!names.isEmpty()) {
+            findings.add(Severity.NOTE, Check.WAY_ONE_POLE, places.get(0), names);
+        }
+    }
+
+    private boolean namesOnePole(List<String> way) {
+        List<RunFigures> runs = figures.supply().runs();
+        List<Boolean> poles = runs.stream()
+                .filter(run -> way.contains(run.cable().id()))
+                .map(RunFigures::positive)
+                .distinct()
+                .toList();
+        return poles.size() == 1 && runs.stream().anyMatch(run -> run.positive() != poles.get(0));
     }
 
     /** It would open, or no longer protect a cable that a charger feeds behind it. */

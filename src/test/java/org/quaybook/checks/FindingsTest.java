@@ -340,6 +340,16 @@ class FindingsTest {
                         smallBranch("load: 30 A"),
                         smallBranch("load: 30 A, through: [bank]")),
                 new Case(
+                        Check.WAY_ONE_POLE,
+                        NOTE,
+                        smallBranch("load: 30 A, through: [F1, B1]"),
+                        smallBranch("load: 30 A, through: [F1, B1, B2]")),
+                new Case(
+                        Check.WAY_ONE_POLE,
+                        NOTE,
+                        ChangedDemo.of(VENTED, "kind: alternator,", "kind: alternator, through: [B2],"),
+                        ChangedDemo.of(VENTED, "kind: alternator,", "kind: alternator, through: [F1],")),
+                new Case(
                         Check.FUSE_UNDER_LOAD,
                         DECIDE,
                         smallBranch("load: 30 A, through: [F1]"),
