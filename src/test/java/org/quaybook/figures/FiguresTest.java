@@ -112,7 +112,7 @@ class FiguresTest {
                         "bank:\n",
                         "bank:\n  charge-voltage: 29.6 V\n",
                         "name: Shore charger,",
-                        "name: Shore charger, cable: 16 mm2, length: 2 m,"),
+                        "name: Shore charger, through: [B1, B2], cable: 16 mm2, length: 2 m,"),
                 ChangedDemo.of(
                         GLASS_MAT,
                         "    resistance: 11",
