@@ -2,8 +2,10 @@ package org.quaybook.figures;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.calc.DcRun;
 import org.quaybook.calc.Sharing;
@@ -11,7 +13,6 @@ import org.quaybook.calc.TakeOffPoint;
 import org.quaybook.job.Bank;
 import org.quaybook.job.Given;
 import org.quaybook.job.Link;
-import org.quaybook.job.TakeOff;
 import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.Temperature;
@@ -35,9 +36,11 @@ public record FaultFigures(Figure<Resistance> resistance, Figure<Voltage> highes
         Resistance blocks = new Resistance(
                 it.restFull().value().volts() / it.shortCircuit().value().amperes() * parallel);
         Resistance string = blocks.plus(copper(bank.seriesLinks(), tables).times(series - 1));
-        Resistance atTakeOff = Sharing.of(
-                        Collections.nCopies(parallel, string), copper(bank.links(), tables), takeOff(bank))
-                .resistance();
+        Resistance atTakeOff = takeOffs(bank)
+                .map(takeOff -> Sharing.of(Collections.nCopies(parallel, string), copper(bank.links(), tables), takeOff)
+                        .resistance())
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
         List<Input> inputs = new ArrayList<>(List.of(
                 Input.of("E", it.restFull()), Input.of("I_k", it.shortCircuit()), Input.of("m", bank.parallel())));
         add(inputs, bank.links());
@@ -123,12 +126,15 @@ public record FaultFigures(Figure<Resistance> resistance, Figure<Voltage> highes
         }
     }
 
-    /** One that nobody has seen is at the same end, where a short meets the least resistance. */
-    private static TakeOffPoint takeOff(Bank bank) {
-        return switch (Given.maybe(bank.takeOff()).orElse(TakeOff.SAME_END)) {
-            case OPPOSITE_ENDS -> TakeOffPoint.OPPOSITE_ENDS;
-            case SAME_END -> TakeOffPoint.SAME_END;
-            case BUSBAR -> TakeOffPoint.BUSBAR;
-        };
+    /** Of one that nobody has seen, every one that it can be: which of them a short meets least in hangs on the copper. */
+    private static Stream<TakeOffPoint> takeOffs(Bank bank) {
+        return Given.maybe(bank.takeOff())
+                .map(takeOff -> Stream.of(
+                        switch (takeOff) {
+                            case OPPOSITE_ENDS -> TakeOffPoint.OPPOSITE_ENDS;
+                            case SAME_END -> TakeOffPoint.SAME_END;
+                            case BUSBAR -> TakeOffPoint.BUSBAR;
+                        }))
+                .orElseGet(() -> Stream.of(TakeOffPoint.values()));
     }
 }
