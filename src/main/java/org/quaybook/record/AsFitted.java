@@ -192,6 +192,7 @@ final class AsFitted {
                 .put("current", known(charging.current()))
                 .put("peak", known(charging.peak()))
                 .put("rated", known(charging.rated()))
+                .put("currentLimited", known(charging.currentLimited()))
                 .put("fedBy", known(charging.fedBy()))
                 .put("coldStop", known(charging.coldStop()))
                 .put("temperatureSensor", known(charging.temperatureSensor()))

@@ -2,6 +2,7 @@ package org.quaybook.record;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.quaybook.figures.SteadyDraw;
 import org.quaybook.job.Fuse;
 import org.quaybook.job.Given;
@@ -44,6 +45,11 @@ public final class DirectDraw {
     /** The names of what draws on average. */
     public List<String> drawing() {
         return names(draw.counted().stream().filter(DirectDraw::draws).toList());
+    }
+
+    /** The names of what draws on average, and of what may. */
+    public List<String> running() {
+        return Stream.concat(drawing().stream(), uncounted().stream()).toList();
     }
 
     /** The names of what is counted as if it never drew, because it does for moments only. */

@@ -192,6 +192,7 @@ public record Published(Map<String, Object> facts) {
                     "current",
                     "peak",
                     "rated",
+                    "currentLimited",
                     "fedBy",
                     "coldStop",
                     "temperatureSensor"),

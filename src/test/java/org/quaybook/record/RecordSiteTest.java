@@ -333,6 +333,17 @@ class RecordSiteTest {
         assertThat(Demos.of("hut-seventeen").page().text()).doesNotContain("On the battery all the same");
     }
 
+    /** A fuse is looked for by what goes dead without it, and what an alternator may give by what keeps it to that. */
+    @Test
+    void everyFuseTellsWhatItIsThereFor() {
+        HtmlPage page = Demos.of("long-way-round").page();
+
+        assertThat(page.texts("//section[@id='electrician']//dl/div"))
+                .anyMatch(text -> text.matches("Feeds\\s*Living fuse board"))
+                .anyMatch(text -> text.matches("In the cable of\\s*Engine charger"))
+                .anyMatch(text -> text.matches("Kept to that current\\s*yes.*"));
+    }
+
     /** The next electrician and the harbour read of the transformer; where the neutral is tied they read, too. */
     @Test
     void aTransformerBehindTheInletIsTold(@TempDir Path folder) throws IOException {

@@ -22,7 +22,7 @@ final class AwayChapter {
         return new Rows()
                 .put("before", before())
                 .put("lasting", lasting())
-                .put("counts", new DirectDraw(brief.figures().absence().draw(), brief.words()).counts())
+                .put("counts", direct().counts())
                 .put("notes", notes())
                 .put("back", back())
                 .map();
@@ -37,7 +37,8 @@ final class AwayChapter {
                 .sayIf(has.heats(), "heat")
                 .say("charging-things", brief.names().aboard())
                 .sayIf(leftOn.isEmpty(), "inverter")
-                .sayIf(!leftOn.isEmpty(), "left-on", leftOn);
+                .sayIf(!leftOn.isEmpty(), "left-on", leftOn)
+                .sayIf(!direct().running().isEmpty(), "direct", direct().running());
         brief.names()
                 .named(brief.names().batterySwitches())
                 .forEach(one -> steps.say(leftOn.isEmpty() ? "isolators" : "isolators-then", one));
@@ -45,6 +46,10 @@ final class AwayChapter {
         return steps.sayIf(has.chargedBy(ChargeKind.SOLAR), stops ? "solar" : "solar-frost")
                 .sayIf(has.leadAcid(), "gas")
                 .list();
+    }
+
+    private DirectDraw direct() {
+        return new DirectDraw(brief.figures().absence().draw(), brief.words());
     }
 
     /** How long it lasts, one row a case: what stays on, now, to plan on. */
@@ -77,7 +82,7 @@ final class AwayChapter {
 
     private List<String> notes() {
         List<String> notes = new ArrayList<>(ofTheInverter());
-        DirectDraw direct = new DirectDraw(brief.figures().absence().draw(), brief.words());
+        DirectDraw direct = direct();
         notes.addAll(direct.lines());
         notes.addAll(brief.lines("away.long")
                 .sayIf(!direct.drawing().isEmpty(), "as-there", brief.names().aboard())

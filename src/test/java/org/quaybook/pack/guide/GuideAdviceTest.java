@@ -94,10 +94,13 @@ class GuideAdviceTest {
                 .contains("With what runs on the battery directly, it reaches the reserve")
                 .doesNotContain("all by itself");
         assertThat(new AwayChapter(beside).facts()).containsEntry("counts", true);
+        assertThat(list(new AwayChapter(beside).facts(), "before"))
+                .contains("Of what runs on the battery directly (Living fuse board), leave on only what must run.");
         Briefing alone = brief(DemoJob.of("persimmon-tug"));
         assertThat(String.join(" ", list(new RunChapter(alone).facts(), "idle")))
                 .contains("all by itself");
         assertThat(new AwayChapter(alone).facts()).containsEntry("counts", false);
+        assertThat(list(new AwayChapter(alone).facts(), "before")).noneMatch(step -> step.contains("battery directly"));
     }
 
     /** A measurement that nobody has written down is not said to be done. */
