@@ -6,6 +6,9 @@ import java.util.stream.Stream;
 import org.quaybook.figures.BankFigures;
 import org.quaybook.figures.BankFigures.RestRow;
 import org.quaybook.figures.Input;
+import org.quaybook.job.ChargeKind;
+import org.quaybook.record.DirectDraw;
+import org.quaybook.record.EnergySource;
 import org.quaybook.record.Rows;
 import org.quaybook.reference.Citation;
 
@@ -33,11 +36,20 @@ final class VoltsChapter {
     }
 
     private List<String> read() {
+        List<String> direct = new DirectDraw(brief.figures().absence().draw(), brief.words()).running();
         return brief.lines("volts.read")
-                .say("off")
+                .sayIf(direct.isEmpty(), "off")
+                .sayIf(!direct.isEmpty(), "off-direct", direct)
+                .sayIf(goesOn(ChargeKind.SOLAR, EnergySource.SOLAR), "solar")
+                .sayIf(goesOn(ChargeKind.WIND, EnergySource.WIND), "wind")
                 .say(brief.has().leadAcid() ? "wait.lead" : "wait.lithium")
                 .say("table")
                 .list();
+    }
+
+    /** A bank that is being charged reads too full. */
+    private boolean goesOn(ChargeKind kind, EnergySource source) {
+        return brief.has().chargedBy(kind) && source.isolators(brief.job()).isEmpty();
     }
 
     private List<String> honest() {

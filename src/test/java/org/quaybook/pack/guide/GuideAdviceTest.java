@@ -86,6 +86,18 @@ class GuideAdviceTest {
         assertThat(String.join(" ", must)).doesNotContain("nothing else running");
     }
 
+    /** A bank that is charged or drawn of while it is read shows another voltage than at rest. */
+    @Test
+    void theBatteryIsReadWithNothingGoingOn() {
+        assertThat(list(new VoltsChapter(brief(DemoJob.of("long-way-round"))).facts(), "read"))
+                .contains(
+                        "Switch off all appliances, all charging and what runs on the battery directly: Living fuse board.",
+                        "Panels charge in any light, and no switch for them is on record. Read before sunrise.");
+        assertThat(String.join(" ", list(new VoltsChapter(brief(DemoJob.of("hut-seventeen"))).facts(), "read")))
+                .contains("Switch off all appliances and all charging.")
+                .doesNotContain("sunrise", "wind", "directly");
+    }
+
     /** The time to the reserve is the idle inverter's alone only where nothing runs on the battery beside it. */
     @Test
     void theIdleInverterIsNotAloneWhereSomethingRunsOnTheBattery() {
