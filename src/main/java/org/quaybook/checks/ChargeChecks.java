@@ -78,7 +78,7 @@ final class ChargeChecks {
     }
 
     /** Its name in the job, else what kind it is. */
-    private static Object name(Charging charging) {
+    static Object name(Charging charging) {
         return charging.name() == null ? charging.kind() : charging.name();
     }
 

@@ -226,24 +226,19 @@ final class LoadChecks {
     /** Nothing on the inverter changes, and yet it alarms or goes dark. */
     private void largestDraw(LargestDraw it) {
         Ratio reserve = figures.bank().reserve().value();
-        boolean cutsOut = isAbove(it.cutOutBelow(), reserve);
-        if (cutsOut || isAbove(it.alarmBelow(), reserve)) {
+        boolean cutsOut = it.cutsOutAbove(reserve);
+        if (cutsOut || it.alarmsAbove(reserve)) {
             Optional<Figure<Ratio>> below = cutsOut ? it.cutOutBelow() : it.alarmBelow();
             findings.add(
                     cutsOut ? Severity.DECIDE : Severity.NOTE,
                     cutsOut ? Check.BRANCH_CUTS_OUT : Check.BRANCH_ALARMS,
                     it.fuse().place(),
-                    it.name(),
+                    it.fuse().feedsOrId(),
                     Stated.asGiven(it.current().known().orElseThrow()),
                     below.<Object>map(Figure::stated).orElse(Stated.asGiven(Ratio.WHOLE)),
                     figures.bank().reserve().stated(),
                     (cutsOut ? it.mostHolding() : it.mostQuiet()).stated());
         }
-    }
-
-    /** What holds at no state of charge is above any. */
-    private static boolean isAbove(Optional<Figure<Ratio>> below, Ratio reserve) {
-        return below.map(it -> it.value().compareTo(reserve) > 0).orElse(true);
     }
 
     /** The most resistance between bank and inverter with which the voltage holds down to the reserve. */

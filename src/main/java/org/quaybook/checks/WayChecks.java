@@ -83,7 +83,7 @@ final class WayChecks {
             places.add(branch.place());
         }
         for (Charging charging : unplaced.charging()) {
-            names.add(charging.name() == null ? charging.kind() : charging.name());
+            names.add(ChargeChecks.name(charging));
             places.add(charging.place());
         }
         findings.add(Severity.DECIDE, Check.WAY_UNKNOWN, places.get(0), names, tooSmall);
@@ -101,7 +101,7 @@ final class WayChecks {
         }
         for (Charging charging : job.charging()) {
             if (namesOnePole(charging.through())) {
-                names.add(charging.name() == null ? charging.kind() : charging.name());
+                names.add(ChargeChecks.name(charging));
                 places.add(charging.place());
             }
         }

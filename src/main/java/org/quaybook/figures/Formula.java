@@ -109,7 +109,8 @@ public enum Formula {
     SHARE_PER_USE("(100 % − s_end) · t_use / t", "definition", Standing.SEEN),
     SUM("Σ P", "sum", Standing.SEEN),
     MOST_LOAD("P₁ = U · (E − U) / R, U ≥ E / 2", "ohm-kirchhoff", Standing.SEEN),
-    MOST_BESIDE("I_b = (E − U − R · P₁ / U) / R", "ohm-kirchhoff", Standing.SEEN),
+    MOST_BESIDE(
+            "I_b = (E − U − (R_i + R) · P₁ / U − Σ I_on · (R_i + R_s)) / (R_i + R_s)", "ohm-kirchhoff", Standing.SEEN),
     MOST_OUTPUT("three-terms", Standing.COMPUTED),
     LEFT_FOR_ANOTHER("sum", Standing.SEEN),
     OFF_TIME("off-time", Standing.FROM_MEMORY),

@@ -35,9 +35,18 @@ public record LargestDraw(
         Figure<Current> mostQuiet,
         Figure<Current> mostHolding) {
 
-    /** What the branch feeds, or its fuse. */
-    public String name() {
-        return fuse.feeds() == null ? fuse.id() : fuse.feeds();
+    /** Whether the alarm sounds above a state of charge; what holds at none does. */
+    public boolean alarmsAbove(Ratio reserve) {
+        return isAbove(alarmBelow, reserve);
+    }
+
+    /** Whether the inverter cuts out above a state of charge. */
+    public boolean cutsOutAbove(Ratio reserve) {
+        return isAbove(cutOutBelow, reserve);
+    }
+
+    private static boolean isAbove(Optional<Figure<Ratio>> below, Ratio reserve) {
+        return below.map(it -> it.value().compareTo(reserve) > 0).orElse(true);
     }
 
     /** Each branch that draws more at times than it does on average. */
@@ -138,9 +147,12 @@ public record LargestDraw(
         private List<Input> inputs(Figure<Voltage> limit) {
             List<Input> inputs = new ArrayList<>(List.of(
                     Input.of("P₁", load),
-                    Input.of("R", system.bank().resistance()),
+                    Input.of("R_i", system.bank().resistance()),
                     Input.of("R", system.supply().resistance()),
                     Input.of("limit", limit)));
+            if (shared().ohms() > 0) {
+                inputs.add(Input.usual("R_s", shared(), Reason.SHARED_RUN));
+            }
             system.draw().standing().ifPresent(it -> inputs.add(Input.of("I_on", it)));
             others().forEach(it -> SteadyDraw.average(it).ifPresent(average -> inputs.add(Input.of("I_on", average))));
             return inputs;

@@ -79,6 +79,11 @@ public record Fuse(
         return way.stream().filter(id -> !id.equals(AT_BANK)).toList();
     }
 
+    /** What it feeds, else its id. */
+    public String feedsOrId() {
+        return feeds == null ? id : feeds;
+    }
+
     /** Whether it is there for something besides the inverter: a load, or the cable of a charger that names it. */
     public boolean isBranch() {
         return Given.maybe(role).filter(FuseRole.BRANCH::equals).isPresent();

@@ -53,8 +53,7 @@ final class AllOff {
         }
         for (Charging charging : job.charging()) {
             ownSource(charging.kind())
-                    .ifPresent(kind -> sources.add(source(
-                            kind, charging.name() == null ? words.term(charging.kind()) : charging.name(), null)));
+                    .ifPresent(kind -> sources.add(source(kind, ChargerName.of(charging, words), null)));
         }
         return sources;
     }

@@ -187,7 +187,7 @@ final class AsFitted {
 
     private Map<String, Object> charging(Charging charging) {
         return new Rows()
-                .put("name", charging.name() == null ? words.term(charging.kind()) : charging.name())
+                .put("name", ChargerName.of(charging, words))
                 .put("through", Fuse.parts(charging.through()))
                 .put("current", known(charging.current()))
                 .put("peak", known(charging.peak()))

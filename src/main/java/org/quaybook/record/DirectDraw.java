@@ -69,8 +69,6 @@ public final class DirectDraw {
     }
 
     private static List<String> names(List<Fuse> branches) {
-        return branches.stream()
-                .map(fuse -> fuse.feeds() == null ? fuse.id() : fuse.feeds())
-                .toList();
+        return branches.stream().map(Fuse::feedsOrId).toList();
     }
 }

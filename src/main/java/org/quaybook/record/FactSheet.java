@@ -293,7 +293,7 @@ public final class FactSheet {
     private Map<String, Object> fuse(FuseFigures fuse) {
         List<String> chargers = Stream.ofNullable(fuse.fuse())
                 .flatMap(fitted -> it.figures().way().chargers(fitted).stream())
-                .map(this::nameOf)
+                .map(charging -> ChargerName.of(charging, words))
                 .toList();
         return new Rows()
                 .put("id", fuse.id())
@@ -394,15 +394,11 @@ public final class FactSheet {
 
     private Map<String, Object> charging(Charging charging) {
         return new Rows()
-                .put("name", nameOf(charging))
+                .put("name", ChargerName.of(charging, words))
                 .put("kind", words.term(charging.kind()))
                 .put("current", given(charging.current()))
                 .put("peak", given(charging.peak()))
                 .map();
-    }
-
-    private String nameOf(Charging charging) {
-        return charging.name() == null ? words.term(charging.kind()) : charging.name();
     }
 
     private Map<String, Object> absence() {

@@ -73,27 +73,27 @@ final class CutOutChapter {
     }
 
     private static boolean alarmsAbove(ApplianceFigures appliance, Ratio reserve) {
-        return isAbove(appliance.alarmBelow(), reserve);
-    }
-
-    private static boolean isAbove(Optional<Figure<Ratio>> below, Ratio reserve) {
-        return below.map(it -> it.value().compareTo(reserve) > 0).orElse(true);
+        return appliance
+                .alarmBelow()
+                .map(below -> below.value().compareTo(reserve) > 0)
+                .orElse(true);
     }
 
     /** What a branch does to the inverter above the reserve; whether it does anything. */
     private boolean tell(LargestDraw draw, Ratio reserve, Lines lines) {
-        boolean alarms = isAbove(draw.alarmBelow(), reserve);
+        boolean alarms = draw.alarmsAbove(reserve);
+        String name = draw.fuse().feedsOrId();
         if (alarms) {
             draw.alarmBelow()
                     .ifPresentOrElse(
-                            below -> lines.say("branch", draw.name(), brief.say(below)),
-                            () -> lines.say("branch-always", draw.name()));
+                            below -> lines.say("branch", name, brief.say(below)),
+                            () -> lines.say("branch-always", name));
         }
-        if (isAbove(draw.cutOutBelow(), reserve)) {
+        if (draw.cutsOutAbove(reserve)) {
             draw.cutOutBelow()
                     .ifPresentOrElse(
-                            below -> lines.say("branch-off", draw.name(), brief.say(below)),
-                            () -> lines.say("branch-off-always", draw.name()));
+                            below -> lines.say("branch-off", name, brief.say(below)),
+                            () -> lines.say("branch-off-always", name));
         }
         return alarms;
     }

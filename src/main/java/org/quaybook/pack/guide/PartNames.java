@@ -10,6 +10,7 @@ import org.quaybook.job.Charging;
 import org.quaybook.job.Given;
 import org.quaybook.job.Isolator;
 import org.quaybook.job.Job;
+import org.quaybook.record.ChargerName;
 import org.quaybook.record.EnergySource;
 import org.quaybook.text.Words;
 
@@ -115,7 +116,7 @@ final class PartNames {
 
     /** The name that the job gives a charger, or what it is. */
     String nameOf(Charging charging) {
-        return charging.name() == null ? words.term(charging.kind()) : charging.name();
+        return ChargerName.of(charging, words);
     }
 
     /** Of those that run, the appliance that takes most; empty if none runs. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.quaybook.figures.FuseFigures;
 import org.quaybook.job.Fuse;
 import org.quaybook.job.FuseRole;
+import org.quaybook.record.ChargerName;
 
 /**
  * Labels at the DC fuses: one for each fuse in the feed of the inverter, a small tag for each branch, and where there
@@ -151,7 +152,7 @@ final class LabelsFuses {
 
     private List<String> chargers(Fuse fuse) {
         return facts.figures().way().chargers(fuse).stream()
-                .map(it -> it.name() == null ? facts.words().term(it.kind()) : it.name())
+                .map(it -> ChargerName.of(it, facts.words()))
                 .toList();
     }
 

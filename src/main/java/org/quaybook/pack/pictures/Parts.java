@@ -21,6 +21,7 @@ import org.quaybook.job.Pole;
 import org.quaybook.job.Rcd;
 import org.quaybook.job.Socket;
 import org.quaybook.job.Source;
+import org.quaybook.record.ChargerName;
 
 /** How the parts of a job hang together, as far as the job says it. */
 final class Parts {
@@ -289,6 +290,6 @@ final class Parts {
 
     /** The name that the job gives a charger, or what it is. */
     String nameOf(Charging charging) {
-        return charging.name() == null ? subject.words().term(charging.kind()) : charging.name();
+        return ChargerName.of(charging, subject.words());
     }
 }

@@ -52,7 +52,7 @@ final class FigureNames {
                         words.list(List.of(
                                 it.first().appliance().name(),
                                 it.second().appliance().name()))));
-        figures.largestDraws().forEach(it -> things.put(it.key(), it.name()));
+        figures.largestDraws().forEach(it -> things.put(it.key(), it.fuse().feedsOrId()));
         figures.charging().forEach(it -> {
             String name = it.charging().name();
             things.put(it.key(), name == null ? words.term(it.charging().kind()) : name);
