@@ -243,10 +243,8 @@ final class LoadChecks {
 
     /** The most resistance between bank and inverter with which the voltage holds down to the reserve. */
     private Resistance pathThatHolds(ApplianceFigures it, Voltage limit) {
-        Current current = it.load()
-                .value()
-                .plus(figures.absence().draw().power(figures.bank()))
-                .at(limit);
+        Current current =
+                it.load().value().plus(figures.absence().draw().watts()).at(limit);
         Voltage spare = figures.bank().restAtReserve().value().minus(limit);
         double ohms = spare.volts() / current.amperes()
                 - figures.bank()

@@ -103,7 +103,7 @@ public record AbsenceFigures(
                 Rounding.UP,
                 Formula.SUM,
                 leftOn.stream().map(figures -> Input.of("P", figures.average())).toList());
-        Power always = draw.power(bank);
+        Power always = draw.watts();
         Demand demand = demand(leftOn, inverter).plus(always);
         Demand inverterOnly =
                 Demand.steady(new Power(Math.max(inverter.idle().value().watts(), 1e-3)));
@@ -113,7 +113,9 @@ public record AbsenceFigures(
                 mean(demand),
                 Rounding.UP,
                 Formula.DAY_USE,
-                Stream.concat(Stream.of(Input.of("P", power), Input.of("P₀", inverter.idle())), draw.inputs().stream())
+                Stream.concat(
+                                Stream.of(Input.of("P", power), Input.of("P₀", inverter.idle())),
+                                draw.powerInputs().stream())
                         .toList());
         Discharge now = new Discharge(bank.asItIs(), supply.resistance().value());
         Discharge worn = new Discharge(bank.worn(), supply.resistance().value());
@@ -126,22 +128,22 @@ public record AbsenceFigures(
                 Input.of("R", supply.resistance()),
                 Input.of("U", inverter.cutOut()));
         List<Input> inverterInputs = List.of(
-                Input.of("P₀", inverter.idle()),
+                Input.of("P₁", inverter.idle()),
                 Input.of("s", bank.reserve()),
                 Input.of("C", bank.capacityNow()),
                 Input.of("R", bank.resistance()),
                 Input.of("R", supply.resistance()),
                 Input.of("U", inverter.cutOut()));
         List<Input> idleOnly = new ArrayList<>(inverterInputs);
-        idleOnly.addAll(draw.inputs());
+        idleOnly.addAll(draw.powerInputs());
         List<Input> idleWorn = new ArrayList<>(List.of(
-                Input.of("P₀", inverter.idle()),
+                Input.of("P₁", inverter.idle()),
                 Input.of("s", bank.reserve()),
                 Input.of("C", bank.capacityWorn()),
                 Input.of("R", bank.resistanceWorn()),
                 Input.of("R", supply.resistance()),
                 Input.of("U", inverter.cutOut())));
-        idleWorn.addAll(draw.inputs());
+        idleWorn.addAll(draw.powerInputs());
         List<Input> wornInputs = List.of(
                 Input.of("P₁", load),
                 Input.of("s", bank.reserve()),
@@ -159,11 +161,11 @@ public record AbsenceFigures(
                 ? idleToReserve
                 : book.enter(
                         "absence.inverter-to-reserve",
-                        now.run(inverterOnly.plus(draw.standingPower(bank)), Ratio.WHOLE, limits, Pauses.RECOVER)
+                        now.run(inverterOnly.plus(draw.standingWatts()), Ratio.WHOLE, limits, Pauses.RECOVER)
                                 .time(),
                         Rounding.DOWN,
                         Formula.RUN_TIME,
-                        Stream.concat(inverterInputs.stream(), draw.standing().map(it -> Input.of("I_on", it)).stream())
+                        Stream.concat(inverterInputs.stream(), draw.standingPowerInputs().stream())
                                 .toList());
         return new AbsenceFigures(
                 Setting.of(job),
@@ -242,7 +244,7 @@ public record AbsenceFigures(
                 Formula.OFF_TIME,
                 Stream.concat(
                                 Stream.of(
-                                        Input.of("(1 − s) · C", charge),
+                                        Input.of("C₁", charge),
                                         Input.of("C", bank.capacityNow()),
                                         Input.usual(
                                                 "d", perMonth, bank.battery().citation())),

@@ -35,13 +35,7 @@ final class ApplianceReckoning {
     ApplianceFigures figures() {
         Figure<Power> power = book.stated(key + ".power", appliance.power());
         Ratio duty = duty();
-        Figure<Power> average = book.enter(
-                key + ".average",
-                power.value().times(duty.fraction()),
-                Rounding.UP,
-                Formula.DUTY,
-                Input.of("P", power),
-                dutyInput(duty));
+        Figure<Power> average = average(power, duty);
         Figure<Power> start = startPower(power);
         Figure<Power> load = inverter.load(key + ".load", power, book);
         Figure<Power> startLoad = inverter.load(key + ".start-load", start, book);
@@ -83,6 +77,19 @@ final class ApplianceReckoning {
                 startLimit,
                 startsDownTo,
                 startsDownTo.flatMap(soc -> startCurrent(soc, startLoad)));
+    }
+
+    private Figure<Power> average(Figure<Power> power, Ratio duty) {
+        Given<Power> stated = appliance.average();
+        return stated != null && stated.value() != null
+                ? book.stated(key + ".average", stated)
+                : book.enter(
+                        key + ".average",
+                        power.value().times(duty.fraction()),
+                        Rounding.UP,
+                        Formula.MEAN,
+                        Input.of("P", power),
+                        dutyInput(duty));
     }
 
     private Ratio duty() {
@@ -131,7 +138,8 @@ final class ApplianceReckoning {
                         system.withStanding(List.of(
                                 Input.of("P₁", startLoad),
                                 Input.of("s", lowest),
-                                Input.of("R", system.bank().resistance()),
+                                system.rest(lowest.value()),
+                                Input.of("R", system.bank().resistanceAt(lowest.value())),
                                 Input.of("R", system.supply().resistance())))));
     }
 
@@ -161,6 +169,7 @@ final class ApplianceReckoning {
                         new Ratio((1 - run.endsAt().fraction()) * perUse.ratioTo(time.value())),
                         Rounding.UP,
                         Formula.SHARE_PER_USE,
+                        Input.usual("s_end", run.endsAt(), Reason.RUN_END),
                         Input.of("t", time),
                         perUse()));
     }

@@ -3,6 +3,8 @@ package org.quaybook.figures;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
+import java.util.stream.Stream;
+import org.quaybook.calc.RestVoltage;
 import org.quaybook.calc.Sharing;
 import org.quaybook.calc.SourceBank;
 import org.quaybook.job.Bank;
@@ -29,6 +31,7 @@ import org.quaybook.reference.Battery;
  * @param usableEnergy energy above the reserve as it is, at nominal voltage
  * @param blockResistance resistance of one block
  * @param resistance resistance between the take-off points as the bank is, links and their joints included
+ * @param resistanceLow the same of a nearly empty bank; empty where its chemistry makes no difference
  * @param worstShare part of the load that the hardest worked string takes
  * @param unevenness that part against a fair one, 100 % being fair
  * @param worstShareOppositeEnds that share if plus and minus were taken off at opposite ends; empty where that would
@@ -57,6 +60,7 @@ public record BankFigures(
         Figure<Ratio> reserve,
         Figure<Resistance> blockResistance,
         Figure<Resistance> resistance,
+        Optional<Figure<Resistance>> resistanceLow,
         Figure<Ratio> worstShare,
         Figure<Ratio> unevenness,
         Optional<Figure<Ratio>> worstShareOppositeEnds,
@@ -80,6 +84,28 @@ public record BankFigures(
 
     static BankFigures of(Bank bank, Tables tables, FigureBook book) {
         return new BankReckoning(bank, tables, book).figures();
+    }
+
+    /** The inner resistance at a state of charge. */
+    Figure<Resistance> resistanceAt(Ratio stateOfCharge) {
+        return stateOfCharge.compareTo(asItIs.lowBelow()) < 0 ? resistanceLow.orElse(resistance) : resistance;
+    }
+
+    /** What the rest voltage at a state of charge is worked out from. */
+    List<Input> restInputs(Figure<Ratio> stateOfCharge) {
+        return restInputs(stateOfCharge, asItIs.rest(), battery);
+    }
+
+    static List<Input> restInputs(Figure<Ratio> stateOfCharge, RestVoltage rest, Battery battery) {
+        return Stream.concat(
+                        Stream.of(Input.of("s", stateOfCharge)),
+                        restInputs(stateOfCharge.value(), rest, battery).stream())
+                .toList();
+    }
+
+    static List<Input> restInputs(Ratio stateOfCharge, RestVoltage rest, Battery battery) {
+        return List.of(
+                Input.of("E₁(s)", rest.cell().find(stateOfCharge)), Input.usual("n", rest.cells(), battery.citation()));
     }
 
     /** The value of a field that calculation cannot do without; {@link Needs} has made sure of it. */

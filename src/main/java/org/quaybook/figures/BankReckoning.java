@@ -29,7 +29,6 @@ import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.Voltage;
 import org.quaybook.reference.Battery;
 import org.quaybook.reference.Found;
-import org.quaybook.reference.RestVoltageCurve;
 import org.quaybook.reference.Temperatures;
 
 /** Works out the figures of a bank. */
@@ -78,7 +77,7 @@ final class BankReckoning {
                 now.value().times(1 - reserve.value().fraction()),
                 Rounding.DOWN,
                 Formula.USABLE,
-                Input.of("C", now),
+                Input.of("C₀", now),
                 Input.of("s", reserve));
         Figure<Energy> usableEnergy = book.enter(
                 "bank.usable-energy",
@@ -101,6 +100,8 @@ final class BankReckoning {
         Figure<Voltage> restFull = table.get(0).rest();
         Figure<Resistance> resistance =
                 book.enter("bank.resistance", sharing.resistance(), Rounding.UP, Formula.LADDER, ladder);
+        Optional<Figure<Resistance>> resistanceLow = resistanceLow(resistance);
+        Figure<Ratio> worstShare = book.enter("bank.worst-share", sharing.worst(), Rounding.UP, Formula.LADDER, ladder);
         Figure<Charge> capacityWorn = capacityWorn(capacity, now);
         IntFunction<Resistance> asItIs = strings -> ladder(string.value(), strings, link);
         IntFunction<Resistance> whenNew = strings -> ladder(stringNew, strings, link);
@@ -117,9 +118,15 @@ final class BankReckoning {
                 reserve,
                 block,
                 resistance,
-                book.enter("bank.worst-share", sharing.worst(), Rounding.UP, Formula.LADDER, ladder),
+                resistanceLow,
+                worstShare,
                 book.enter(
-                        "bank.unevenness", new Ratio(sharing.worstOverMean()), Rounding.UP, Formula.UNEVENNESS, ladder),
+                        "bank.unevenness",
+                        new Ratio(sharing.worstOverMean()),
+                        Rounding.UP,
+                        Formula.UNEVENNESS,
+                        Input.of("share", worstShare),
+                        Input.of("m", bank.parallel())),
                 withOppositeEnds(string, link),
                 restFull,
                 book.enter(
@@ -127,8 +134,7 @@ final class BankReckoning {
                         rest.at(reserve.value()),
                         Rounding.UP,
                         Formula.REST_VOLTAGE,
-                        Input.of("s", reserve),
-                        cells(rest)),
+                        BankFigures.restInputs(reserve, rest, battery)),
                 shortCircuit(restFull, leastBlockResistance(block, restFull)),
                 capacityWorn,
                 resistanceWorn,
@@ -146,7 +152,7 @@ final class BankReckoning {
                 block.times(series),
                 Rounding.NEAREST,
                 Formula.IN_SERIES,
-                Input.of("U", bank.block().voltage()),
+                Input.of("U₁", bank.block().voltage()),
                 Input.of("n", bank.series()));
     }
 
@@ -156,7 +162,7 @@ final class BankReckoning {
                 BankFigures.seen(bank.block().capacity()).times(parallel),
                 Rounding.DOWN,
                 Formula.IN_PARALLEL,
-                Input.of("C", bank.block().capacity()),
+                Input.of("C₁", bank.block().capacity()),
                 Input.of("m", bank.parallel()));
     }
 
@@ -167,7 +173,7 @@ final class BankReckoning {
                 capacity.value().times(health.fraction()),
                 Rounding.DOWN,
                 Formula.HEALTH,
-                Input.of("C", capacity),
+                Input.of("C₀", capacity),
                 bank.health() == null || bank.health().value() == null
                         ? Input.usual("h", Ratio.WHOLE, Reason.NOT_WRITTEN)
                         : Input.of("h", bank.health()));
@@ -338,6 +344,19 @@ final class BankReckoning {
                 Input.usual("b", span.value(), battery.citation()));
     }
 
+    /** Of a nearly empty bank, where its chemistry makes a difference. */
+    private Optional<Figure<Resistance>> resistanceLow(Figure<Resistance> resistance) {
+        return battery.resistanceRiseWhenLow() > 1
+                ? Optional.of(book.enter(
+                        "bank.resistance-low",
+                        resistance.value().times(battery.resistanceRiseWhenLow()),
+                        Rounding.UP,
+                        Formula.LOW_RESISTANCE,
+                        Input.of("R₀", resistance),
+                        Input.usual("k", battery.resistanceRiseWhenLow(), battery.citation())))
+                : Optional.empty();
+    }
+
     private RestVoltage restVoltage() {
         String chemistry = Ids.of(BankFigures.seen(bank.chemistry()));
         var curve = tables.restVoltages().of(chemistry);
@@ -356,25 +375,8 @@ final class BankReckoning {
                                 rest.at(soc),
                                 Rounding.NEAREST,
                                 Formula.REST_VOLTAGE,
-                                cellVoltage(rest, soc),
-                                cells(rest))))
+                                BankFigures.restInputs(soc, rest, battery))))
                 .toList();
-    }
-
-    /** The voltage of one cell with the source of the row of the table at or next above this state of charge. */
-    private static Input cellVoltage(RestVoltage rest, Ratio soc) {
-        RestVoltageCurve.Row above = rest.cell().rows().stream()
-                .filter(row -> row.stateOfCharge().fraction() >= soc.fraction() - 1e-9)
-                .findFirst()
-                .orElseThrow();
-        return new Input(
-                "E₁(s)",
-                rest.cell().perCell(soc),
-                new Input.FromTable(rest.cell().table(), Math.round(soc.fraction() * 100) + " %", above.citation()));
-    }
-
-    private Input cells(RestVoltage rest) {
-        return Input.usual("n", rest.cells(), battery.citation());
     }
 
     private SourceBank source(RestVoltage rest, Charge capacity, Resistance resistance) {

@@ -197,9 +197,7 @@ final class BaselineReckoning {
                 Formula.COLD_RESISTANCE,
                 Input.of("r", run.rating().perMetre()),
                 Input.of("L", run.cable().length()),
-                run.fitted()
-                        ? Input.of("S", Objects.requireNonNull(run.cable().fitted()))
-                        : Input.usual("S", run.rating().conductor(), Reason.LEAST_CONDUCTOR),
+                run.conductor(),
                 joints == null || joints.value() == null
                         ? Input.usual("n", run.joints(), Reason.JOINTS_PER_RUN)
                         : Input.of("n", joints),
@@ -343,6 +341,7 @@ final class BaselineReckoning {
                         warmth(run, current, air),
                         Rounding.UP,
                         Formula.CONDUCTOR_TEMPERATURE,
+                        run.conductor(),
                         load,
                         airInput,
                         Input.of("I₁", run.rating().base()),

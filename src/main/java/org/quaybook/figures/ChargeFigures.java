@@ -125,6 +125,14 @@ public record ChargeFigures(
                             Formula.INPUT_LIMIT,
                             List.of(Input.of("I_limit", limit), Input.of("U_mains", mains))));
         }
+
+        /** What it gives, as an input to others: a generator's power as it is, the shore's worked out. */
+        Input most(String key, FigureBook book) {
+            Input first = inputs.get(0);
+            return formula == Formula.GENERATOR_LIMIT
+                    ? new Input("S", first.value(), first.origin())
+                    : Input.of("S", book.enter(key, power, Rounding.DOWN, Formula.SUPPLY_LIMIT, inputs));
+        }
     }
 
     static List<ChargeFigures> of(Charged it) {
@@ -261,13 +269,13 @@ public record ChargeFigures(
         Optional<Bottleneck> supply = Bottleneck.of(parts.get(0).charging(), it.job())
                 .filter(found -> parts.size() > 1 || !it.staying().isEmpty());
         Optional<Figure<Current>> draw = it.absence().draw().whole();
-        String whole = key + (draw.isPresent() ? ".through-charger" : ".left-for-bank");
-        Figure<Current> given = supply.map(found -> shared(whole, current, parts, found, it))
+        String whole = draw.isPresent() ? ".through-charger" : ".left-for-bank";
+        Figure<Current> given = supply.map(found -> shared(key, whole, current, parts, found, it))
                 .orElseGet(() -> draw.isPresent()
                         ? current
                         : it.book()
                                 .enter(
-                                        whole,
+                                        key + whole,
                                         current.value(),
                                         Rounding.DOWN,
                                         Formula.ALL_FOR_BANK,
@@ -288,10 +296,11 @@ public record ChargeFigures(
     /**
      * All that stays on draws at once, for so much of the time that the mean is right: less is never left.
      *
-     * @param key of the figure
+     * @param key begins the names of its figures
+     * @param name the last part of the figure's own
      */
     private static Figure<Current> shared(
-            String key, Figure<Current> current, List<Giving> parts, Bottleneck supply, Charged it) {
+            String key, String name, Figure<Current> current, List<Giving> parts, Bottleneck supply, Charged it) {
         Voltage volts = it.charging().voltage().value();
         double asked = parts.stream()
                 .mapToDouble(part -> volts.volts()
@@ -305,8 +314,10 @@ public record ChargeFigures(
         double beside = asked > 0 ? Math.max(0, Math.min(1, (supply.power().watts() - loads) / asked)) : 1;
         List<Input> inputs = new ArrayList<>(List.of(Input.of("I₁", current)));
         it.staying().forEach(load -> inputs.add(Input.of("P", load)));
-        inputs.add(Input.of("P_mean", it.absence().power()));
-        inputs.addAll(supply.inputs());
+        if (loads > 0) {
+            inputs.add(Input.of("P_mean", it.absence().power()));
+        }
+        inputs.add(supply.most(key + ".supply", it.book()));
         for (Giving part : parts) {
             MainsCharger mains = MainsCharger.of(part.charging());
             inputs.addAll(List.of(Input.of("I", part.current()), mains.efficiencyInput(), mains.powerFactorInput()));
@@ -314,10 +325,10 @@ public record ChargeFigures(
         inputs.add(Input.of("U", it.charging().voltage()));
         return it.book()
                 .enter(
-                        key,
+                        key + name,
                         current.value().times(drawing * beside + (1 - drawing) * free),
                         Rounding.DOWN,
-                        Formula.LEFT_BESIDE_LOADS,
+                        loads > 0 ? Formula.LEFT_BESIDE_LOADS : Formula.LEFT_OF_SHARED,
                         inputs);
     }
 

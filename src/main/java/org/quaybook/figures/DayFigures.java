@@ -252,7 +252,7 @@ public record DayFigures(
                 .filter(ApplianceFigures::runs)
                 .forEach(appliance -> inputs.add(Input.of("P_mean", appliance.average())));
         inputs.add(Input.of("P₀", it.inverter().idle()));
-        inputs.addAll(it.draw().inputs());
+        inputs.addAll(it.draw().currentInputs());
         return it.book()
                 .enter("day.use", new Energy(it.plan().wattHours() + standing), Rounding.UP, Formula.DAY_USE, inputs);
     }

@@ -108,7 +108,12 @@ public record EarthFigures(
                 if (!core) {
                     inputs.add(Input.of("S₂", separate));
                 }
-                return book.enter(key + ".least", area, Rounding.UP, Formula.PROTECTIVE_CONDUCTOR, inputs);
+                return book.enter(
+                        key + ".least",
+                        area,
+                        Rounding.UP,
+                        core ? Formula.FROM_TABLE : Formula.PROTECTIVE_CONDUCTOR,
+                        inputs);
             });
         }
 

@@ -142,7 +142,7 @@ public record Figures(
         AcFigures ac = new AcReckoning(job, inverter, tables, book).figures();
         List<EarthFigures> earths = EarthFigures.of(job, bank, supply, ac, tables, book);
         Limits limits = new Limits(bank.reserve().value(), inverter.cutOut().value(), protectionCutOut(job));
-        SteadyDraw draw = SteadyDraw.of(job, way, supply, book);
+        SteadyDraw draw = SteadyDraw.of(job, bank, way, supply, book);
         RunSystem system = RunSystem.of(job, bank, inverter, supply, draw, limits, tables, book);
         List<ApplianceFigures> appliances = ApplianceFigures.of(system);
         List<GroupFigures> groups = GroupFigures.of(system, appliances);

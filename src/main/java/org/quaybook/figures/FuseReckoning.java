@@ -113,12 +113,7 @@ final class FuseReckoning {
         Optional<Figure<Current>> rating = fittedRating
                 .map(given -> book.stated(key + ".rating", given))
                 .or(() -> proposal.map(proposed -> book.enter(
-                        key + ".rating",
-                        proposed,
-                        Rounding.NEAREST,
-                        Formula.FUSE_LEAST,
-                        Input.of("I_load", load),
-                        Input.of("f", share))));
+                        key + ".rating", proposed, Rounding.NEAREST, Formula.FUSE_CHOSEN, Input.of("I", least))));
         Optional<Figure<Voltage>> usualVoltage = family.flatMap(this::usualVoltage);
         return new FuseFigures(
                 fuse,
@@ -276,7 +271,8 @@ final class FuseReckoning {
         }
         Optional<Given<Length>> distance =
                 Optional.ofNullable(fuse).map(Fuse::distance).filter(given -> given.value() != null);
-        Conductor conductor = feed();
+        RunFigures feed = feed();
+        Conductor conductor = feed.rating().conductor();
         Found<Resistance> perMetre = tables.conductors().perMetreAt20(conductor.size(), false);
         Resistance cable = DcRun.resistance(
                 perMetre.value(), conductor, distance.map(BankFigures::seen).orElse(new Length(0)), COLD);
@@ -289,17 +285,16 @@ final class FuseReckoning {
                 Input.of("E", bank.restFull()),
                 Input.of("R", fault.resistance()),
                 Input.of("r", perMetre),
+                feed.conductor(),
                 distance.map(given -> Input.of("L", given))
                         .orElseGet(() -> Input.usual("L", new Length(0), Reason.AT_THE_TERMINAL)));
     }
 
-    /** The conductor between battery and fuse: of its cables, for a branch of the feed, the one that resists least. */
-    private Conductor feed() {
+    /** Between battery and fuse: of its cables, for a branch of the feed, the one that resists least. */
+    private RunFigures feed() {
         return runs().max(BY_COPPER)
                 .or(() -> supply.runs().stream().max(BY_COPPER))
-                .orElseThrow()
-                .rating()
-                .conductor();
+                .orElseThrow();
     }
 
     private FuseFamilyRow row(FuseFamily family) {

@@ -1,5 +1,7 @@
 package org.quaybook.figures;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -48,7 +50,16 @@ public record InverterFigures(
         Figure<Power> fullInput,
         Figure<Current> nominalCurrent,
         Figure<Current> worstCurrent,
+        Loss loss,
         InverterLosses losses) {
+
+    /**
+     * What it loses besides the idle draw.
+     *
+     * @param inProportion per watt of output
+     * @param withSquare that grows with the square of the output, as a share of the output at full output
+     */
+    public record Loss(Figure<Ratio> inProportion, Figure<Ratio> withSquare) {}
 
     /** The continuous output that decides what can run: the derated one in a hot locker. */
     public Figure<Power> output() {
@@ -62,15 +73,27 @@ public record InverterFigures(
 
     /** What it takes from the bank for an output. */
     Figure<Power> load(String key, Figure<Power> output, FigureBook book) {
-        return book.enter(
-                key,
-                losses.inputFor(output.value()),
-                Rounding.UP,
-                Formula.INVERTER_LOAD,
-                Input.of("P", output),
+        return load(key, losses.inputFor(output.value()), output, lossInputs(idle, loss, continuous), book);
+    }
+
+    private static Figure<Power> load(
+            String key, Power load, Figure<Power> output, List<Input> lossInputs, FigureBook book) {
+        List<Input> inputs = new ArrayList<>(List.of(Input.of("P", output)));
+        inputs.addAll(lossInputs);
+        return book.enter(key, load, Rounding.UP, Formula.INVERTER_LOAD, inputs);
+    }
+
+    /** What input and output are worked out from besides each other. */
+    List<Input> lossInputs() {
+        return lossInputs(idle, loss, continuous);
+    }
+
+    private static List<Input> lossInputs(Figure<Power> idle, Loss loss, Figure<Power> continuous) {
+        return List.of(
                 Input.of("P₀", idle),
-                Input.of("η", fullEfficiency),
-                Input.of("η_best", bestEfficiency));
+                Input.of("a", loss.inProportion()),
+                Input.of("c", loss.withSquare()),
+                Input.of("P_n", continuous));
     }
 
     static InverterFigures of(Inverter inverter, BankFigures bank, Tables tables, FigureBook book) {
@@ -86,15 +109,13 @@ public record InverterFigures(
         Figure<Ratio> best = bestEfficiency(inverter.efficiency(), full, tables, book);
         InverterLosses losses = InverterLosses.fit(continuous.value(), idle.value(), best.value(), full.value());
         Figure<Voltage> cutOut = book.stated("inverter.cut-out", inverter.cutOut());
-        Figure<Power> fullInput = book.enter(
+        Loss loss = loss(losses, idle, best, full, continuous, book);
+        Figure<Power> fullInput = load(
                 "inverter.full-input",
                 losses.inputFor(continuous.value()),
-                Rounding.UP,
-                Formula.INVERTER_INPUT,
-                Input.of("P", continuous),
-                Input.of("P₀", idle),
-                Input.of("η", full),
-                Input.of("η_best", best));
+                continuous,
+                lossInputs(idle, loss, continuous),
+                book);
         Figure<Power> shortTime = shortTime(inverter, continuous, book);
         return new InverterFigures(
                 continuous,
@@ -114,7 +135,38 @@ public record InverterFigures(
                 fullInput,
                 current("inverter.nominal-current", fullInput, bank.nominal(), book),
                 current("inverter.worst-current", fullInput, cutOut, book),
+                loss,
                 losses);
+    }
+
+    private static Loss loss(
+            InverterLosses losses,
+            Figure<Power> idle,
+            Figure<Ratio> best,
+            Figure<Ratio> full,
+            Figure<Power> continuous,
+            FigureBook book) {
+        boolean inProportion = losses.proportional() > 0;
+        Figure<Ratio> withSquare = book.enter(
+                "inverter.loss-with-square",
+                new Ratio(losses.quadratic() * continuous.value().watts()),
+                Rounding.UP,
+                inProportion ? Formula.LOSS_WITH_SQUARE : Formula.LOSS_ALL_SQUARE,
+                Input.of("P₀", idle),
+                Input.of("P_n", continuous),
+                Input.of("η", full),
+                Input.of("η_best", best));
+        return new Loss(
+                book.enter(
+                        "inverter.loss-in-proportion",
+                        new Ratio(losses.proportional()),
+                        Rounding.UP,
+                        inProportion ? Formula.LOSS_IN_PROPORTION : Formula.LOSS_NOT_IN_PROPORTION,
+                        Input.of("η_best", best),
+                        Input.of("P₀", idle),
+                        Input.of("P_n", continuous),
+                        Input.of("c", withSquare)),
+                withSquare);
     }
 
     /** Not stated, it is the usual one, but never above a best efficiency that the job states. */

@@ -71,20 +71,22 @@ public record LargestDraw(
                 .isPresent();
     }
 
+    /** All of it at once, as far as the inverter gives that. */
     private static Figure<Power> load(RunSystem system, List<ApplianceFigures> leftOn) {
         InverterFigures inverter = system.inverter();
-        List<Input> inputs = new ArrayList<>();
-        leftOn.forEach(it -> inputs.add(Input.of("P", it.power())));
-        inputs.addAll(List.of(
-                Input.of("P₀", inverter.idle()),
-                Input.of("η", inverter.fullEfficiency()),
-                Input.of("η_best", inverter.bestEfficiency())));
+        Power together = leftOn.stream().map(it -> it.power().value()).reduce(new Power(0), Power::plus);
+        boolean gives = together.compareTo(inverter.output().value()) <= 0;
+        List<Input> inputs = new ArrayList<>(
+                gives
+                        ? leftOn.stream().map(it -> Input.of("P", it.power())).toList()
+                        : List.of(Input.of("P", inverter.output())));
+        inputs.addAll(inverter.lossInputs());
         return system.book()
                 .enter(
                         "absence.most-load",
                         AbsenceFigures.demand(leftOn, inverter).working(),
                         Rounding.UP,
-                        Formula.INVERTER_LOAD,
+                        Formula.INVERTER_LOAD_OF_ALL,
                         inputs);
     }
 
@@ -123,18 +125,18 @@ public record LargestDraw(
 
         private Optional<Figure<Ratio>> below(String name, Given<Current> current, Figure<Voltage> limit) {
             Beside all = beside().plus(new Beside(BankFigures.seen(current), shared()));
-            List<Input> inputs = new ArrayList<>(List.of(Input.of("I_b", current)));
-            inputs.addAll(inputs(limit));
-            return system.now()
-                    .lowestHolding(load.value(), limit.value(), all)
-                    .map(soc -> system.book().enter(key() + name, soc, Rounding.UP, Formula.LOWEST_CHARGE, inputs));
+            return system.now().lowestHolding(load.value(), limit.value(), all).map(soc -> {
+                List<Input> inputs = new ArrayList<>(List.of(Input.of("I_b", current)));
+                inputs.addAll(inputs(limit, soc));
+                return system.book().enter(key() + name, soc, Rounding.UP, Formula.LOWEST_CHARGE_BESIDE, inputs);
+            });
         }
 
         private Figure<Current> most(String name, Figure<Voltage> limit) {
             Figure<Ratio> reserve = system.bank().reserve();
             List<Input> inputs =
                     new ArrayList<>(List.of(Input.of("E", system.bank().restAtReserve())));
-            inputs.addAll(inputs(limit));
+            inputs.addAll(inputs(limit, reserve.value()));
             return system.book()
                     .enter(
                             key() + name,
@@ -144,18 +146,26 @@ public record LargestDraw(
                             inputs);
         }
 
-        private List<Input> inputs(Figure<Voltage> limit) {
+        private List<Input> inputs(Figure<Voltage> limit, Ratio stateOfCharge) {
             List<Input> inputs = new ArrayList<>(List.of(
                     Input.of("P₁", load),
-                    Input.of("R_i", system.bank().resistance()),
+                    Input.of("R_i", system.bank().resistanceAt(stateOfCharge)),
                     Input.of("R", system.supply().resistance()),
-                    Input.of("limit", limit)));
-            if (shared().ohms() > 0) {
-                inputs.add(Input.usual("R_s", shared(), Reason.SHARED_RUN));
-            }
-            system.draw().standing().ifPresent(it -> inputs.add(Input.of("I_on", it)));
-            others().forEach(it -> SteadyDraw.average(it).ifPresent(average -> inputs.add(Input.of("I_on", average))));
+                    Input.of("limit", limit),
+                    shared("R_s", shared())));
+            system.draw()
+                    .standing()
+                    .ifPresent(it ->
+                            inputs.addAll(List.of(Input.of("I_on", it), shared("R_on", Beside.NOTHING.shared()))));
+            others().forEach(it -> SteadyDraw.average(it)
+                    .ifPresent(average -> inputs.addAll(List.of(
+                            Input.of("I_on", average),
+                            shared("R_on", system.supply().of(way.passes(it)))))));
             return inputs;
+        }
+
+        private static Input shared(String symbol, Resistance resistance) {
+            return Input.usual(symbol, resistance, resistance.ohms() > 0 ? Reason.SHARED_RUN : Reason.NO_SHARED_RUN);
         }
     }
 }

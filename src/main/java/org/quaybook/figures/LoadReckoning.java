@@ -209,7 +209,7 @@ final class LoadReckoning {
                 Formula.LOWEST_CHARGE,
                 system.withStanding(List.of(
                         Input.of("P₁", load),
-                        Input.of("R", system.bank().resistance()),
+                        Input.of("R", system.bank().resistanceAt(soc)),
                         Input.of("R", system.supply().resistance()),
                         Input.of("limit", limit))));
     }
@@ -220,17 +220,10 @@ final class LoadReckoning {
                 system.bank().asItIs().rest().at(soc.value()),
                 Rounding.UP,
                 Formula.REST_VOLTAGE,
-                Input.of("s", soc));
+                system.bank().restInputs(soc));
     }
 
     private Optional<Figure<Voltage>> voltage(String name, Ratio soc) {
-        BankFigures bank = system.bank();
-        Input rest = bank.restTable().stream()
-                .filter(row -> row.stateOfCharge().equals(soc))
-                .findFirst()
-                .map(row -> Input.of("E", row.rest()))
-                .orElseGet(() -> Input.usual(
-                        "E", bank.asItIs().rest().at(soc), bank.battery().citation()));
         return system.now()
                 .at(soc, demand.working())
                 .map(point -> book.enter(
@@ -239,9 +232,9 @@ final class LoadReckoning {
                         Rounding.DOWN,
                         Formula.LOADED_VOLTAGE,
                         system.withStanding(List.of(
-                                rest,
+                                system.rest(soc),
                                 Input.of("P₁", it.load()),
-                                Input.of("R", bank.resistance()),
+                                Input.of("R", system.bank().resistanceAt(soc)),
                                 Input.of("R", system.supply().resistance())))));
     }
 

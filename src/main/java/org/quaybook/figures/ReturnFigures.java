@@ -128,8 +128,8 @@ public record ReturnFigures(
         Optional<Figure<Current>> limit = Optional.ofNullable(job.inverter().inputLimit())
                 .filter(it -> it.value() != null)
                 .map(it -> book.stated("return.limit", it));
-        double most = Math.min(
-                supply.value().amperes(), limit.map(it -> it.value().amperes()).orElse(Double.MAX_VALUE));
+        Figure<Current> most =
+                limit.filter(it -> it.value().compareTo(supply.value()) < 0).orElse(supply);
         return new ReturnFigures(
                 voltage,
                 chargers,
@@ -145,26 +145,15 @@ public record ReturnFigures(
                         "return.spare",
                         new Current(Math.max(
                                 0,
-                                most
+                                most.value().amperes()
                                         - charger.value().amperes()
                                         - leftOn.value().amperes())),
                         Rounding.DOWN,
                         Formula.SPARE,
-                        Stream.concat(
-                                        Stream.of(
-                                                Input.of("I", supply),
-                                                Input.of("I_charger", charger),
-                                                Input.of("I_on", leftOn)),
-                                        limit.map(it -> Input.of("I_limit", it)).stream())
-                                .toList()),
-                fits(
-                        chargers,
-                        limit.filter(it -> it.value().compareTo(supply.value()) < 0)
-                                .orElse(supply),
-                        leftOn,
-                        voltage,
-                        bank,
-                        book));
+                        Input.of("I₁", most),
+                        Input.of("I_charger", charger),
+                        Input.of("I_on", leftOn)),
+                fits(chargers, most, leftOn, voltage, bank, book));
     }
 
     private static Figure<Current> input(
@@ -228,7 +217,7 @@ public record ReturnFigures(
         List<Input> inputs = new ArrayList<>();
         appliances.forEach(it -> inputs.add(Input.of("P", it.power())));
         inputs.add(Input.of("U", voltage));
-        return book.enter(key, power.at(voltage.value()), Rounding.UP, Formula.CURRENT, inputs);
+        return book.enter(key, power.at(voltage.value()), Rounding.UP, Formula.CURRENT_OF_ALL, inputs);
     }
 
     private static Figure<Current> supply(Shore shore, FigureBook book) {

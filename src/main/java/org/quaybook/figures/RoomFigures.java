@@ -1,5 +1,6 @@
 package org.quaybook.figures;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -99,16 +100,14 @@ public record RoomFigures(Figure<Power> most, Figure<Power> mostStarting, List<L
     private static Figure<Power> output(
             String key, Figure<Power> rating, Figure<Power> load, InverterFigures inverter, FigureBook book) {
         Power carried = inverter.losses().outputFor(load.value());
+        List<Input> inputs = new ArrayList<>(List.of(Input.of("P₂", rating), Input.of("P₁", load)));
+        inputs.addAll(inverter.lossInputs());
         return book.enter(
                 key,
                 carried.compareTo(rating.value()) < 0 ? carried : rating.value(),
                 Rounding.DOWN,
                 Formula.MOST_OUTPUT,
-                Input.of("P₂", rating),
-                Input.of("P₁", load),
-                Input.of("P₀", inverter.idle()),
-                Input.of("η", inverter.fullEfficiency()),
-                Input.of("η_best", inverter.bestEfficiency()));
+                inputs);
     }
 
     private static Left left(ApplianceFigures it, Figure<Power> most, Figure<Power> mostStarting, FigureBook book) {

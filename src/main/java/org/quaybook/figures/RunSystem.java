@@ -104,12 +104,24 @@ record RunSystem(
 
     /** What draws on the bank however everything is switched, beside every load. */
     Power standing() {
-        return draw.power(bank);
+        return draw.watts();
+    }
+
+    /** The rest voltage at a state of charge: a row of the owner's table, or as that is worked out. */
+    Input rest(Ratio stateOfCharge) {
+        return bank.restTable().stream()
+                .filter(row -> row.stateOfCharge().equals(stateOfCharge))
+                .findFirst()
+                .map(row -> Input.of("E", row.rest()))
+                .orElseGet(() -> Input.usual(
+                        "E",
+                        bank.asItIs().rest().at(stateOfCharge),
+                        bank.battery().citation()));
     }
 
     /** With what always draws, if the job says. */
     List<Input> withStanding(List<Input> inputs) {
-        return Stream.concat(inputs.stream(), draw.inputs().stream()).toList();
+        return Stream.concat(inputs.stream(), draw.powerInputs().stream()).toList();
     }
 
     Found<Ratio> powerSpread(Appliance appliance) {

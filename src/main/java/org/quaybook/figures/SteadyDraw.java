@@ -13,12 +13,15 @@ import org.quaybook.job.Job;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Rounding;
+import org.quaybook.quantity.Voltage;
 
 /**
  * What draws on the bank besides the inverter, day and night.
  *
  * @param standing what draws however everything is switched; empty if nobody wrote it
  * @param whole that and what the branches draw on average; empty if nobody wrote either
+ * @param standingPower what always draws, as a power
+ * @param power the whole as a power
  * @param counted the branches whose average is in it
  * @param uncounted the branches of which nobody wrote an average
  * @param beside the whole as it draws beside the inverter, and the cables that it shares with it
@@ -26,6 +29,8 @@ import org.quaybook.quantity.Rounding;
 public record SteadyDraw(
         Optional<Figure<Current>> standing,
         Optional<Figure<Current>> whole,
+        Optional<Figure<Power>> standingPower,
+        Optional<Figure<Power>> power,
         List<Fuse> counted,
         List<Fuse> uncounted,
         Beside beside) {
@@ -35,7 +40,7 @@ public record SteadyDraw(
         uncounted = List.copyOf(uncounted);
     }
 
-    static SteadyDraw of(Job job, SharedWay way, SupplyFigures supply, FigureBook book) {
+    static SteadyDraw of(Job job, BankFigures bank, SharedWay way, SupplyFigures supply, FigureBook book) {
         Optional<Figure<Current>> standing = Optional.ofNullable(job.bank().standingDraw())
                 .filter(draw -> draw.value() != null)
                 .map(draw -> book.stated("bank.standing-draw", draw));
@@ -43,9 +48,13 @@ public record SteadyDraw(
         Set<String> known = counted.stream()
                 .flatMap(fuse -> Stream.concat(Stream.of(fuse.id()), fuse.through().stream()))
                 .collect(Collectors.toUnmodifiableSet());
+        Optional<Figure<Power>> standingPower = standing.map(it -> power("bank.standing-power", it, bank, book));
+        Optional<Figure<Current>> whole = counted.isEmpty() ? standing : Optional.of(whole(standing, counted, book));
         return new SteadyDraw(
                 standing,
-                counted.isEmpty() ? standing : Optional.of(whole(standing, counted, book)),
+                whole,
+                standingPower,
+                counted.isEmpty() ? standingPower : whole.map(it -> power("bank.steady-power", it, bank, book)),
                 counted,
                 way.branches().stream()
                         .filter(fuse -> !known.contains(fuse.id()))
@@ -77,21 +86,30 @@ public record SteadyDraw(
         return Optional.ofNullable(fuse.average()).filter(average -> average.value() != null);
     }
 
-    /**
-     * The same as a power. As much as it takes at the volts of a full bank, and behind the inverter's cables instead of at the
-     * bank: a hair more than it is.
-     */
-    public Power power(BankFigures bank) {
-        return power(current(), bank);
+    /** As much as it takes at the volts of a full bank; counted behind the inverter's cables: a hair more than it is. */
+    private static Figure<Power> power(String key, Figure<Current> draw, BankFigures bank, FigureBook book) {
+        Figure<Voltage> full = bank.restFull();
+        return book.enter(
+                key,
+                new Power(draw.value().amperes() * full.value().volts()),
+                Rounding.UP,
+                Formula.POWER_DRAWN,
+                Input.of("E", full),
+                Input.of("I_on", draw));
     }
 
-    /** What draws however everything is switched, as a power. */
-    Power standingPower(BankFigures bank) {
-        return power(standing.map(Figure::value).orElse(new Current(0)), bank);
+    /** The whole as a power; 0 W where nobody wrote anything. */
+    public Power watts() {
+        return watts(power);
     }
 
-    private static Power power(Current draw, BankFigures bank) {
-        return new Power(draw.amperes() * bank.restFull().value().volts());
+    /** What always draws as a power; 0 W where nobody wrote it. */
+    Power standingWatts() {
+        return watts(standingPower);
+    }
+
+    private static Power watts(Optional<Figure<Power>> figure) {
+        return figure.map(Figure::value).orElse(new Power(0));
     }
 
     /** 0 A where nobody wrote anything. */
@@ -99,8 +117,22 @@ public record SteadyDraw(
         return whole.map(Figure::value).orElse(new Current(0));
     }
 
-    /** What a figure that counts it was worked out from besides. */
-    List<Input> inputs() {
+    /** What a figure that counts it as a current was worked out from besides. */
+    List<Input> currentInputs() {
         return whole.map(draw -> List.of(Input.of("I_on", draw))).orElse(List.of());
+    }
+
+    /** What a figure that counts it as a power was worked out from besides. */
+    List<Input> powerInputs() {
+        return powerInputs(power);
+    }
+
+    /** The same of one that counts only what always draws. */
+    List<Input> standingPowerInputs() {
+        return powerInputs(standingPower);
+    }
+
+    private static List<Input> powerInputs(Optional<Figure<Power>> power) {
+        return power.map(draw -> List.of(Input.of("P_on", draw))).orElse(List.of());
     }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.calc.RunConditions;
 import org.quaybook.calc.RunCurrent;
@@ -21,6 +22,7 @@ import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.Temperature;
 import org.quaybook.quantity.Voltage;
+import org.quaybook.reference.DropFormula;
 
 /**
  * The DC path from bank to inverter and back.
@@ -88,6 +90,17 @@ public record SupplyFigures(
             return Given.maybe(cable.pole())
                     .map(pole -> pole == Pole.POSITIVE)
                     .orElseGet(() -> (cable.from() + cable.to()).contains("+"));
+        }
+
+        /** Its conductor, as fitted or proposed. */
+        Input conductor() {
+            return conductorInput(cable.fitted(), rating.conductor());
+        }
+
+        private static Input conductorInput(@Nullable Given<Conductor> fitted, Conductor conductor) {
+            return fitted != null && fitted.value() != null
+                    ? Input.of("S", fitted)
+                    : Input.usual("S", conductor, Reason.LEAST_CONDUCTOR);
         }
 
         /** Resistance of the run with its joints, conductor at 20 °C: what a drop test shows. */
@@ -181,9 +194,20 @@ public record SupplyFigures(
             }
             Figure<Resistance> joints = jointResistance(runs);
             Figure<Current> most = mostDrawn(runs);
-            Figure<Voltage> byRule = sum("supply.drop-by-rule", runs, Formula.DROP_BY_RULE, RunRating::dropByRule);
-            Figure<Voltage> at20 = sum("supply.drop-at-20", runs, Formula.DROP, RunRating::dropAt20);
-            Figure<Voltage> working = sum("supply.drop", runs, Formula.DROP, RunRating::dropAtWorking);
+            Figure<Voltage> byRule =
+                    sum("supply.drop-by-rule", runs, Formula.DROP_BY_RULE, RunRating::dropByRule, this::byRule);
+            Figure<Voltage> at20 = sum(
+                    "supply.drop-at-20",
+                    runs,
+                    Formula.DROP_AT_20,
+                    RunRating::dropAt20,
+                    run -> List.of(Input.of("r", run.rating().perMetre()), run.conductor()));
+            Figure<Voltage> working = book.enter(
+                    "supply.drop",
+                    runs.stream().map(run -> run.drop().value()).reduce(new Voltage(0), Voltage::plus),
+                    Rounding.UP,
+                    Formula.SUM_OF_DROPS,
+                    runs.stream().map(run -> Input.of("U", run.drop())).toList());
             Figure<Voltage> deciding = byRule.value().compareTo(working.value()) > 0 ? byRule : working;
             Figure<Voltage> decidingDrop = book.enter(
                     "supply.deciding-drop",
@@ -231,7 +255,7 @@ public record SupplyFigures(
                     inputs.add(Input.of("I", run.drawn()));
                 }
             }
-            inputs.add(Input.of("R", joints));
+            inputs.add(Input.of("R_j", joints));
             return inputs;
         }
 
@@ -268,7 +292,7 @@ public record SupplyFigures(
                     rating.allowed(),
                     Rounding.DOWN,
                     Formula.ALLOWED_CURRENT,
-                    conductorInput(cable.fitted(), conductor),
+                    RunFigures.conductorInput(cable.fitted(), conductor),
                     Input.of("I₁", rating.base()),
                     Input.of("k₁", rating.space()),
                     Input.of("k₂", rating.bundle()));
@@ -277,6 +301,7 @@ public record SupplyFigures(
                     rating.working(),
                     Rounding.UP,
                     Formula.CONDUCTOR_TEMPERATURE,
+                    RunFigures.conductorInput(cable.fitted(), conductor),
                     air(cable.ambient(), conditions),
                     Input.of("I", carried),
                     Input.of("I₁", rating.base()),
@@ -291,7 +316,7 @@ public record SupplyFigures(
                     Input.of("L", cable.length()),
                     Input.of("r", rating.perMetre()),
                     Input.of("T", temperature),
-                    conductorInput(cable.fitted(), conductor));
+                    RunFigures.conductorInput(cable.fitted(), conductor));
             Figure<Ratio> margin = book.enter(
                     key + ".margin",
                     new Ratio(allowed.value().ratioTo(carried.value())),
@@ -328,7 +353,7 @@ public record SupplyFigures(
                             usual.value(),
                             Rounding.NEAREST,
                             Formula.FROM_TABLE,
-                            conductorInput(cable.fitted(), conductor),
+                            RunFigures.conductorInput(cable.fitted(), conductor),
                             Input.of("d", usual)));
         }
 
@@ -347,12 +372,6 @@ public record SupplyFigures(
             return stated != null && stated.value() != null
                     ? Input.of("T₀", stated)
                     : Input.usual("T₀", conditions.air(), Reason.AIR);
-        }
-
-        private static Input conductorInput(@Nullable Given<Conductor> fitted, Conductor conductor) {
-            return fitted != null && fitted.value() != null
-                    ? Input.of("S", fitted)
-                    : Input.usual("S", conductor, Reason.LEAST_CONDUCTOR);
         }
 
         private Figure<Resistance> jointResistance(List<RunFigures> runs) {
@@ -380,24 +399,37 @@ public record SupplyFigures(
                     Input.of("R", over));
         }
 
+        /** The runs' drops one after the other; a current that all carry is listed once. */
         private Figure<Voltage> sum(
                 String key,
                 List<RunFigures> runs,
                 Formula formula,
-                java.util.function.Function<RunRating, Voltage> part) {
+                Function<RunRating, Voltage> part,
+                Function<RunFigures, List<Input>> of) {
+            Voltage sum = runs.stream().map(run -> part.apply(run.rating())).reduce(new Voltage(0), Voltage::plus);
             List<Input> inputs = new ArrayList<>();
-            Voltage sum = new Voltage(0);
-            Figure<Current> last = null;
+            boolean same = runs.stream().map(RunFigures::drawn).distinct().count() == 1;
             for (RunFigures run : runs) {
-                sum = sum.plus(part.apply(run.rating()));
-                if (!run.drawn().equals(last)) {
-                    last = run.drawn();
-                    inputs.add(Input.of("I", last));
+                if (!same || inputs.isEmpty()) {
+                    inputs.add(Input.of("I", run.drawn()));
                 }
+                inputs.addAll(of.apply(run));
                 inputs.add(Input.of("L", run.cable().length()));
-                inputs.add(conductorInput(run.cable().fitted(), run.rating().conductor()));
             }
             return book.enter(key, sum, Rounding.UP, formula, inputs);
+        }
+
+        private List<Input> byRule(RunFigures run) {
+            DropFormula drop = tables.rules().drop();
+            return List.of(
+                    Input.usual("k", drop.ohmSquareMillimetresPerMetre(), drop.citation()),
+                    run.conductor(),
+                    new Input(
+                            "A",
+                            tables.conductors()
+                                    .copper(run.rating().conductor().size())
+                                    .times(run.rating().conductor().parallel()),
+                            run.conductor().origin()));
         }
     }
 }

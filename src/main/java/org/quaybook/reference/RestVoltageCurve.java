@@ -8,6 +8,9 @@ import org.quaybook.quantity.Voltage;
 /** Rest voltage of one cell against its state of charge: rows from empty to full, straight lines between them. */
 public final class RestVoltageCurve {
 
+    /** Shares that differ by less are the same: they come out of sums of hundredths. */
+    private static final double WITHIN_A_ROW = 1e-9;
+
     private final Battery battery;
     private final String table;
     private final List<Row> rows;
@@ -62,6 +65,16 @@ public final class RestVoltageCurve {
      * @throws NotInTable outside 0 to 1
      */
     public Voltage perCell(Ratio stateOfCharge) {
+        return find(stateOfCharge).value();
+    }
+
+    /**
+     * The same with its place: a row, or the two it lies between.
+     *
+     * @param stateOfCharge from 0 to 1
+     * @throws NotInTable outside 0 to 1
+     */
+    public Found<Voltage> find(Ratio stateOfCharge) {
         for (int at = 1; at < rows.size(); at++) {
             Row below = rows.get(at - 1);
             Row above = rows.get(at);
@@ -70,11 +83,26 @@ public final class RestVoltageCurve {
                         below.stateOfCharge().fraction(),
                         stateOfCharge.fraction(),
                         above.stateOfCharge().fraction());
-                return below.perCell()
-                        .plus(above.perCell().minus(below.perCell()).times(share));
+                return new Found<>(
+                        below.perCell()
+                                .plus(above.perCell().minus(below.perCell()).times(share)),
+                        table,
+                        rows(below, share, above),
+                        above.citation());
             }
         }
         throw new NotInTable(table, "state of charge " + stateOfCharge.fraction(), "0 to 1");
+    }
+
+    private static String rows(Row below, double share, Row above) {
+        if (share < WITHIN_A_ROW) {
+            return percent(below) + " %";
+        }
+        return share > 1 - WITHIN_A_ROW ? percent(above) + " %" : percent(below) + "–" + percent(above) + " %";
+    }
+
+    private static long percent(Row row) {
+        return Math.round(row.stateOfCharge().fraction() * 100);
     }
 
     /**

@@ -85,11 +85,9 @@ class FiguresTest {
               - { test: joint-temperature, of: [F1], at: 60 A, result: 24 °C, ambient: 20 °C, on: 2026-05-13 }
             """;
 
-    /** Every formula has a figure in one of the jobs here: what nothing uses would be dead. */
-    @Test
-    void everyFormulaIsUsed() {
-        Set<Formula> used = new HashSet<>();
-        for (ChangedDemo job : List.of(
+    /** Jobs of which each formula has a figure in one. */
+    static List<ChangedDemo> jobsOfEveryFormula() {
+        return List.of(
                 ChangedDemo.of(
                         LITHIUM,
                         "earths:\n",
@@ -119,6 +117,13 @@ class FiguresTest {
                         "    # resistance: 11",
                         "fuses:\n",
                         "fuses:\n  - { id: F2, protects: [], role: string, conductor: 25 mm2, rating: 110 A }\n"),
+                ChangedDemo.of(GLASS_MAT, "  idle: 7 W", "  idle: 120 W", ", rating: 125 A", ""),
+                ChangedDemo.of(
+                        VENTED,
+                        "  idle:",
+                        "  input-limit: 6 A\n  idle:",
+                        "charging:\n",
+                        "charging:\n  - { kind: shore-charger, name: Second charger, current: 10 A, fed-by: shore }\n"),
                 ChangedDemo.of(VENTED, "  series: 12", "  health: 90 %\n  series: 12"),
                 ChangedDemo.of(VENTED, PLATE, PLATE + "\n    short-circuit: 5 kA (plate)"),
                 ChangedDemo.of(LITHIUM, "    resistance: 6 mΩ", "    short-circuit: 3 kA"),
@@ -137,7 +142,14 @@ class FiguresTest {
                         "power: 700 W (plate),",
                         "power: 700 W (plate), wished-time: 80 min,",
                         "cut-out: 10.5 V",
-                        "cut-out: 11.4 V"))) {
+                        "cut-out: 11.4 V"));
+    }
+
+    /** What nothing uses would be dead. */
+    @Test
+    void everyFormulaIsUsed() {
+        Set<Formula> used = new HashSet<>();
+        for (ChangedDemo job : jobsOfEveryFormula()) {
             job.figures().all().forEach(figure -> used.add(figure.working().formula()));
         }
         assertThat(used).containsExactlyInAnyOrder(Formula.values());
