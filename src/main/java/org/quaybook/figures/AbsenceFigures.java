@@ -1,6 +1,5 @@
 package org.quaybook.figures;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.quaybook.calc.Demand;
@@ -120,37 +119,12 @@ public record AbsenceFigures(
         Discharge now = new Discharge(bank.asItIs(), supply.resistance().value());
         Discharge worn = new Discharge(bank.worn(), supply.resistance().value());
         Limits empty = new Limits(Ratio.NONE, limits.cutOut(), limits.protection());
-        List<Input> inputs = List.of(
-                Input.of("P₁", load),
-                Input.of("s", bank.reserve()),
-                Input.of("C", bank.capacityNow()),
-                Input.of("R", bank.resistance()),
-                Input.of("R", supply.resistance()),
-                Input.of("U", inverter.cutOut()));
-        List<Input> inverterInputs = List.of(
-                Input.of("P₁", inverter.idle()),
-                Input.of("s", bank.reserve()),
-                Input.of("C", bank.capacityNow()),
-                Input.of("R", bank.resistance()),
-                Input.of("R", supply.resistance()),
-                Input.of("U", inverter.cutOut()));
-        List<Input> idleOnly = new ArrayList<>(inverterInputs);
-        idleOnly.addAll(draw.powerInputs());
-        List<Input> idleWorn = new ArrayList<>(List.of(
-                Input.of("P₁", inverter.idle()),
-                Input.of("s", bank.reserve()),
-                Input.of("C", bank.capacityWorn()),
-                Input.of("R", bank.resistanceWorn()),
-                Input.of("R", supply.resistance()),
-                Input.of("U", inverter.cutOut())));
-        idleWorn.addAll(draw.powerInputs());
-        List<Input> wornInputs = List.of(
-                Input.of("P₁", load),
-                Input.of("s", bank.reserve()),
-                Input.of("C", bank.capacityWorn()),
-                Input.of("R", bank.resistanceWorn()),
-                Input.of("R", supply.resistance()),
-                Input.of("U", inverter.cutOut()));
+        List<Input> nowInputs = runInputs(bank.capacityNow(), bank.resistances(), bank, inverter, supply);
+        List<Input> wornInputs = runInputs(bank.capacityWorn(), bank.resistancesWorn(), bank, inverter, supply);
+        List<Input> inputs = with(List.of(Input.of("P₁", load)), nowInputs);
+        List<Input> inverterInputs = with(List.of(Input.of("P₁", inverter.idle())), nowInputs);
+        List<Input> idleOnly = with(inverterInputs, draw.powerInputs());
+        List<Input> idleWorn = with(with(List.of(Input.of("P₁", inverter.idle())), wornInputs), draw.powerInputs());
         Figure<TimeSpan> idleToReserve = book.enter(
                 "absence.idle-to-reserve",
                 now.run(idle, Ratio.WHOLE, limits, Pauses.RECOVER).time(),
@@ -165,8 +139,7 @@ public record AbsenceFigures(
                                 .time(),
                         Rounding.DOWN,
                         Formula.RUN_TIME,
-                        Stream.concat(inverterInputs.stream(), draw.standingPowerInputs().stream())
-                                .toList());
+                        with(inverterInputs, draw.standingPowerInputs()));
         return new AbsenceFigures(
                 Setting.of(job),
                 leftOn.stream().map(figures -> figures.appliance().name()).toList(),
@@ -184,7 +157,7 @@ public record AbsenceFigures(
                                 .time(),
                         Rounding.DOWN,
                         Formula.RUN_TIME,
-                        wornInputs),
+                        with(List.of(Input.of("P₁", load)), wornInputs)),
                 book.enter(
                         "absence.to-empty",
                         now.run(demand, Ratio.WHOLE, empty, Pauses.RECOVER).time(),
@@ -214,6 +187,21 @@ public record AbsenceFigures(
                         Rounding.UP,
                         Formula.SHARE_PER_DAY,
                         Input.of("t", inverterToReserve)));
+    }
+
+    private static List<Input> runInputs(
+            Figure<Charge> capacity,
+            List<Input> resistances,
+            BankFigures bank,
+            InverterFigures inverter,
+            SupplyFigures supply) {
+        return with(
+                with(List.of(Input.of("s", bank.reserve()), Input.of("C", capacity)), resistances),
+                List.of(Input.of("R", supply.resistance()), Input.of("U", inverter.cutOut())));
+    }
+
+    private static List<Input> with(List<Input> some, List<Input> more) {
+        return Stream.concat(some.stream(), more.stream()).toList();
     }
 
     /** The appliances that stay on. */

@@ -42,6 +42,7 @@ import org.quaybook.reference.Battery;
  *     taken at the least end of its usual span, both of which can only make it larger
  * @param capacityWorn capacity when due for renewal, at its lowest usual temperature
  * @param resistanceWorn resistance between the take-off points then
+ * @param resistanceWornLow the same when nearly empty; empty where the chemistry makes no difference
  * @param sharing shares of the strings
  * @param wornResistanceOf resistance then with another number of the same strings
  * @param asItIs the bank as it is at 25 °C
@@ -69,6 +70,7 @@ public record BankFigures(
         Figure<Current> shortCircuit,
         Figure<Charge> capacityWorn,
         Figure<Resistance> resistanceWorn,
+        Optional<Figure<Resistance>> resistanceWornLow,
         Sharing sharing,
         IntFunction<Resistance> wornResistanceOf,
         SourceBank asItIs,
@@ -89,6 +91,21 @@ public record BankFigures(
     /** The inner resistance at a state of charge. */
     Figure<Resistance> resistanceAt(Ratio stateOfCharge) {
         return stateOfCharge.compareTo(asItIs.lowBelow()) < 0 ? resistanceLow.orElse(resistance) : resistance;
+    }
+
+    /** The inner resistances, each as what runs over many states of charge is worked out from. */
+    List<Input> resistances() {
+        return resistances(resistance, resistanceLow);
+    }
+
+    /** The same of the bank worn and cold. */
+    List<Input> resistancesWorn() {
+        return resistances(resistanceWorn, resistanceWornLow);
+    }
+
+    private static List<Input> resistances(Figure<Resistance> usual, Optional<Figure<Resistance>> low) {
+        return Stream.concat(Stream.of(Input.of("R", usual)), low.map(it -> Input.of("R₃₀", it)).stream())
+                .toList();
     }
 
     /** What the rest voltage at a state of charge is worked out from. */

@@ -100,12 +100,13 @@ final class BankReckoning {
         Figure<Voltage> restFull = table.get(0).rest();
         Figure<Resistance> resistance =
                 book.enter("bank.resistance", sharing.resistance(), Rounding.UP, Formula.LADDER, ladder);
-        Optional<Figure<Resistance>> resistanceLow = resistanceLow(resistance);
+        Optional<Figure<Resistance>> resistanceLow = resistanceLow("bank.resistance-low", resistance);
         Figure<Ratio> worstShare = book.enter("bank.worst-share", sharing.worst(), Rounding.UP, Formula.LADDER, ladder);
         Figure<Charge> capacityWorn = capacityWorn(capacity, now);
         IntFunction<Resistance> asItIs = strings -> ladder(string.value(), strings, link);
         IntFunction<Resistance> whenNew = strings -> ladder(stringNew, strings, link);
         Figure<Resistance> resistanceWorn = resistanceWorn(resistance, whenNew.apply(parallel));
+        Optional<Figure<Resistance>> resistanceWornLow = resistanceLow("bank.resistance-worn-low", resistanceWorn);
         return new BankFigures(
                 battery,
                 nominal,
@@ -138,6 +139,7 @@ final class BankReckoning {
                 shortCircuit(restFull, leastBlockResistance(block, restFull)),
                 capacityWorn,
                 resistanceWorn,
+                resistanceWornLow,
                 sharing,
                 strings -> worn(asItIs.apply(strings), whenNew.apply(strings)),
                 source(rest, now.value(), sharing.resistance()),
@@ -345,10 +347,10 @@ final class BankReckoning {
     }
 
     /** Of a nearly empty bank, where its chemistry makes a difference. */
-    private Optional<Figure<Resistance>> resistanceLow(Figure<Resistance> resistance) {
+    private Optional<Figure<Resistance>> resistanceLow(String key, Figure<Resistance> resistance) {
         return battery.resistanceRiseWhenLow() > 1
                 ? Optional.of(book.enter(
-                        "bank.resistance-low",
+                        key,
                         resistance.value().times(battery.resistanceRiseWhenLow()),
                         Rounding.UP,
                         Formula.LOW_RESISTANCE,

@@ -16,6 +16,7 @@ import org.quaybook.calc.SourceBank;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Charging;
 import org.quaybook.job.Given;
+import org.quaybook.quantity.Charge;
 import org.quaybook.quantity.Energy;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
@@ -143,22 +144,18 @@ public record DayFigures(
         }
 
         private List<Input> inputs(Figure<Energy> use, List<Input> sources) {
-            List<Input> inputs = new ArrayList<>(List.of(
-                    Input.of("E_day", use),
-                    Input.of("C", bank.capacityNow()),
-                    Input.of("R", bank.resistance()),
-                    Input.of("R", supply.resistance()),
-                    Input.of("s", bank.reserve()),
-                    Input.of("U", inverter.cutOut())));
-            inputs.addAll(sources);
-            return inputs;
+            return inputs(use, bank.capacityNow(), bank.resistances(), sources);
         }
 
         private List<Input> wornInputs(Figure<Energy> use, List<Input> sources) {
-            List<Input> inputs = new ArrayList<>(List.of(
-                    Input.of("E_day", use),
-                    Input.of("C", bank.capacityWorn()),
-                    Input.of("R", bank.resistanceWorn()),
+            return inputs(use, bank.capacityWorn(), bank.resistancesWorn(), sources);
+        }
+
+        private List<Input> inputs(
+                Figure<Energy> use, Figure<Charge> capacity, List<Input> resistances, List<Input> sources) {
+            List<Input> inputs = new ArrayList<>(List.of(Input.of("E_day", use), Input.of("C", capacity)));
+            inputs.addAll(resistances);
+            inputs.addAll(List.of(
                     Input.of("R", supply.resistance()),
                     Input.of("s", bank.reserve()),
                     Input.of("U", inverter.cutOut())));

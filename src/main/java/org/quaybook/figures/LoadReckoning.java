@@ -143,13 +143,13 @@ final class LoadReckoning {
                 able ? fromFull().time() : none,
                 Rounding.DOWN,
                 Formula.RUN_TIME,
-                timeInputs(bank.capacityNow(), bank.resistance()));
+                timeInputs(bank.capacityNow(), bank.resistances()));
         Figure<TimeSpan> wornTime = book.enter(
                 it.key() + ".time-worn",
                 able ? wornRun.time() : none,
                 Rounding.DOWN,
                 Formula.RUN_TIME,
-                timeInputs(bank.capacityWorn(), bank.resistanceWorn()));
+                timeInputs(bank.capacityWorn(), bank.resistancesWorn()));
         Optional<Figure<Ratio>> alarmBelow = system.now()
                 .lowestHolding(demand.working(), system.inverter().alarm().value())
                 .map(soc ->
@@ -177,7 +177,7 @@ final class LoadReckoning {
                         .map(wish -> wished(wish, time, wornTime)));
     }
 
-    private List<Input> timeInputs(Figure<Charge> capacity, Figure<Resistance> resistance) {
+    private List<Input> timeInputs(Figure<Charge> capacity, List<Input> resistances) {
         BankFigures bank = system.bank();
         List<Input> inputs = new ArrayList<>(List.of(
                 Input.of("P₁", it.load()),
@@ -188,8 +188,9 @@ final class LoadReckoning {
                 bank.battery().leadAcid()
                         ? Input.usual(
                                 "k", bank.asItIs().peukert(), bank.battery().citation())
-                        : Input.usual("k", bank.asItIs().peukert(), Reason.NO_PEUKERT),
-                Input.of("R", resistance),
+                        : Input.usual("k", bank.asItIs().peukert(), Reason.NO_PEUKERT)));
+        inputs.addAll(resistances);
+        inputs.addAll(List.of(
                 Input.of("R", system.supply().resistance()),
                 Input.of("s", bank.reserve()),
                 Input.of("U", system.inverter().cutOut())));
@@ -246,7 +247,7 @@ final class LoadReckoning {
                 List<Input> inputs = new ArrayList<>();
                 inputs.add(Input.usual("s₁", from, Reason.ROW));
                 inputs.addAll(
-                        timeInputs(system.bank().capacityNow(), system.bank().resistance()));
+                        timeInputs(system.bank().capacityNow(), system.bank().resistances()));
                 rows.add(new FromRow(
                         from,
                         book.enter(
@@ -345,14 +346,14 @@ final class LoadReckoning {
         Run run = system.now().run(demand, alarm, toTheDark, Pauses.RECOVER);
         BankFigures bank = system.bank();
         return Optional.of(new Warning(
-                warningTime(".warning-time", run, bank.capacityNow(), bank.resistance()),
+                warningTime(".warning-time", run, bank.capacityNow(), bank.resistances()),
                 wornRun.time().seconds() == 0
                         ? Optional.empty()
                         : Optional.of(warningTime(
                                 ".warning-time-worn",
                                 wornAfterAlarm(toTheDark),
                                 bank.capacityWorn(),
-                                bank.resistanceWorn())),
+                                bank.resistancesWorn())),
                 run.ending(),
                 alarm.compareTo(bank.reserve().value()) > 0));
     }
@@ -364,10 +365,10 @@ final class LoadReckoning {
         return system.worn().run(demand, alarm, toTheDark, Pauses.DO_NOT_RECOVER);
     }
 
-    private Figure<TimeSpan> warningTime(String name, Run run, Figure<Charge> capacity, Figure<Resistance> resistance) {
+    private Figure<TimeSpan> warningTime(String name, Run run, Figure<Charge> capacity, List<Input> resistances) {
         Optional<Figure<TimeSpan>> delay = system.inverter().alarmDelay();
         double lost = delay.map(it -> it.value().seconds()).orElse(0.0);
-        List<Input> inputs = new ArrayList<>(timeInputs(capacity, resistance));
+        List<Input> inputs = new ArrayList<>(timeInputs(capacity, resistances));
         inputs.add(Input.of("U_a", system.inverter().alarm()));
         inputs.add(delay.map(it -> Input.of("t_a", it))
                 .orElseGet(() -> Input.usual("t_a", new TimeSpan(0), Reason.NOT_WRITTEN)));
