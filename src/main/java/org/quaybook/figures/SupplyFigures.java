@@ -14,7 +14,9 @@ import org.quaybook.job.Cable;
 import org.quaybook.job.Given;
 import org.quaybook.job.Pole;
 import org.quaybook.job.Route;
+import org.quaybook.quantity.Area;
 import org.quaybook.quantity.Conductor;
+import org.quaybook.quantity.ConductorSize;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Length;
 import org.quaybook.quantity.Ratio;
@@ -195,7 +197,7 @@ public record SupplyFigures(
             Figure<Resistance> joints = jointResistance(runs);
             Figure<Current> most = mostDrawn(runs);
             Figure<Voltage> byRule =
-                    sum("supply.drop-by-rule", runs, Formula.DROP_BY_RULE, RunRating::dropByRule, this::byRule);
+                    sum("supply.drop-by-rule", runs, Formula.DROP_BY_RULE, RunRating::dropByRule, this::copper);
             Figure<Voltage> at20 = sum(
                     "supply.drop-at-20",
                     runs,
@@ -407,10 +409,10 @@ public record SupplyFigures(
                 Function<RunRating, Voltage> part,
                 Function<RunFigures, List<Input>> of) {
             Voltage sum = runs.stream().map(run -> part.apply(run.rating())).reduce(new Voltage(0), Voltage::plus);
-            List<Input> inputs = new ArrayList<>();
+            List<Input> inputs = new ArrayList<>(formula == Formula.DROP_BY_RULE ? List.of(constant()) : List.of());
             boolean same = runs.stream().map(RunFigures::drawn).distinct().count() == 1;
             for (RunFigures run : runs) {
-                if (!same || inputs.isEmpty()) {
+                if (!same || run.equals(runs.get(0))) {
                     inputs.add(Input.of("I", run.drawn()));
                 }
                 inputs.addAll(of.apply(run));
@@ -419,17 +421,19 @@ public record SupplyFigures(
             return book.enter(key, sum, Rounding.UP, formula, inputs);
         }
 
-        private List<Input> byRule(RunFigures run) {
+        private Input constant() {
             DropFormula drop = tables.rules().drop();
-            return List.of(
-                    Input.usual("k", drop.ohmSquareMillimetresPerMetre(), drop.citation()),
-                    run.conductor(),
-                    new Input(
-                            "A",
-                            tables.conductors()
-                                    .copper(run.rating().conductor().size())
-                                    .times(run.rating().conductor().parallel()),
-                            run.conductor().origin()));
+            return Input.usual("k", drop.ohmSquareMillimetresPerMetre(), drop.citation());
+        }
+
+        /** The copper that the rulebook's formula counts; an AWG number counts with its smallest area. */
+        private List<Input> copper(RunFigures run) {
+            Conductor conductor = run.rating().conductor();
+            Area copper = tables.conductors().copper(conductor.size()).times(conductor.parallel());
+            Input area = new Input("A", copper, run.conductor().origin());
+            return conductor.size().system() == ConductorSize.Series.AWG
+                    ? List.of(run.conductor(), area)
+                    : List.of(area);
         }
     }
 }

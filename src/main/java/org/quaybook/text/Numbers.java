@@ -85,9 +85,9 @@ public final class Numbers {
         return number(value, decimals, decimals, rounding) + SPACE + unit;
     }
 
-    /** A bare number, at most three decimals. */
+    /** A bare number, at most three decimals; a small one, such as a constant of a rulebook, at most five. */
     public String plain(double value) {
-        return number(value, 0, 3, Rounding.NEAREST);
+        return number(value, 0, Math.abs(value) < 0.1 ? 5 : 3, Rounding.NEAREST);
     }
 
     /** How a kind and size of value is written: unit, its size and zero in canonical units, fewest and most decimals. */
