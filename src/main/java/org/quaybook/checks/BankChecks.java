@@ -7,15 +7,15 @@ import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.BankFigures;
+import org.quaybook.figures.BankLoad;
+import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
 import org.quaybook.job.Bank;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
 import org.quaybook.job.Protection;
-import org.quaybook.quantity.Charge;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Ratio;
-import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Stated;
 import org.quaybook.quantity.Voltage;
 
@@ -28,16 +28,16 @@ final class BankChecks {
     private static final double UNEVEN = 1.10;
     private static final int MANY_STRINGS = 3;
     private static final double SHORT_UNLIKE_RESISTANCE = 3;
-    private static final double PROTECTION_LOAD = 0.8;
-
     private final Bank bank;
     private final Figures figures;
     private final Findings findings;
+    private final BankLoad load;
 
     private BankChecks(Bank bank, Figures figures, Findings findings) {
         this.bank = bank;
         this.figures = figures;
         this.findings = findings;
+        this.load = figures.bankLoad();
     }
 
     static void run(Job job, Figures figures, Findings findings) {
@@ -61,7 +61,7 @@ final class BankChecks {
                     Check.TAKE_OFF_UNEVEN,
                     bank.takeOff() == null ? bank.place() : bank.takeOff().place(),
                     it.worstShare().stated(),
-                    Stated.asGiven(new Ratio(1.0 / it.sharing().shares().size())),
+                    load.fairShare().stated(),
                     it.worstShareOppositeEnds().orElse(it.worstShare()).stated());
         }
         if (it.battery().leadAcid() && it.sharing().shares().size() > MANY_STRINGS) {
@@ -79,13 +79,8 @@ final class BankChecks {
         if (stated == null || stated.value() == null) {
             return;
         }
-        Resistance block = figures.bank().blockResistance().value();
-        Current byResistance = figures.bank()
-                .restFull()
-                .value()
-                .dividedBy(bank.series().known().orElseThrow())
-                .over(block);
-        double ratio = stated.value().ratioTo(byResistance);
+        Figure<Current> byResistance = load.shortByResistance().orElseThrow();
+        double ratio = stated.value().ratioTo(byResistance.value());
         if (ratio > SHORT_UNLIKE_RESISTANCE || ratio < 1 / SHORT_UNLIKE_RESISTANCE) {
             findings.add(
                     Severity.DECIDE,
@@ -93,26 +88,24 @@ final class BankChecks {
                     stated.place(),
                     Stated.asGiven(stated.value()),
                     figures.bank().blockResistance().stated(),
-                    Stated.up(byResistance));
+                    byResistance.stated());
         }
     }
 
     private void protection(Protection protection) {
-        Current worst = figures.mostDrawn();
         Optional<Current> limit = Given.maybe(protection.discharge());
         if (limit.isPresent()) {
-            Current block = worst.times(figures.bank().sharing().worst().fraction());
-            Current usable = limit.get().times(PROTECTION_LOAD);
-            if (block.compareTo(usable) > 0) {
+            Figure<Current> usable = load.usable().orElseThrow();
+            if (load.hardestBlock().value().compareTo(usable.value()) > 0) {
                 findings.add(
                         Severity.DECIDE,
                         Check.PROTECTION_CURRENT,
                         place(protection.discharge()),
-                        Stated.up(block),
-                        Stated.down(usable),
+                        load.hardestBlock().stated(),
+                        usable.stated(),
                         Stated.asGiven(limit.get()));
             }
-            cascade(worst, limit.get(), place(protection.discharge()));
+            cascade(limit.get(), place(protection.discharge()));
         }
         Optional<Voltage> cutOut = Given.maybe(protection.cutOut());
         Voltage inverter = figures.inverter().cutOut().value();
@@ -134,17 +127,14 @@ final class BankChecks {
         if (known || it.battery().leadAcid()) {
             return;
         }
-        Current block = figures.mostDrawn().times(it.sharing().worst().fraction());
-        Charge capacity = bank.block().capacity().known().orElseThrow();
-        Current usual = new Current(it.battery().maxDischargeRate() * capacity.ampereHours());
-        if (block.compareTo(usual) > 0) {
+        if (load.hardestBlock().value().compareTo(load.usualDischarge().value()) > 0) {
             findings.add(
                     Severity.DECIDE,
                     Check.DISCHARGE_RATE,
                     bank.place(),
-                    Stated.up(block),
-                    Stated.down(usual),
-                    Stated.asGiven(capacity));
+                    load.hardestBlock().stated(),
+                    load.usualDischarge().stated(),
+                    Stated.asGiven(bank.block().capacity().known().orElseThrow()));
         }
     }
 
@@ -165,15 +155,15 @@ final class BankChecks {
         return given == null ? bank.place() : given.place();
     }
 
-    private void cascade(Current worst, Current limit, Place place) {
+    private void cascade(Current limit, Place place) {
         int strings = figures.bank().sharing().shares().size();
-        if (strings > 1 && worst.dividedBy(strings - 1).compareTo(limit) > 0) {
-            findings.add(
-                    Severity.NOTE,
-                    Check.PROTECTION_CASCADE,
-                    place,
-                    OtherBlocks.of(strings, Stated.up(worst.dividedBy(strings - 1)), Stated.asGiven(limit)));
-        }
+        load.otherBlocks()
+                .filter(others -> others.value().compareTo(limit) > 0)
+                .ifPresent(others -> findings.add(
+                        Severity.NOTE,
+                        Check.PROTECTION_CASCADE,
+                        place,
+                        OtherBlocks.of(strings, others.stated(), Stated.asGiven(limit))));
     }
 
     private void terminals() {

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.BankFigures;
 import org.quaybook.figures.ChargeCable;
+import org.quaybook.figures.ChargeCircuit;
 import org.quaybook.figures.ChargeFigures;
 import org.quaybook.figures.ChargingAtOnce;
 import org.quaybook.figures.DayFigures;
@@ -44,8 +45,6 @@ import org.quaybook.reference.Rulebook;
 final class ChargeChecks {
 
     private static final double COLD_MARGIN_KELVIN = 2;
-    private static final double ALTERNATOR_SHARE = 0.6;
-
     /** Share of a supply that charging may take for hours (common practice). */
     private static final double MOST_FOR_HOURS = 0.8;
 
@@ -62,7 +61,7 @@ final class ChargeChecks {
     static void run(Job job, Figures figures, Tables tables, Findings findings) {
         ChargeChecks checks = new ChargeChecks(job, figures, findings);
         for (Charging charging : job.charging()) {
-            checks.cable(charging, tables.rules());
+            checks.cable(charging);
             checks.cold(charging);
             checks.alternator(charging);
             checks.limit(charging, tables.rules());
@@ -86,35 +85,33 @@ final class ChargeChecks {
      * A source that gives no more than the cable bears needs no fuse at its own end: only the bank can then overload the
      * cable.
      */
-    private void cable(Charging charging, Rulebook rules) {
-        Current gives = most(charging);
-        Optional<Conductor> cable = ChargeCable.judged(charging, rules);
-        if (cable.isEmpty()) {
+    private void cable(Charging charging) {
+        Optional<ChargeCircuit> circuit = figures(charging).circuit();
+        if (circuit.isEmpty()) {
             return;
         }
-        Current elsewhere = allowed(charging, cable.get(), false, rules);
-        Current allowed = allowed(charging, cable.get(), ChargeCable.inEngineSpace(charging), rules);
-        if (gives.compareTo(allowed) > 0) {
-            boolean sure = Given.maybe(charging.route()).isPresent() || gives.compareTo(elsewhere) > 0;
+        ChargeCircuit it = circuit.get();
+        Conductor cable = Given.maybe(charging.cable()).orElseThrow();
+        Current gives = most(charging);
+        if (gives.compareTo(it.allowed().value()) > 0) {
+            boolean sure = Given.maybe(charging.route()).isPresent() || gives.compareTo(it.allowedElsewhere()) > 0;
             findings.add(
                     sure ? Severity.FORBIDS : Severity.DECIDE,
                     sure ? Check.CHARGE_CABLE : Check.CHARGE_CABLE_ENGINE,
                     charging.place(),
                     name(charging),
                     Stated.asGiven(gives),
-                    cable.get(),
-                    Stated.down(allowed));
+                    cable,
+                    it.allowed().stated());
         }
-        fuse(charging, cable.get(), allowed, rules);
+        fuse(charging, cable, it);
     }
 
-    private static Current allowed(Charging charging, Conductor cable, boolean engineSpace, Rulebook rules) {
-        Temperature insulation = ChargeCable.insulation(charging, rules);
-        return rules.ampacity()
-                .base(cable.size(), insulation)
-                .value()
-                .times(cable.parallel()
-                        * rules.ampacity().spaceFactor(insulation, engineSpace).value());
+    private ChargeFigures figures(Charging charging) {
+        return figures.charging().stream()
+                .filter(it -> it.charging().equals(charging))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Sources of whose cable nothing could be checked, told once. */
@@ -160,7 +157,7 @@ final class ChargeChecks {
     }
 
     /** The bank feeds a fault in this cable from its own end, whatever the charger at the other end does. */
-    private void fuse(Charging charging, Conductor cable, Current allowed, Rulebook rules) {
+    private void fuse(Charging charging, Conductor cable, ChargeCircuit circuit) {
         Optional<FuseFigures> fuse = figures.fuses().stream()
                 .filter(it -> it.fuse() != null && it.fuse().id().equals(charging.fuse()))
                 .findFirst();
@@ -172,13 +169,12 @@ final class ChargeChecks {
                     name(charging),
                     cable,
                     figures.bank().shortCircuit().stated(),
-                    Stated.down(allowed));
+                    circuit.allowed().stated());
             return;
         }
         Optional<Current> rating = fuse.get().rating().map(Figure::value);
-        Current most = allowed.times(
-                rules.fuseOverAmpacity(figures.bank().system().value()).value().fraction());
-        if (rating.filter(it -> it.compareTo(most) > 0).isPresent()) {
+        Figure<Current> most = circuit.mostFuse();
+        if (rating.filter(it -> it.compareTo(most.value()) > 0).isPresent()) {
             findings.add(
                     Severity.FORBIDS,
                     Check.CHARGE_FUSE_LARGE,
@@ -187,10 +183,11 @@ final class ChargeChecks {
                     Stated.asGiven(rating.get()),
                     name(charging),
                     cable,
-                    Stated.down(most));
+                    most.stated());
         }
-        Current least = most(charging).dividedBy(rules.fuseLoad().value().fraction());
-        if (rating.filter(it -> it.compareTo(least) < 0).isPresent()) {
+        Optional<Figure<Current>> least = circuit.leastFuse();
+        if (least.isPresent()
+                && rating.filter(it -> it.compareTo(least.get().value()) < 0).isPresent()) {
             findings.add(
                     Severity.DECIDE,
                     Check.CHARGE_FUSE_SMALL,
@@ -199,12 +196,16 @@ final class ChargeChecks {
                     Stated.asGiven(rating.get()),
                     name(charging),
                     Stated.up(most(charging)),
-                    Stated.up(least));
+                    least.get().stated());
         }
     }
 
     private Current most(Charging charging) {
         return ChargingAtOnce.given(charging, figures.bank().nominal().value());
+    }
+
+    private Current lasting(Charging charging) {
+        return figures(charging).lasting().orElseThrow().value();
     }
 
     private void cold(Charging charging) {
@@ -239,7 +240,7 @@ final class ChargeChecks {
         Optional<Current> rated = Given.maybe(charging.rated());
         if (rated.isEmpty()) {
             findings.add(Severity.DECIDE, Check.ALTERNATOR_UNKNOWN, charging.place(), name(charging));
-        } else if (gives.ratioTo(rated.get()) > ALTERNATOR_SHARE) {
+        } else if (gives.compareTo(lasting(charging)) > 0) {
             findings.add(
                     Severity.DECIDE,
                     Check.ALTERNATOR_HEAT,
@@ -247,7 +248,7 @@ final class ChargeChecks {
                     name(charging),
                     Stated.up(gives),
                     Stated.asGiven(rated.get()),
-                    Stated.down(rated.get().times(ALTERNATOR_SHARE)));
+                    figures(charging).lasting().orElseThrow().stated());
         }
     }
 
@@ -276,7 +277,8 @@ final class ChargeChecks {
         double load = rules.fuseLoad().value().fraction();
         List<Object> names = new ArrayList<>();
         ChargeCable.judged(charging, rules)
-                .filter(cable -> tooSmall.test(allowed(charging, cable, ChargeCable.inEngineSpace(charging), rules)))
+                .filter(cable -> tooSmall.test(
+                        figures(charging).circuit().orElseThrow().allowed().value()))
                 .ifPresent(names::add);
         figures.fuses().stream()
                 .filter(it -> it.fuse() != null && carries(it.fuse(), charging))
@@ -290,7 +292,7 @@ final class ChargeChecks {
                 .forEach(run -> names.add(run.cable().id()));
         boolean hot = BankFigures.isLithium(job.bank())
                 && !Given.isYes(charging.temperatureSensor())
-                && written.ratioTo(rated) <= ALTERNATOR_SHARE;
+                && written.compareTo(lasting(charging)) <= 0;
         if (hot) {
             names.add(name(charging));
         }
@@ -340,16 +342,14 @@ final class ChargeChecks {
                     it.supply().stated());
         }
         // An input limit makes the charger give way, not the heater.
-        Current most = it.limited()
-                ? it.leftOn().value().plus(it.heating().value())
-                : it.total().value();
-        if (it.heater().isPresent() && most.compareTo(it.supply().value()) > 0) {
+        Figure<Current> most = it.limited() ? it.withoutCharger() : it.total();
+        if (it.heater().isPresent() && most.value().compareTo(it.supply().value()) > 0) {
             findings.add(
                     Severity.NOTE,
                     Check.SHORE_RETURN,
                     shore.place(),
                     it.heater().get(),
-                    Stated.up(most),
+                    most.stated(),
                     it.supply().stated());
         }
     }
@@ -437,13 +437,21 @@ final class ChargeChecks {
     }
 
     private void sum() {
-        Current sum =
-                new ChargingAtOnce(job.charging(), figures.bank().nominal().value()).most();
+        Optional<Figure<Current>> charged = figures.bankLoad().charged();
+        if (charged.isEmpty()) {
+            return;
+        }
+        Current sum = charged.get().value();
         Figure<Current> limit = figures.bankCharging().limit();
         Figure<Current> cold = figures.bankCharging().coldLimit();
         Bank bank = job.bank();
         if (sum.compareTo(limit.value()) > 0) {
-            findings.add(Severity.DECIDE, Check.CHARGE_CURRENT, bank.place(), Stated.up(sum), limit.stated());
+            findings.add(
+                    Severity.DECIDE,
+                    Check.CHARGE_CURRENT,
+                    bank.place(),
+                    charged.get().stated(),
+                    limit.stated());
         }
         // Where it must not be charged at all, the check of each source speaks.
         if (cold.value().amperes() > 0
@@ -453,7 +461,7 @@ final class ChargeChecks {
                     Severity.NOTE,
                     Check.CHARGE_COLD,
                     bank.place(),
-                    Stated.up(sum),
+                    charged.get().stated(),
                     cold.stated(),
                     bank.temperature().known().map(Stated::down).orElseThrow());
         }

@@ -4,7 +4,9 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.quaybook.diag.Severity;
+import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
+import org.quaybook.figures.GeneratorFigures;
 import org.quaybook.figures.SupplyFigures.RunFigures;
 import org.quaybook.figures.Tables;
 import org.quaybook.job.Bank;
@@ -172,11 +174,7 @@ final class FittingChecks {
 
     private Optional<Current> comes(Generator generator) {
         return Given.maybe(generator.breaker())
-                .or(() -> generator
-                        .power()
-                        .known()
-                        .flatMap(power ->
-                                job.inverter().output().voltage().known().map(power::at)));
+                .or(() -> figures.generator().flatMap(GeneratorFigures::current).map(Figure::value));
     }
 
     /** What nobody has written was held against nothing. */

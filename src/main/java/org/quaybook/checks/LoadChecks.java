@@ -23,10 +23,8 @@ import org.quaybook.job.Job;
 import org.quaybook.job.LoadKind;
 import org.quaybook.job.Wave;
 import org.quaybook.job.WhenShoreFails;
-import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
-import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Stated;
 import org.quaybook.quantity.Temperature;
 import org.quaybook.quantity.TimeSpan;
@@ -101,7 +99,7 @@ final class LoadChecks {
                     inverter.idle().stated(),
                     inverter.bestEfficiency().stated(),
                     inverter.fullEfficiency().stated(),
-                    Stated.down(inverter.losses().bestEfficiency()));
+                    inverter.reached().stated());
         }
     }
 
@@ -208,7 +206,7 @@ final class LoadChecks {
                     it.appliance().name(),
                     it.cutOutBelow().get().stated(),
                     figures.bank().reserve().stated(),
-                    Stated.down(pathThatHolds(it, figures.inverter().cutOut().value())),
+                    it.running().mostForCutOut().orElseThrow().stated(),
                     figures.supply().resistance().stated());
         } else if (it.alarmBelow().isEmpty() || it.alarmBelow().get().value().compareTo(reserve) > 0) {
             findings.add(
@@ -218,7 +216,7 @@ final class LoadChecks {
                     it.appliance().name(),
                     it.alarmBelow().<Object>map(figure -> figure.stated()).orElse(Stated.asGiven(Ratio.WHOLE)),
                     figures.bank().reserve().stated(),
-                    Stated.down(pathThatHolds(it, figures.inverter().alarm().value())),
+                    it.running().mostForAlarm().orElseThrow().stated(),
                     figures.supply().resistance().stated());
         }
     }
@@ -239,19 +237,6 @@ final class LoadChecks {
                     figures.bank().reserve().stated(),
                     (cutsOut ? it.mostHolding() : it.mostQuiet()).stated());
         }
-    }
-
-    /** The most resistance between bank and inverter with which the voltage holds down to the reserve. */
-    private Resistance pathThatHolds(ApplianceFigures it, Voltage limit) {
-        Current current =
-                it.load().value().plus(figures.absence().draw().watts()).at(limit);
-        Voltage spare = figures.bank().restAtReserve().value().minus(limit);
-        double ohms = spare.volts() / current.amperes()
-                - figures.bank()
-                        .asItIs()
-                        .resistanceAt(figures.bank().reserve().value())
-                        .ohms();
-        return new Resistance(Math.max(0, ohms));
     }
 
     private void mains(Appliance appliance) {
@@ -354,10 +339,7 @@ final class LoadChecks {
                     it.appliance().name(),
                     it.startCurrent().get().stated(),
                     figures.protectionPeak().get().stated(),
-                    Stated.up(it.startCurrent()
-                            .get()
-                            .value()
-                            .times(figures.bank().worstShare().value().fraction())));
+                    it.startOfBlock().orElseThrow().stated());
         }
     }
 

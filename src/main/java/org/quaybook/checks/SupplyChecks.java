@@ -70,19 +70,18 @@ final class SupplyChecks {
         if (!isolator.partsBattery(job.cables(), mains)) {
             return;
         }
-        Current most = figures.most(isolator);
+        Figure<Current> most = figures.most(isolator).orElseThrow();
         Optional<Current> bears = Given.maybe(isolator.rating());
         if (bears.isEmpty()) {
-            findings.add(
-                    Severity.NOTE, Check.ISOLATOR_RATING_UNKNOWN, isolator.place(), isolator.id(), Stated.up(most));
-        } else if (bears.get().compareTo(most) < 0) {
+            findings.add(Severity.NOTE, Check.ISOLATOR_RATING_UNKNOWN, isolator.place(), isolator.id(), most.stated());
+        } else if (bears.get().compareTo(most.value()) < 0) {
             findings.add(
                     Severity.FORBIDS,
                     Check.ISOLATOR_RATING,
                     isolator.place(),
                     isolator.id(),
                     Stated.asGiven(bears.get()),
-                    Stated.up(most));
+                    most.stated());
         }
     }
 
@@ -104,16 +103,12 @@ final class SupplyChecks {
     /** Conductors in parallel lie together with their return as likely as not, and then they count as a bundle. */
     private static void bundle(RunFigures run, Figures figures, Rulebook rules, Findings findings) {
         Conductor conductor = run.rating().conductor();
-        if (!run.fitted()
-                || conductor.parallel() == 1
-                || Given.maybe(run.cable().bundled()).isPresent()) {
+        if (!run.fitted() || run.bundled().isEmpty()) {
             return;
         }
         Voltage system = figures.bank().system().value();
-        int together = 2 * conductor.parallel();
-        Current allowed = run.allowed()
-                .value()
-                .times(rules.ampacity().bundleFactor(together, system).value());
+        Figure<Current> bundled = run.bundled().get();
+        Current allowed = bundled.value();
         Current fuse = figures.fuses().stream()
                 .filter(it -> it.fuse() != null
                         && it.fuse().protects().contains(run.cable().id()))
@@ -135,8 +130,8 @@ final class SupplyChecks {
                 run.cable().place(),
                 run.cable().id(),
                 conductor,
-                together,
-                Stated.down(allowed),
+                2 * conductor.parallel(),
+                bundled.stated(),
                 Stated.up(passes));
     }
 

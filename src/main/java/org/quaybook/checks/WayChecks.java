@@ -2,10 +2,12 @@ package org.quaybook.checks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.quaybook.diag.Place;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.ChargingAtOnce;
+import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
 import org.quaybook.figures.FuseFigures;
 import org.quaybook.figures.SharedWay;
@@ -147,12 +149,13 @@ final class WayChecks {
 
     /** What a switch of the whole bank carries counts them already. */
     private boolean isolatorDoesNot(Isolator isolator) {
-        Current most = figures.most(isolator);
-        return isolator.partsBattery(job.cables(), job.fuses())
+        Optional<Current> bears = Given.maybe(isolator.rating());
+        Optional<Current> most = figures.most(isolator).map(Figure::value);
+        return bears.isPresent()
+                && most.isPresent()
                 && !isolator.isolates().contains("bank")
-                && Given.maybe(isolator.rating())
-                        .filter(bears -> bears.compareTo(most) >= 0 && bears.compareTo(withAll(most)) < 0)
-                        .isPresent();
+                && bears.get().compareTo(most.get()) >= 0
+                && bears.get().compareTo(withAll(most.get())) < 0;
     }
 
     /** With all that draws, or all that charges where that is more. */

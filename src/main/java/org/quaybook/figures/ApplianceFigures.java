@@ -32,6 +32,7 @@ import org.quaybook.quantity.Voltage;
  * @param startsDownTo lowest state of charge at which it can start; empty if it never can
  * @param startCurrent current out of the bank while it starts there, or at the reserve where that is higher: the largest
  *     that a start asks for in use; empty if it never can
+ * @param startOfBlock what the hardest worked string gives of it; empty unless the job states a short-time limit for that
  */
 public record ApplianceFigures(
         Appliance appliance,
@@ -48,7 +49,8 @@ public record ApplianceFigures(
         Optional<Figure<Ratio>> sharePerUse,
         Figure<Voltage> startLimit,
         Optional<Figure<Ratio>> startsDownTo,
-        Optional<Figure<Current>> startCurrent) {
+        Optional<Figure<Current>> startCurrent,
+        Optional<Figure<Current>> startOfBlock) {
 
     /** Whether it runs on the bank as it is. */
     public boolean runs() {

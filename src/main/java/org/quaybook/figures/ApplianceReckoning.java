@@ -7,6 +7,7 @@ import org.quaybook.calc.Discharge.Run;
 import org.quaybook.figures.ApplianceFigures.Verdict;
 import org.quaybook.job.Appliance;
 import org.quaybook.job.Given;
+import org.quaybook.job.Protection;
 import org.quaybook.quantity.Count;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
@@ -61,6 +62,7 @@ final class ApplianceReckoning {
                 .startsDownTo()
                 .filter(soc -> verdict.runs())
                 .map(soc -> reckoning.lowest(".starts-down-to", soc, startLoad, startLimit));
+        Optional<Figure<Current>> startCurrent = startsDownTo.flatMap(soc -> startCurrent(soc, startLoad));
         return new ApplianceFigures(
                 appliance,
                 key,
@@ -76,7 +78,23 @@ final class ApplianceReckoning {
                 sharePerUse(reckoning.fromFull(), running.time()),
                 startLimit,
                 startsDownTo,
-                startsDownTo.flatMap(soc -> startCurrent(soc, startLoad)));
+                startCurrent,
+                startCurrent.flatMap(this::startOfBlock));
+    }
+
+    private Optional<Figure<Current>> startOfBlock(Figure<Current> startCurrent) {
+        Protection protection = system.job().bank().protection();
+        if (protection == null || Given.maybe(protection.peak()).isEmpty()) {
+            return Optional.empty();
+        }
+        Figure<Ratio> share = system.bank().worstShare();
+        return Optional.of(book.enter(
+                key + ".start-of-block",
+                startCurrent.value().times(share.value().fraction()),
+                Rounding.UP,
+                Formula.SHARE_OF_STRING,
+                Input.of("I₁", startCurrent),
+                Input.of("share", share)));
     }
 
     private Figure<Power> average(Figure<Power> power, Ratio duty) {

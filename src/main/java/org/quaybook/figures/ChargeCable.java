@@ -68,6 +68,7 @@ public record ChargeCable(
     static Optional<ChargeCable> of(
             Charging charging,
             String key,
+            Optional<Figure<Current>> most,
             BankFigures bank,
             SharedWay way,
             SupplyFigures supply,
@@ -78,11 +79,12 @@ public record ChargeCable(
         if (cable == null || judged(charging, tables.rules()).isEmpty() || length == null || length.value() == null) {
             return Optional.empty();
         }
-        return most(charging, key, bank, book)
-                .map(most -> new Run(charging, key, cable, length, most, bank, way, supply, tables, book).figures());
+        return most.map(
+                gives -> new Run(charging, key, cable, length, gives, bank, way, supply, tables, book).figures());
     }
 
-    private static Optional<Figure<Current>> most(Charging charging, String key, BankFigures bank, FigureBook book) {
+    /** The most that a source gives; empty where the job tells neither current nor power. */
+    static Optional<Figure<Current>> most(Charging charging, String key, BankFigures bank, FigureBook book) {
         String name = key + ".most";
         Optional<Given<Current>> stated = ChargingAtOnce.current(charging);
         if (stated.isPresent()) {

@@ -34,6 +34,9 @@ public record ChargeFigures(
         Charging charging,
         String key,
         Optional<RechargeFigures> recharge,
+        Optional<Figure<Current>> most,
+        Optional<Figure<Current>> lasting,
+        Optional<ChargeCircuit> circuit,
         Optional<ChargeCable> cable,
         Optional<Figure<Energy>> summerDay,
         Optional<Figure<Energy>> winterDay) {
@@ -197,17 +200,33 @@ public record ChargeFigures(
                                 it.charging(),
                                 it.after(),
                                 it.book()));
+        Optional<Figure<Current>> most = ChargeCable.most(charging, key, it.bank(), it.book());
         return new ChargeFigures(
                 charging,
                 key,
                 recharge,
-                ChargeCable.of(charging, key, it.bank(), it.way(), it.supply(), it.tables(), it.book()),
+                most,
+                lasting(charging, key, it.book()),
+                ChargeCircuit.of(charging, key, most, it.bank(), it.tables().rules(), it.book()),
+                ChargeCable.of(charging, key, most, it.bank(), it.way(), it.supply(), it.tables(), it.book()),
                 solar
                         ? sun(key + ".summer-day", charging, charging.summerSun(), it.book())
                         : run(key + ".summer-day", charging, recharge, it),
                 solar
                         ? sun(key + ".winter-day", charging, charging.winterSun(), it.book())
                         : run(key + ".winter-day", charging, recharge, it));
+    }
+
+    private static Optional<Figure<Current>> lasting(Charging charging, String key, FigureBook book) {
+        return Optional.ofNullable(charging.rated())
+                .filter(rated -> rated.value() != null)
+                .map(rated -> book.enter(
+                        key + ".lasting",
+                        BankFigures.seen(rated).times(Practice.ALTERNATOR_SHARE.fraction()),
+                        Rounding.DOWN,
+                        Formula.PART_OF_CURRENT,
+                        Input.of("I₁", rated),
+                        Input.usual("f", Practice.ALTERNATOR_SHARE, Reason.ALTERNATOR_SHARE)));
     }
 
     private static boolean onMains(Charging charging) {

@@ -2,7 +2,6 @@ package org.quaybook.figures;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.calc.DayPlan;
 import org.quaybook.calc.Limits;
@@ -45,6 +44,8 @@ public record Figures(
         List<GroupFigures> withLeftOn,
         List<LargestDraw> largestDraws,
         Optional<Figure<Current>> protectionPeak,
+        BankLoad bankLoad,
+        List<IsolatorFigures> isolators,
         AbsenceFigures absence,
         Optional<VentFigures> vent,
         BankCharging bankCharging,
@@ -66,6 +67,7 @@ public record Figures(
         groups = List.copyOf(groups);
         withLeftOn = List.copyOf(withLeftOn);
         largestDraws = List.copyOf(largestDraws);
+        isolators = List.copyOf(isolators);
         charging = List.copyOf(charging);
         chargingTogether = List.copyOf(chargingTogether);
         all = List.copyOf(all);
@@ -82,22 +84,12 @@ public record Figures(
         }
     }
 
-    /**
-     * The most that the bank gives for long: the inverter at full output and its cut-out, and every branch with its largest
-     * lasting current. The fuse of a charger carries what flows in.
-     */
-    public Current mostDrawn() {
-        return inverter.worstCurrent().value().plus(SharedWay.drawn(way.branches()));
-    }
-
-    /** What passes a switch in the feed of the inverter at most: to the loads, or from what charges where that is more. */
-    public Current most(Isolator isolator) {
-        Current drawn = inverter.worstCurrent().value().plus(SharedWay.drawn(way.branchesThrough(isolator)));
-        Current charged = new ChargingAtOnce(
-                        way.chargingThrough(Set.copyOf(isolator.isolates())),
-                        bank.nominal().value())
-                .most();
-        return charged.compareTo(drawn) > 0 ? charged : drawn;
+    /** What passes a switch in the feed of the inverter; empty of any other switch. */
+    public Optional<Figure<Current>> most(Isolator isolator) {
+        return isolators.stream()
+                .filter(it -> it.isolator().equals(isolator))
+                .map(IsolatorFigures::most)
+                .findFirst();
     }
 
     /** An appliance that a time is wished for or somebody depends on, with what stays on; empty if nothing else does. */
@@ -187,6 +179,8 @@ public record Figures(
                 GroupFigures.withLeftOn(system, appliances, groups),
                 LargestDraw.of(system, way, appliances),
                 protectionPeak(job, bank, book),
+                BankLoad.of(job, bank, inverter, way, book),
+                IsolatorFigures.of(job, way, bank, inverter, book),
                 absence,
                 VentFigures.of(bank, book),
                 bankCharging,

@@ -11,6 +11,7 @@ import org.quaybook.job.Source;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Rounding;
+import org.quaybook.quantity.Voltage;
 
 /**
  * What the generator must give: its chargers, what stays on and the largest other appliance at once. Its volt-amperes are counted as watts, since
@@ -30,6 +31,7 @@ import org.quaybook.quantity.Rounding;
 public record GeneratorFigures(
         Figure<Power> power,
         Figure<Power> shortTime,
+        Optional<Figure<Current>> current,
         Figure<Power> charger,
         Figure<Power> leftOn,
         Figure<Power> needed,
@@ -110,6 +112,7 @@ public record GeneratorFigures(
         return Optional.of(new GeneratorFigures(
                 power,
                 shortTime,
+                current(job, power, book),
                 charger,
                 leftOn,
                 sum("generator.needed", needed, book),
@@ -127,6 +130,18 @@ public record GeneratorFigures(
                         MainsCharger.leastEfficient(onGenerator.stream()),
                         bank,
                         book)));
+    }
+
+    private static Optional<Figure<Current>> current(Job job, Figure<Power> power, FigureBook book) {
+        Given<Voltage> voltage = job.inverter().output().voltage();
+        return voltage.known()
+                .map(volts -> book.enter(
+                        "generator.current",
+                        power.value().at(volts),
+                        Rounding.UP,
+                        Formula.CURRENT,
+                        Input.of("P", power),
+                        Input.of("U", voltage)));
     }
 
     private static boolean staysOn(ApplianceFigures it) {

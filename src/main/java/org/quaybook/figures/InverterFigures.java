@@ -30,6 +30,8 @@ import org.quaybook.reference.Found;
  * @param fullInput input power at continuous output
  * @param nominalCurrent input current at continuous output and nominal voltage
  * @param worstCurrent input current at continuous output and cut-out voltage: what conductors and fuse must bear
+ * @param loss what they lose besides the idle draw
+ * @param reached the best efficiency that idle draw and efficiency at full output leave
  * @param losses the loss model
  */
 public record InverterFigures(
@@ -51,6 +53,7 @@ public record InverterFigures(
         Figure<Current> nominalCurrent,
         Figure<Current> worstCurrent,
         Loss loss,
+        Figure<Ratio> reached,
         InverterLosses losses) {
 
     /**
@@ -136,7 +139,29 @@ public record InverterFigures(
                 current("inverter.nominal-current", fullInput, bank.nominal(), book),
                 current("inverter.worst-current", fullInput, cutOut, book),
                 loss,
+                reached(losses, idle, loss, continuous, fullInput, book),
                 losses);
+    }
+
+    /** Idle and square part are equal there, unless that lies beyond the full output. */
+    private static Figure<Ratio> reached(
+            InverterLosses losses,
+            Figure<Power> idle,
+            Loss loss,
+            Figure<Power> continuous,
+            Figure<Power> fullInput,
+            FigureBook book) {
+        boolean within = idle.value().watts()
+                <= loss.withSquare().value().fraction() * continuous.value().watts();
+        List<Input> inputs = within
+                ? lossInputs(idle, loss, continuous)
+                : List.of(Input.of("a", continuous), Input.of("b", fullInput));
+        return book.enter(
+                "inverter.reached-efficiency",
+                losses.bestEfficiency(),
+                Rounding.DOWN,
+                within ? Formula.BEST_REACHED : Formula.SHARE,
+                inputs);
     }
 
     private static Loss loss(

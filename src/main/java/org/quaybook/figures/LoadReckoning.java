@@ -23,6 +23,7 @@ import org.quaybook.job.Given;
 import org.quaybook.job.Protection;
 import org.quaybook.quantity.Charge;
 import org.quaybook.quantity.Count;
+import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Resistance;
@@ -154,6 +155,8 @@ final class LoadReckoning {
                 .lowestHolding(demand.working(), system.inverter().alarm().value())
                 .map(soc ->
                         lowest(".alarm-below", soc, it.load(), system.inverter().alarm()));
+        Optional<Ratio> cutOutBelow =
+                system.now().lowestHolding(demand.working(), system.limits().cutOut());
         return new RunningFigures(
                 time,
                 wornTime,
@@ -163,13 +166,20 @@ final class LoadReckoning {
                 able ? fromRows() : List.of(),
                 alarmBelow,
                 alarmBelow.map(this::restAtAlarm),
-                system.now()
-                        .lowestHolding(demand.working(), system.limits().cutOut())
-                        .map(soc -> lowest(
-                                ".cut-out-below",
-                                soc,
-                                it.load(),
-                                system.inverter().cutOut())),
+                cutOutBelow.map(soc -> lowest(
+                        ".cut-out-below", soc, it.load(), system.inverter().cutOut())),
+                able
+                        ? most(
+                                ".alarm-resistance",
+                                alarmBelow.map(Figure::value),
+                                system.inverter().alarm())
+                        : Optional.empty(),
+                able
+                        ? most(
+                                ".cut-out-resistance",
+                                cutOutBelow,
+                                system.inverter().cutOut())
+                        : Optional.empty(),
                 voltage(".running-voltage", Ratio.WHOLE),
                 able ? warning(alarmBelow) : Optional.empty(),
                 Optional.ofNullable(it.wished())
@@ -213,6 +223,29 @@ final class LoadReckoning {
                         Input.of("R", system.bank().resistanceAt(soc)),
                         Input.of("R", system.supply().resistance()),
                         Input.of("limit", limit))));
+    }
+
+    /** With which the voltage holds down to the reserve; empty where it does. */
+    private Optional<Figure<Resistance>> most(String name, Optional<Ratio> below, Figure<Voltage> limit) {
+        BankFigures bank = system.bank();
+        Ratio reserve = bank.reserve().value();
+        if (below.map(it -> it.compareTo(reserve) <= 0).orElse(false)) {
+            return Optional.empty();
+        }
+        Figure<Resistance> inner = bank.resistanceAt(reserve);
+        Voltage spare = bank.restAtReserve().value().minus(limit.value());
+        Current current = demand.working().at(limit.value());
+        double ohms = spare.volts() / current.amperes() - inner.value().ohms();
+        return Optional.of(book.enter(
+                it.key() + name,
+                new Resistance(Math.max(0, ohms)),
+                Rounding.DOWN,
+                Formula.MOST_RESISTANCE,
+                system.withStanding(List.of(
+                        Input.of("E", bank.restAtReserve()),
+                        Input.of("limit", limit),
+                        Input.of("P₁", it.load()),
+                        Input.of("R_i", inner)))));
     }
 
     private Figure<Voltage> restAtAlarm(Figure<Ratio> soc) {

@@ -47,6 +47,12 @@ final class Practice {
     /** Time within which the fuse ends a short from positive to a case. */
     static final TimeSpan CASE_FAULT = new TimeSpan(0.1);
 
+    /** Part of a battery's own discharge limit that it should carry all the time. */
+    static final Ratio PROTECTION_LOAD = new Ratio(0.8);
+
+    /** Part of its rating that an alternator bears for hours. */
+    static final Ratio ALTERNATOR_SHARE = new Ratio(0.6);
+
     /** Part of the system voltage that a charger's cable may lose before charging suffers. */
     static final Ratio CHARGE_DROP = new Ratio(0.03);
 

@@ -23,6 +23,9 @@ import org.quaybook.quantity.Voltage;
  * @param alarmBelow state of charge below which the alarm sounds while it works; empty if it always sounds
  * @param alarmRest rest voltage at that state of charge
  * @param cutOutBelow state of charge below which the inverter cuts out while it works; empty if it always does
+ * @param mostForAlarm the most resistance between bank and inverter with which the alarm stays quiet down to the reserve; empty
+ *     if it does
+ * @param mostForCutOut the same with which the inverter does not cut out
  * @param runningVoltage voltage at the inverter with the bank full and the load working; empty if it collapses
  * @param warning from the alarm to the dark; empty if it cannot run, or if the alarm does not sound even when the bank is
  *     empty
@@ -38,6 +41,8 @@ public record RunningFigures(
         Optional<Figure<Ratio>> alarmBelow,
         Optional<Figure<Voltage>> alarmRest,
         Optional<Figure<Ratio>> cutOutBelow,
+        Optional<Figure<Resistance>> mostForAlarm,
+        Optional<Figure<Resistance>> mostForCutOut,
         Optional<Figure<Voltage>> runningVoltage,
         Optional<Warning> warning,
         Optional<Wished> wish) {

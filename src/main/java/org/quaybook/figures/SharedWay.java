@@ -165,8 +165,19 @@ public record SharedWay(List<Fuse> fuses, List<Charging> charging) {
      * @param ids of one cable, or of a fuse and the cables that it is in
      */
     Carried carried(String key, Set<String> ids, Figure<Current> inverter, BankFigures bank, FigureBook book) {
-        Figure<Current> drawn = drawn(key, branchesThrough(ids), inverter, book);
-        return charged(key + ".charged", chargingThrough(ids), bank, book)
+        return carried(key, branchesThrough(ids), chargingThrough(ids), inverter, bank, book);
+    }
+
+    /** The same of some branches and some that charge. */
+    Carried carried(
+            String key,
+            List<Fuse> branches,
+            List<Charging> charging,
+            Figure<Current> inverter,
+            BankFigures bank,
+            FigureBook book) {
+        Figure<Current> drawn = drawn(key, branches, inverter, book);
+        return charged(key + ".charged", charging, bank, book)
                 .map(charged -> new Carried(
                         drawn,
                         book.enter(
@@ -179,7 +190,8 @@ public record SharedWay(List<Fuse> fuses, List<Charging> charging) {
                 .orElse(new Carried(drawn, drawn));
     }
 
-    private static Figure<Current> drawn(String key, List<Fuse> branches, Figure<Current> inverter, FigureBook book) {
+    /** The inverter at its worst and some branches; its own figure where there are none. */
+    static Figure<Current> drawn(String key, List<Fuse> branches, Figure<Current> inverter, FigureBook book) {
         if (branches.isEmpty()) {
             return inverter;
         }

@@ -25,6 +25,7 @@ import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.Temperature;
 import org.quaybook.quantity.Voltage;
 import org.quaybook.reference.DropFormula;
+import org.quaybook.reference.Found;
 
 /**
  * The DC path from bank to inverter and back.
@@ -81,6 +82,7 @@ public record SupplyFigures(
             Optional<Conductor> least,
             Optional<Conductor> leastElsewhere,
             Figure<Current> allowed,
+            Optional<Figure<Current>> bundled,
             Figure<Ratio> margin,
             Figure<Temperature> temperature,
             Figure<Voltage> drop,
@@ -335,11 +337,30 @@ public record SupplyFigures(
                     least.map(RunRating::conductor),
                     least.map(RunRating::conductor).flatMap(this::elsewhere),
                     allowed,
+                    bundled(key, cable, conductor, allowed),
                     margin,
                     temperature,
                     drop,
                     diameter(key, cable, conductor),
                     Given.maybe(cable.joints()).orElse(Practice.JOINTS_PER_RUN));
+        }
+
+        /** Conductors in parallel lie together with their return as likely as not, and then they count as a bundle. */
+        private Optional<Figure<Current>> bundled(
+                String key, Cable cable, Conductor conductor, Figure<Current> allowed) {
+            if (conductor.parallel() == 1 || Given.maybe(cable.bundled()).isPresent()) {
+                return Optional.empty();
+            }
+            Found<Double> factor = tables.rules()
+                    .ampacity()
+                    .bundleFactor(2 * conductor.parallel(), bank.system().value());
+            return Optional.of(book.enter(
+                    key + ".bundled",
+                    allowed.value().times(factor.value()),
+                    Rounding.DOWN,
+                    Formula.BUNDLED,
+                    Input.of("k₂", factor),
+                    Input.of("I₁", allowed)));
         }
 
         private Optional<Figure<Length>> diameter(String key, Cable cable, Conductor conductor) {

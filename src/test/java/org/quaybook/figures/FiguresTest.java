@@ -490,7 +490,7 @@ class FiguresTest {
                                                     .at20()
                                                     .ohms(),
                             within(1e-9));
-            assertThat(figures.mostDrawn().amperes()).isCloseTo(inverter + 40, within(1e-9));
+            assertThat(figures.bankLoad().most().value().amperes()).isCloseTo(inverter + 40, within(1e-9));
         }
 
         /** What passes a cable passes the fuse in it, though the job names the cable alone. */
@@ -506,7 +506,7 @@ class FiguresTest {
         void atTheBank() {
             Figures figures = with(branch("F2", 40, "bank")).figures();
             assertThat(figures.fuses().get(1).load().value().amperes()).isCloseTo(inverter, within(1e-9));
-            assertThat(figures.mostDrawn().amperes()).isCloseTo(inverter + 40, within(1e-9));
+            assertThat(figures.bankLoad().most().value().amperes()).isCloseTo(inverter + 40, within(1e-9));
         }
 
         /** What is behind another branch is part of that one's current. */
@@ -514,7 +514,7 @@ class FiguresTest {
         void aBranchBehindABranch() {
             Figures figures =
                     with(branch("F2", 40, "F1, B1") + branch("F3", 10, "F2")).figures();
-            assertThat(figures.mostDrawn().amperes()).isCloseTo(inverter + 40, within(1e-9));
+            assertThat(figures.bankLoad().most().value().amperes()).isCloseTo(inverter + 40, within(1e-9));
             assertThat(figures.selectivity().stream()
                             .map(it -> it.upstream().id() + it.downstream().id()))
                     .containsExactlyInAnyOrder("F1F2", "F2F3");
@@ -551,10 +551,18 @@ class FiguresTest {
         void theSwitch() {
             Job job = with(branch("F2", 40, "B1")).job();
             Figures figures = with(branch("F2", 40, "B1")).figures();
-            assertThat(figures.most(job.isolators().get(0)).amperes()).isCloseTo(inverter + 40, within(1e-9));
+            assertThat(figures.most(job.isolators().get(0))
+                            .orElseThrow()
+                            .value()
+                            .amperes())
+                    .isCloseTo(inverter + 40, within(1e-9));
             ChangedDemo bank =
                     with(branch("F2", 40, "B2") + branch("F3", 20, "bank"), "isolates: [B1]", "isolates: [bank]");
-            assertThat(bank.figures().most(bank.job().isolators().get(0)).amperes())
+            assertThat(bank.figures()
+                            .most(bank.job().isolators().get(0))
+                            .orElseThrow()
+                            .value()
+                            .amperes())
                     .isCloseTo(inverter + 40, within(1e-9));
         }
     }

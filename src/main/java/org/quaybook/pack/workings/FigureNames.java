@@ -25,6 +25,7 @@ final class FigureNames {
             "circuit",
             "rcd",
             "earth",
+            "isolator",
             "appliance",
             "together",
             "pair",
