@@ -14,10 +14,16 @@ import org.quaybook.quantity.Rounding;
  *
  * @param available current that the house may take: the least of the supply, the input limit and what the changeover carries
  * @param charging what the chargers take of it while they charge hard; 0 where they give way
+ * @param besideCharging what they leave of it; empty unless they take something and there are too many appliances for pairs
  * @param appliances each appliance, in the job's order
  * @param pairs every two of them; none of too many
  */
-public record AtShoreFigures(Figure<Current> available, Current charging, List<Alone> appliances, List<Pair> pairs) {
+public record AtShoreFigures(
+        Figure<Current> available,
+        Current charging,
+        Optional<Figure<Current>> besideCharging,
+        List<Alone> appliances,
+        List<Pair> pairs) {
 
     public AtShoreFigures {
         appliances = List.copyOf(appliances);
@@ -76,7 +82,25 @@ public record AtShoreFigures(Figure<Current> available, Current charging, List<A
                     Input.of("U", shore.voltage()));
             alone.add(new Alone(appliance, current, fit(current.value(), charging, available.value())));
         }
-        return new AtShoreFigures(available, charging, alone, pairs(alone, charging, available.value()));
+        return new AtShoreFigures(
+                available,
+                charging,
+                charging.amperes() > 0 && alone.size() > TogetherFigures.MOST_APPLIANCES
+                        ? Optional.of(besideCharging(available, shore.charger(), book))
+                        : Optional.empty(),
+                alone,
+                pairs(alone, charging, available.value()));
+    }
+
+    private static Figure<Current> besideCharging(Figure<Current> available, Figure<Current> charger, FigureBook book) {
+        return book.enter(
+                "return.beside-charging",
+                new Current(Math.max(
+                        0, available.value().amperes() - charger.value().amperes())),
+                Rounding.DOWN,
+                Formula.LEFT_BESIDE_CHARGING,
+                Input.of("I₁", available),
+                Input.of("I_charger", charger));
     }
 
     private static List<Pair> pairs(List<Alone> alone, Current charging, Current available) {

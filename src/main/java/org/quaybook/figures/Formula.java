@@ -154,6 +154,7 @@ public enum Formula {
             "I = I₁ · (d · a + (1 − d) · b), a = (S − Σ P) / S₁, 0 ≤ a ≤ 1, b = S / S₁, b ≤ 1, d = P_mean / Σ P, S₁ = Σ U · I / (η · λ)",
             "power-factor",
             Standing.SEEN),
+    LEFT_BESIDE_CHARGING("I = I₁ − I_charger, I ≥ 0", "kirchhoff-current", Standing.SEEN),
     LEFT_BESIDE_DRAW("I = I₁ − I_on, I ≥ 0", "kirchhoff-current", Standing.SEEN),
     ALL_FOR_BANK("= I₁", "fed-by-mains", Standing.SEEN),
     RECHARGE("recharge", Standing.COMPUTED),

@@ -17,7 +17,6 @@ import org.quaybook.figures.RoomFigures;
 import org.quaybook.figures.TogetherFigures;
 import org.quaybook.figures.TogetherFigures.Order;
 import org.quaybook.quantity.Current;
-import org.quaybook.quantity.Rounding;
 import org.quaybook.record.Rows;
 
 /** What can run together, appliance by appliance: on the inverter, and on shore power where that is short. */
@@ -217,17 +216,13 @@ final class TogetherChapter {
     /** Up to how many amperes fit. */
     private String sum(AtShoreFigures shore) {
         String most = brief.say(shore.available());
-        if (shore.charging().amperes() == 0) {
+        if (shore.besideCharging().isEmpty()) {
             return brief.words().say("guide.together.shore.sum", most);
         }
-        double left = shore.available().value().amperes() - shore.charging().amperes();
-        return left <= 0
+        Figure<Current> left = shore.besideCharging().get();
+        return left.value().amperes() <= 0
                 ? brief.words().say("guide.together.shore.sum.waits", most)
-                : brief.words()
-                        .say(
-                                "guide.together.shore.sum.charging",
-                                brief.words().numbers().fixed(new Current(left), "A", 1, Rounding.DOWN),
-                                most);
+                : brief.words().say("guide.together.shore.sum.charging", amperes(left), most);
     }
 
     private String amperes(Figure<Current> current) {
