@@ -28,6 +28,7 @@ final class BankChecks {
     private static final double UNEVEN = 1.10;
     private static final int MANY_STRINGS = 3;
     private static final double SHORT_UNLIKE_RESISTANCE = 3;
+
     private final Bank bank;
     private final Figures figures;
     private final Findings findings;

@@ -45,6 +45,7 @@ import org.quaybook.reference.Rulebook;
 final class ChargeChecks {
 
     private static final double COLD_MARGIN_KELVIN = 2;
+
     /** Share of a supply that charging may take for hours (common practice). */
     private static final double MOST_FOR_HOURS = 0.8;
 
@@ -204,10 +205,6 @@ final class ChargeChecks {
         return ChargingAtOnce.given(charging, figures.bank().nominal().value());
     }
 
-    private Current lasting(Charging charging) {
-        return figures(charging).lasting().orElseThrow().value();
-    }
-
     private void cold(Charging charging) {
         Bank bank = job.bank();
         if (!BankFigures.isLithium(bank) || Given.isYes(charging.coldStop())) {
@@ -240,7 +237,7 @@ final class ChargeChecks {
         Optional<Current> rated = Given.maybe(charging.rated());
         if (rated.isEmpty()) {
             findings.add(Severity.DECIDE, Check.ALTERNATOR_UNKNOWN, charging.place(), name(charging));
-        } else if (gives.compareTo(lasting(charging)) > 0) {
+        } else if (!figures(charging).bearsForHours(gives)) {
             findings.add(
                     Severity.DECIDE,
                     Check.ALTERNATOR_HEAT,
@@ -292,7 +289,7 @@ final class ChargeChecks {
                 .forEach(run -> names.add(run.cable().id()));
         boolean hot = BankFigures.isLithium(job.bank())
                 && !Given.isYes(charging.temperatureSensor())
-                && written.compareTo(lasting(charging)) <= 0;
+                && figures(charging).bearsForHours(written);
         if (hot) {
             names.add(name(charging));
         }

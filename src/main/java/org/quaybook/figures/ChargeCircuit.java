@@ -1,12 +1,11 @@
 package org.quaybook.figures;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.quaybook.job.Charging;
 import org.quaybook.job.Given;
 import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.Current;
+import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.Temperature;
 import org.quaybook.reference.AmpacityTable;
@@ -40,28 +39,25 @@ public record ChargeCircuit(
             return Optional.empty();
         }
         Figure<Current> allowed = allowed(charging, cable, key, rules, book);
-        Found<?> over = rules.fuseOverAmpacity(bank.system().value());
-        var share = rules.fuseLoad();
+        Found<Ratio> over = rules.fuseOverAmpacity(bank.system().value());
+        Found<Ratio> load = rules.fuseLoad();
         return Optional.of(new ChargeCircuit(
                 allowed,
                 current(charging, BankFigures.seen(cable), false, rules),
                 book.enter(
                         key + ".most-fuse",
-                        allowed.value()
-                                .times(rules.fuseOverAmpacity(bank.system().value())
-                                        .value()
-                                        .fraction()),
+                        allowed.value().times(over.value().fraction()),
                         Rounding.DOWN,
                         Formula.FUSE_MOST,
                         Input.of("I_cable", allowed),
                         Input.of("q", over)),
                 most.map(gives -> book.enter(
                         key + ".least-fuse",
-                        gives.value().dividedBy(share.value().fraction()),
+                        gives.value().dividedBy(load.value().fraction()),
                         Rounding.UP,
                         Formula.FUSE_LEAST,
                         Input.of("I_load", gives),
-                        Input.of("f", share)))));
+                        Input.of("f", load)))));
     }
 
     private static Figure<Current> allowed(
@@ -69,17 +65,15 @@ public record ChargeCircuit(
         Temperature insulation = ChargeCable.insulation(charging, rules);
         boolean engineSpace = ChargeCable.inEngineSpace(charging);
         AmpacityTable table = rules.ampacity();
-        List<Input> inputs = new ArrayList<>(List.of(
-                Input.of("S", cable),
-                Input.of("I₁", table.base(BankFigures.seen(cable).size(), insulation)),
-                Input.of("k₁", table.spaceFactor(insulation, engineSpace)),
-                Input.ofOr("T₁", charging.insulation(), insulation, Reason.CHARGE_INSULATION)));
         return book.enter(
                 key + ".allowed",
                 current(charging, BankFigures.seen(cable), engineSpace, rules),
                 Rounding.DOWN,
                 Formula.ALLOWED_ALONE,
-                inputs);
+                Input.of("S", cable),
+                Input.of("I₁", table.base(BankFigures.seen(cable).size(), insulation)),
+                Input.of("k₁", table.spaceFactor(insulation, engineSpace)),
+                Input.ofOr("T₁", charging.insulation(), insulation, Reason.CHARGE_INSULATION));
     }
 
     private static Current current(Charging charging, Conductor cable, boolean engineSpace, Rulebook rules) {

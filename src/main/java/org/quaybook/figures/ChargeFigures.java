@@ -26,6 +26,9 @@ import org.quaybook.reference.Acceptance;
  * What one charger does.
  *
  * @param recharge time back to full with this charger alone; empty for panels, and if its current is not written
+ * @param most the most that it gives; empty where nobody wrote it
+ * @param lasting what an alternator of its rating bears for hours; empty where that is not written
+ * @param circuit what its cable bears and a fuse in it may be; empty where the job does not tell the conductor
  * @param cable what is lost on the way to the bank; empty where the job does not tell the conductor, its length and the current
  * @param summerDay energy that it brings on a usual summer day; empty if its hours are not written
  * @param winterDay energy that it brings on a usual winter day
@@ -43,6 +46,15 @@ public record ChargeFigures(
 
     /** Part of the panels' peak power that reaches the bank over a day (common practice, no source). */
     static final double SOLAR_YIELD = 0.75;
+
+    /** Shares of written numbers come out a hair too small or too large. */
+    private static final double HAIR = 1 + 1e-9;
+
+    /** Whether an alternator bears a current for hours; one of unknown rating bears none. */
+    public boolean bearsForHours(Current current) {
+        return lasting.filter(it -> current.amperes() <= it.value().amperes() * HAIR)
+                .isPresent();
+    }
 
     /** @see RechargeFigures#toFull() */
     public Optional<Figure<TimeSpan>> toFull() {

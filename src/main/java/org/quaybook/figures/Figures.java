@@ -25,6 +25,8 @@ import org.quaybook.reference.NotInTable;
  * @param largestDraws each branch while it takes its largest current
  * @param protectionPeak short-time current of the bank at which the protection of its hardest worked string may open;
  *     empty where the job does not state it
+ * @param bankLoad what all that draws asks of the bank and its blocks
+ * @param isolators what passes each switch in the feed of the inverter
  * @param all every figure in the order it was reached
  */
 public record Figures(

@@ -19,6 +19,7 @@ import org.quaybook.quantity.Voltage;
  *
  * @param power continuous power of the set
  * @param shortTime its short-time power; the continuous one when the job states none
+ * @param current at its power; empty where the mains voltage is not written
  * @param charger input of its chargers at full current
  * @param leftOn what stays on when nobody is there, all of it drawing at once
  * @param needed both and the largest other appliance

@@ -30,7 +30,7 @@ import org.quaybook.reference.Found;
  * @param fullInput input power at continuous output
  * @param nominalCurrent input current at continuous output and nominal voltage
  * @param worstCurrent input current at continuous output and cut-out voltage: what conductors and fuse must bear
- * @param loss what they lose besides the idle draw
+ * @param loss what it loses besides the idle draw
  * @param reached the best efficiency that idle draw and efficiency at full output leave
  * @param losses the loss model
  */

@@ -27,7 +27,8 @@ import org.quaybook.quantity.Voltage;
  * @param heating the largest heating appliance that is not left on
  * @param heater its name; empty if there is none
  * @param byItself chargers and what stays on together
- * @param total these and the heater
+ * @param withoutCharger what stays on and the heater
+ * @param total chargers, what stays on and the heater
  * @param supply the least of inlet, shore breaker and the smallest supply that the owner expects
  * @param limit what the inverter is set to take at most; empty if that is not written
  * @param spare what is left for the house while the chargers give their full current

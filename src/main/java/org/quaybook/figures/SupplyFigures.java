@@ -68,6 +68,8 @@ public record SupplyFigures(
      * @param least the least conductor that would do; empty if none of the rulebook's does
      * @param leastElsewhere that conductor in the other series of sizes; empty if that ends before it
      * @param allowed what it may carry
+     * @param bundled that in one bundle with its return; only of conductors in parallel of which nobody has written how many lie
+     *     together
      * @param margin that over what it carries
      * @param temperature what it reaches at what it carries
      * @param diameter outside, that the job states, else the usual one of its size; empty for a size without a usual one

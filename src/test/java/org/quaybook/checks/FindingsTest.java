@@ -699,6 +699,12 @@ class FindingsTest {
                         DECIDE,
                         ChangedDemo.of(LITHIUM, "current: 90 A, rated", "rated"),
                         ChangedDemo.of(LITHIUM, "current: 90 A, rated", "current: 54 A, rated")),
+                // 43.2 A are 60 % of 72 A and not more, though 43.2 / 72 is more than 0.6 in binary fractions.
+                new Case(
+                        Check.ALTERNATOR_HEAT,
+                        DECIDE,
+                        ChangedDemo.of(LITHIUM, "current: 90 A, rated: 90 A", "current: 43.3 A, rated: 72 A"),
+                        ChangedDemo.of(LITHIUM, "current: 90 A, rated: 90 A", "current: 43.2 A, rated: 72 A")),
                 // 50 A of 90 A are less than 60 % of it, but only if something keeps them to that.
                 new Case(
                         Check.ALTERNATOR_LIMIT_UNKNOWN,

@@ -38,6 +38,11 @@ class LanguagesTest {
     private static final Pattern PLACE = Pattern.compile("\\{\\d}");
     private static final Pattern WORD = Pattern.compile("\\p{L}{4,}");
 
+    /** Letters with an index, single capitals, numbers and signs: what no language has in its words. */
+    private static final Pattern SYMBOL =
+            Pattern.compile("\\p{L}[₀-₉ᵢ]+|\\p{L}_[a-z-]+|(?<![\\p{L}’'])\\p{Lu}(?![\\p{L}’'])"
+                    + "|\\d+(?:\\.\\d+)?|[·/+−=≤≥<>√Σ∫²±^]");
+
     static List<String> translations() {
         return Words.languages().stream()
                 .filter(language -> !language.startsWith("en"))
@@ -109,6 +114,28 @@ class LanguagesTest {
     }
 
     /** What a language may share with English, word for word, stands in the file beside this test with its key. */
+    /** What is worked out in the English one is what a reader of another language sees; only the order of words may differ. */
+    @ParameterizedTest
+    @MethodSource("translations")
+    void formulasHaveTheSameSymbolsAndSigns(String language) {
+        Map<String, String> english = file(FIRST, "workings");
+        Map<String, String> formulas = new TreeMap<>(file(language, "workings"));
+        formulas.keySet().removeIf(key -> !key.startsWith("formula.") || key.startsWith("formula.source."));
+        assertThat(formulas)
+                .isNotEmpty()
+                .allSatisfy((key, formula) -> assertThat(symbols(formula))
+                        .as(language + " " + key)
+                        .isEqualTo(symbols(english.getOrDefault(key, ""))));
+    }
+
+    private static List<String> symbols(String formula) {
+        return SYMBOL.matcher(formula.replaceAll("(\\d),(\\d)", "$1.$2"))
+                .results()
+                .map(MatchResult::group)
+                .sorted()
+                .toList();
+    }
+
     @ParameterizedTest
     @MethodSource("translations")
     void nothingIsLeftInEnglish(String language) throws IOException {
