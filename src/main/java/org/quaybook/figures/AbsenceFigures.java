@@ -102,7 +102,7 @@ public record AbsenceFigures(
                 Rounding.UP,
                 Formula.SUM,
                 leftOn.stream().map(figures -> Input.of("P", figures.average())).toList());
-        Power always = draw.watts();
+        Power always = draw.asPower();
         Demand demand = demand(leftOn, inverter).plus(always);
         Demand inverterOnly =
                 Demand.steady(new Power(Math.max(inverter.idle().value().watts(), 1e-3)));
@@ -135,7 +135,7 @@ public record AbsenceFigures(
                 ? idleToReserve
                 : book.enter(
                         "absence.inverter-to-reserve",
-                        now.run(inverterOnly.plus(draw.standingWatts()), Ratio.WHOLE, limits, Pauses.RECOVER)
+                        now.run(inverterOnly.plus(draw.standingAsPower()), Ratio.WHOLE, limits, Pauses.RECOVER)
                                 .time(),
                         Rounding.DOWN,
                         Formula.RUN_TIME,

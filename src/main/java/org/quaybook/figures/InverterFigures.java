@@ -76,7 +76,7 @@ public record InverterFigures(
 
     /** What it takes from the bank for an output. */
     Figure<Power> load(String key, Figure<Power> output, FigureBook book) {
-        return load(key, losses.inputFor(output.value()), output, lossInputs(idle, loss, continuous), book);
+        return load(key, losses.inputFor(output.value()), output, lossInputs(), book);
     }
 
     private static Figure<Power> load(

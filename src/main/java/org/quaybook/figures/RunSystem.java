@@ -104,7 +104,7 @@ record RunSystem(
 
     /** What draws on the bank however everything is switched, beside every load. */
     Power standing() {
-        return draw.watts();
+        return draw.asPower();
     }
 
     /** The rest voltage at a state of charge: a row of the owner's table, or as that is worked out. */

@@ -99,16 +99,16 @@ public record SteadyDraw(
     }
 
     /** The whole as a power; 0 W where nobody wrote anything. */
-    public Power watts() {
-        return watts(power);
+    public Power asPower() {
+        return asPower(power);
     }
 
     /** What always draws as a power; 0 W where nobody wrote it. */
-    Power standingWatts() {
-        return watts(standingPower);
+    Power standingAsPower() {
+        return asPower(standingPower);
     }
 
-    private static Power watts(Optional<Figure<Power>> figure) {
+    private static Power asPower(Optional<Figure<Power>> figure) {
         return figure.map(Figure::value).orElse(new Power(0));
     }
 

@@ -200,12 +200,18 @@ public record SupplyFigures(
             }
             Figure<Resistance> joints = jointResistance(runs);
             Figure<Current> most = mostDrawn(runs);
-            Figure<Voltage> byRule =
-                    sum("supply.drop-by-rule", runs, Formula.DROP_BY_RULE, RunRating::dropByRule, this::copper);
+            Figure<Voltage> byRule = sum(
+                    "supply.drop-by-rule",
+                    runs,
+                    Formula.DROP_BY_RULE,
+                    List.of(constant()),
+                    RunRating::dropByRule,
+                    this::copper);
             Figure<Voltage> at20 = sum(
                     "supply.drop-at-20",
                     runs,
                     Formula.DROP_AT_20,
+                    List.of(),
                     RunRating::dropAt20,
                     run -> List.of(Input.of("r", run.rating().perMetre()), run.conductor()));
             Figure<Voltage> working = book.enter(
@@ -429,10 +435,11 @@ public record SupplyFigures(
                 String key,
                 List<RunFigures> runs,
                 Formula formula,
+                List<Input> constants,
                 Function<RunRating, Voltage> part,
                 Function<RunFigures, List<Input>> of) {
             Voltage sum = runs.stream().map(run -> part.apply(run.rating())).reduce(new Voltage(0), Voltage::plus);
-            List<Input> inputs = new ArrayList<>(formula == Formula.DROP_BY_RULE ? List.of(constant()) : List.of());
+            List<Input> inputs = new ArrayList<>(constants);
             boolean same = runs.stream().map(RunFigures::drawn).distinct().count() == 1;
             for (RunFigures run : runs) {
                 if (!same || run.equals(runs.get(0))) {

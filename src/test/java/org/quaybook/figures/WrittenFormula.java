@@ -24,7 +24,7 @@ final class WrittenFormula {
 
     private static final Words WORDS = Words.of("en-GB");
 
-    private static final String SYMBOL = "number|share|limit|round|Δ?\\p{L}[₀-₉]*(?:_[a-z]+)?(?:\\(s\\))?";
+    private static final String SYMBOL = "number|share|limit|round|max|Δ?\\p{L}[₀-₉]*(?:_[a-z]+)?(?:\\(s\\))?";
 
     private static final Pattern TOKEN = Pattern.compile(" *(the (?:larger|largest|smaller|least) of|and|"
             + SYMBOL
@@ -227,8 +227,20 @@ final class WrittenFormula {
             case "√" -> Math.sqrt(factor());
             case "Σ" -> total();
             case "round" -> Math.rint(factor());
+            case "max" -> larger();
             default -> Character.isDigit(token.charAt(0)) ? constant(token) : input(token);
         };
+    }
+
+    private double larger() {
+        if (!takes("(")) {
+            throw new IllegalArgumentException("max of nothing in " + tokens);
+        }
+        double value = chosen(true);
+        if (!takes(")")) {
+            throw new IllegalArgumentException("a bracket stays open in " + tokens);
+        }
+        return value;
     }
 
     private double chosen(boolean largest) {
