@@ -1,14 +1,18 @@
 package org.quaybook.quantity;
 
 /**
- * Area in square millimetres, the unit of conductor sizes.
+ * Area in square millimetres, the unit of conductor sizes; a square inch is 645.16 mm², from an inch of 25.4 mm.
  *
  * @param squareMillimetres the value, never negative
  */
 public record Area(double squareMillimetres) implements Quantity, Comparable<Area> {
 
-    public static final Kind<Area> KIND =
-            Kind.of("area", Area::new, Unit.of("mm²", 1, "mm2", "sqmm"), Unit.of("cm²", 100, "cm2"));
+    public static final Kind<Area> KIND = Kind.of(
+            "area",
+            Area::new,
+            Unit.of("mm²", 1, "mm2", "sqmm"),
+            Unit.of("cm²", 100, "cm2"),
+            Unit.of("sq in", 645.16, "in²", "in2"));
 
     public Area {
         Quantity.finiteNotNegative(squareMillimetres, KIND);

@@ -7,7 +7,15 @@ package org.quaybook.quantity;
  */
 public record Torque(double newtonMetres) implements Quantity, Comparable<Torque> {
 
-    public static final Kind<Torque> KIND = Kind.of("torque", Torque::new, Unit.of("Nm", 1, "N·m", "N m"));
+    /** Of a pound-force at an inch, in N·m. NIST SP 811 Appendix B, from memory. */
+    private static final double POUND_INCH = 0.1129848;
+
+    public static final Kind<Torque> KIND = Kind.of(
+            "torque",
+            Torque::new,
+            Unit.of("Nm", 1, "N·m", "N m"),
+            Unit.of("lbf·in", POUND_INCH, "lbf in", "in·lbf", "in lbf", "in-lb", "in lb"),
+            Unit.of("lbf·ft", 12 * POUND_INCH, "lbf ft", "ft·lbf", "ft lbf", "ft-lb", "ft lb"));
 
     public Torque {
         Quantity.finiteNotNegative(newtonMetres, KIND);

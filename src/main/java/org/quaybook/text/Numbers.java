@@ -15,6 +15,7 @@ import org.quaybook.quantity.Current;
 import org.quaybook.quantity.CurrentPerCharge;
 import org.quaybook.quantity.Energy;
 import org.quaybook.quantity.Frequency;
+import org.quaybook.quantity.Kind;
 import org.quaybook.quantity.Length;
 import org.quaybook.quantity.Mass;
 import org.quaybook.quantity.Power;
@@ -25,6 +26,7 @@ import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.Temperature;
 import org.quaybook.quantity.TimeSpan;
 import org.quaybook.quantity.Torque;
+import org.quaybook.quantity.Unit;
 import org.quaybook.quantity.Voltage;
 
 /**
@@ -42,9 +44,6 @@ public final class Numbers {
 
     /** Days are told without hours from so many on; a whole number, so that no longer time reads shorter. */
     private static final int WHOLE_DAYS_FROM = 5;
-
-    /** In metres. */
-    private static final double FOOT = 0.3048;
 
     private static final String SPACE = "\u00A0";
 
@@ -76,6 +75,11 @@ public final class Numbers {
         return number(value, value == 0 ? 0 : shape.fewest, most, rounding) + SPACE + shape.unit;
     }
 
+    /** The customary unit that a reader of these numbers would measure in what is about as large as this; empty if metric. */
+    public Optional<String> customaryUnit(Quantity quantity) {
+        return style.customary() ? Shape.customary(quantity).map(Shape::unit) : Optional.empty();
+    }
+
     /** A quantity in a stated unit with a fixed number of decimals, for columns of a table. */
     public String fixed(Quantity quantity, String unit, int decimals, Rounding rounding) {
         double value = quantity.kind()
@@ -97,28 +101,30 @@ public final class Numbers {
             this(unit, divisor, 0, fewest, most);
         }
 
-        /**
-         * The U.S. customary unit of what Americans do not measure in metric units. NIST SP 811 Appendix B: 1 ft is
-         * 0.3048 m, 1 lbf·in 0.112 984 8 N·m, 1 lb 0.453 592 37 kg, all from memory; 1 cfm is 1 ft³ in a minute.
-         */
+        private static Shape in(Kind<?> kind, String unit, int most) {
+            Unit written = kind.unit(unit).orElseThrow();
+            return new Shape(unit.replace(" ", SPACE), written.factor(), written.offset(), 0, most);
+        }
+
+        /** The U.S. customary unit of what Americans do not measure in metric units. */
         static Optional<Shape> customary(Quantity quantity) {
             double size = Math.abs(quantity.canonical());
             if (quantity instanceof Length) {
-                return Optional.of(size < 0.3 ? new Shape("in", 0.0254, 0, 1) : new Shape("ft", FOOT, 0, 1));
+                return Optional.of(in(Length.KIND, size < 0.3 ? "in" : "ft", 1));
             }
             if (quantity instanceof Area && size >= SMALLEST_OPENING) {
-                return Optional.of(new Shape("sq\u00A0in", 25.4 * 25.4, 0, 0));
+                return Optional.of(in(Area.KIND, "sq in", 0));
             }
             if (quantity instanceof AirFlow) {
-                return Optional.of(new Shape("cfm", FOOT * FOOT * FOOT * 60, 0, 1));
+                return Optional.of(in(AirFlow.KIND, "cfm", 1));
             }
             if (quantity instanceof Temperature) {
-                return Optional.of(new Shape("°F", 5.0 / 9, -160.0 / 9, 0, 0));
+                return Optional.of(in(Temperature.KIND, "°F", 0));
             }
             if (quantity instanceof Torque) {
-                return Optional.of(new Shape("lbf·in", 0.1129848, 0, 0));
+                return Optional.of(in(Torque.KIND, "lbf·in", 0));
             }
-            return quantity instanceof Mass ? Optional.of(new Shape("lb", 0.45359237, 0, 0)) : Optional.empty();
+            return quantity instanceof Mass ? Optional.of(in(Mass.KIND, "lb", 0)) : Optional.empty();
         }
 
         static Shape of(Quantity quantity) {

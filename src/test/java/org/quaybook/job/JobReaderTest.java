@@ -2,6 +2,7 @@ package org.quaybook.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -157,6 +158,28 @@ class JobReaderTest {
     void lengthsAreReadToTheLastDigit(String written, double metres) throws Refusal {
         assertThat(Scalars.read(org.quaybook.quantity.Length.class, written))
                 .isEqualTo(new org.quaybook.quantity.Length(metres));
+    }
+
+    /**
+     * NIST SP 811 Appendix B, from memory: 1 lbf·in is 0.112 984 8 N·m, 1 lbf·ft 1.355 818 N·m, 1 lb 0.453 592 37 kg, 1
+     * ft³/min 4.719 474e-4 m³/s, 1 in² 6.4516e-4 m².
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "Torque, 100 lbf·in, 11.29848",
+        "Torque, 10 ft-lb, 13.55818",
+        "Torque, 10 lbf ft, 13.55818",
+        "Torque, 100 in-lb, 11.29848",
+        "Mass, 100 lb, 45.359237",
+        "AirFlow, 10 cfm, 16.9901064",
+        "AirFlow, 10 ft3/min, 16.9901064",
+        "Area, 10 sq in, 6451.6",
+        "Area, 10 in², 6451.6"
+    })
+    void customaryUnitsAreRead(String kind, String written, double canonical) throws Exception {
+        Class<?> quantity = Class.forName("org.quaybook.quantity." + kind);
+        Quantity read = (Quantity) Scalars.read(quantity, written);
+        assertThat(read.canonical()).isCloseTo(canonical, withinPercentage(1e-4));
     }
 
     @ParameterizedTest

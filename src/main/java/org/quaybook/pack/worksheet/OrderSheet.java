@@ -55,7 +55,7 @@ final class OrderSheet {
         if (EnergySource.GENERATOR.isOf(job)) {
             steps.add(words.say("worksheet.order.generator", words.say("term.stop.generator")));
         }
-        steps.add(words.say("worksheet.order.sources"));
+        steps.add(sources());
         steps.add(words.say("worksheet.order.battery-off"));
         steps.add(words.say("worksheet.order.dead"));
         steps.add(words.say("worksheet.order.ac"));
@@ -77,6 +77,17 @@ final class OrderSheet {
         }
         steps.add(words.say("worksheet.order.labels"));
         return steps;
+    }
+
+    private String sources() {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(words.say("worksheet.order.sources"));
+        for (EnergySource source : List.of(EnergySource.ALTERNATOR, EnergySource.SOLAR, EnergySource.WIND)) {
+            if (source.isOf(job)) {
+                sentences.add(words.say("worksheet.order.sources." + source.id()));
+            }
+        }
+        return String.join(" ", sentences);
     }
 
     private List<Map<String, Object>> torques() {

@@ -39,6 +39,10 @@ final class SurveySheet {
             "charging.summer-sun", "h",
             "charging.winter-sun", "h");
 
+    /** Printed on the thing itself, in °C everywhere: 105 °C on a cable's insulation. */
+    private static final Set<String> AS_MARKED = Set.of(
+            "shore.insulation", "ac-circuit.insulation", "earth.insulation", "cable.insulation", "charging.insulation");
+
     private final Job job;
     private final Words words;
 
@@ -108,9 +112,18 @@ final class SurveySheet {
         if (CONDUCTORS.contains(row.field())) {
             return words.say("worksheet.survey.conductor");
         }
-        return row.kind()
-                .map(kind -> Objects.requireNonNullElse(UNITS.get(row.field()), unit(kind)))
-                .orElse("");
+        return row.kind().map(kind -> unit(row.field(), kind)).orElse("");
+    }
+
+    /** The metric unit, and before it what is measured in customary units in the country of the reader. */
+    private String unit(String field, Kind<?> kind) {
+        String metric = Objects.requireNonNullElse(UNITS.get(field), unit(kind));
+        return AS_MARKED.contains(field)
+                ? metric
+                : kind.unit(metric)
+                        .flatMap(unit -> words.numbers().customaryUnit(kind.of(1, unit)))
+                        .map(customary -> customary + " / " + metric)
+                        .orElse(metric);
     }
 
     /** What a meter or a rule shows; the canonical unit of a resistance would ask for three noughts. */

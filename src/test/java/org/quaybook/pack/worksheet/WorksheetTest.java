@@ -159,6 +159,16 @@ class WorksheetTest {
                 .contains("Done by the owner in person", "Started the system");
     }
 
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void surveyIsSignedUnderSomething(String demo) {
+        assertThat(demo(demo).pages())
+                .filteredOn(page -> page.contains("Surveyed by"))
+                .singleElement()
+                .asString()
+                .containsPattern("Seen besides|What the photograph shows");
+    }
+
     /** Nothing smaller than 7 points and nothing outside the margins. */
     @ParameterizedTest
     @FieldSource("org.quaybook.DemoJobs#ALL")
@@ -249,6 +259,19 @@ class WorksheetTest {
                         "B1 at battery + 12 N·m");
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "lantern-moth, alternator panels",
+        "persimmon-tug, alternator",
+        "hut-seventeen, panels",
+    })
+    void orderOfWorkSpeaksOfTheSourcesThatTheJobHas(String demo, String sources) {
+        String order = demo(demo).sheet("4 Order of work");
+        assertThat(List.of("alternator", "panels", "wind turbine"))
+                .filteredOn(source -> order.contains(source))
+                .containsExactly(sources.split(" "));
+    }
+
     @Test
     void commissioningHasLimitExpectedValueResultAndEachSource() {
         String tests = demo("lantern-moth").sheet("5 Commissioning");
@@ -285,6 +308,17 @@ class WorksheetTest {
                 .containsPattern("outside diameter, for its tags battery \\+ . ?inverter \\+ – mm ")
                 .doesNotContain("S2: continuous current")
                 .doesNotContain("petrol vapour");
+    }
+
+    /** An American has both units to ring, but for what the thing itself is marked with. */
+    @Test
+    void surveyAsksAmericansForWhatTheyMeasureIn() {
+        assertThat(demo("marmalade-meridian").sheet("1 Survey on site"))
+                .containsPattern("B1: hottest usual air along it [^°]* °F / °C")
+                .containsPattern("air that a fan moves while the bank is charged .{0,60} cfm / m³/h")
+                .containsPattern("length of one run of it [^/]* ft / m")
+                .containsPattern("temperature rating of the cable’s insulation [^/°]* °C");
+        assertThat(demo("lantern-moth").sheet("1 Survey on site")).doesNotContain("°F", "ft / m");
     }
 
     /** A job that must not be handed over says so on every page. */
