@@ -8,6 +8,7 @@ import org.quaybook.job.Given;
 import org.quaybook.job.Protection;
 import org.quaybook.quantity.Charge;
 import org.quaybook.quantity.Current;
+import org.quaybook.quantity.CurrentPerCharge;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.Temperature;
 import org.quaybook.quantity.Voltage;
@@ -62,7 +63,7 @@ public record BankCharging(Figure<Voltage> voltage, Figure<Current> limit, Figur
                 atRate(rate, figures),
                 Rounding.DOWN,
                 Formula.CHARGE_RATE,
-                Input.usual("r", rate, figures.battery().citation()),
+                Input.usual("r", new CurrentPerCharge(rate), figures.battery().citation()),
                 Input.of("C", figures.capacity()),
                 Input.of("u", figures.unevenness()));
     }
@@ -113,7 +114,7 @@ public record BankCharging(Figure<Voltage> voltage, Figure<Current> limit, Figur
                 atRate(rate.get().value(), figures),
                 Rounding.DOWN,
                 Formula.CHARGE_RATE,
-                Input.of("r", rate.get()),
+                Input.of("r", rate.get().map(CurrentPerCharge::new)),
                 Input.of("C", figures.capacity()),
                 Input.of("u", figures.unevenness()));
     }
@@ -148,8 +149,8 @@ public record BankCharging(Figure<Voltage> voltage, Figure<Current> limit, Figur
         Acceptance acceptance = Acceptance.of(figures.battery().chemistry());
         return List.of(
                 Input.usual("s₁", acceptance.knee(), acceptance.citation()),
-                Input.usual("r₁", acceptance.kneeRate(), acceptance.citation()),
-                Input.usual("r_end", acceptance.tailRate(), acceptance.citation()),
+                Input.usual("r₁", new CurrentPerCharge(acceptance.kneeRate()), acceptance.citation()),
+                Input.usual("r_end", new CurrentPerCharge(acceptance.tailRate()), acceptance.citation()),
                 Input.usual("η₁", acceptance.bulkEfficiency(), acceptance.citation()),
                 Input.usual("η₂", acceptance.absorptionEfficiency(), acceptance.citation()));
     }

@@ -8,6 +8,7 @@ import org.quaybook.job.Job;
 import org.quaybook.job.Protection;
 import org.quaybook.quantity.Charge;
 import org.quaybook.quantity.Current;
+import org.quaybook.quantity.CurrentPerCharge;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Rounding;
 
@@ -91,7 +92,7 @@ public record BankLoad(
                 new Current(rate * BankFigures.seen(capacity).ampereHours()),
                 Rounding.DOWN,
                 Formula.DISCHARGE_RATE,
-                Input.usual("r", rate, figures.battery().citation()),
+                Input.usual("r", new CurrentPerCharge(rate), figures.battery().citation()),
                 Input.of("C", capacity));
     }
 

@@ -268,7 +268,7 @@ final class BankReckoning {
                 links.size().place(), () -> tables.conductors().perMetreAt20(conductor.size(), true));
         Resistance copper = DcRun.resistance(
                 perMetre.value(), conductor, BankFigures.seen(links.length()), Practice.LINK_TEMPERATURE);
-        inputs.add(Input.of("r", perMetre));
+        inputs.add(Input.of("r", perMetre).per("m"));
         inputs.add(Input.of("S", links.size()));
         inputs.add(Input.of("L", links.length()));
         inputs.add(Input.usual("T", Practice.LINK_TEMPERATURE, Reason.LINK_TEMPERATURE));
@@ -415,7 +415,8 @@ final class BankReckoning {
                         ? Input.of("h", bank.health())
                         : Input.usual("h", health, Reason.WORN_HEALTH),
                 Input.of("T", bank.temperature()),
-                Input.usual("λ", battery.capacityPerKelvin(), battery.citation()));
+                Input.usual("λ", new Ratio(battery.capacityPerKelvin()), battery.citation())
+                        .per("K"));
     }
 
     /** The same strings in another number; a bank of one string has no links, whatever its take-off is called. */

@@ -24,6 +24,7 @@ import org.quaybook.job.Rcd;
 import org.quaybook.job.Source;
 import org.quaybook.job.TestKind;
 import org.quaybook.job.TestResult;
+import org.quaybook.quantity.Constant;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Quantity;
 import org.quaybook.quantity.Ratio;
@@ -195,7 +196,7 @@ final class BaselineReckoning {
                 run.cold(),
                 Rounding.NEAREST,
                 Formula.COLD_RESISTANCE,
-                Input.of("r", run.rating().perMetre()),
+                Input.of("r", run.rating().perMetre()).per("m"),
                 Input.of("L", run.cable().length()),
                 run.conductor(),
                 joints == null || joints.value() == null
@@ -545,7 +546,7 @@ final class BaselineReckoning {
         return switch (rule.form()) {
             case AS_READ -> like(read, canonical);
             case DROP, BEHIND -> new Resistance(canonical);
-            case RISE -> canonical;
+            case RISE -> new Constant(canonical, "K");
         };
     }
 

@@ -146,7 +146,7 @@ public record ChargeCable(
                     Formula.DROP_BOTH_WAYS,
                     Input.of("I", most),
                     Input.of("L", length),
-                    Input.of("r", rating.perMetre()),
+                    Input.of("r", rating.perMetre()).per("m"),
                     Input.of("T", temperature),
                     Input.of("S", cable));
             Figure<Voltage> drop = shared.isEmpty() ? own : withShared(own, shared);

@@ -186,7 +186,7 @@ public record EarthFigures(
                     Formula.ADIABATIC,
                     Input.of("I", fault),
                     time,
-                    Input.of("k", k));
+                    Input.of("k", k).in("A·√s/mm²"));
         }
 
         private Optional<Figure<Resistance>> resistance() {
@@ -203,7 +203,7 @@ public record EarthFigures(
                     DcRun.resistance(perMetre.value(), conductor.get(), length.value(), COLD),
                     Rounding.UP,
                     Formula.EARTH_RESISTANCE,
-                    Input.of("r", perMetre),
+                    Input.of("r", perMetre).per("m"),
                     Input.of("L", length),
                     Input.of("S", earth.fitted())));
         }

@@ -98,7 +98,7 @@ public record FaultFigures(Figure<Resistance> resistance, Figure<Voltage> highes
                 formula,
                 Input.of("E", it.restFull()),
                 from,
-                Input.usual("c", perKelvin, battery.citation()),
+                Input.usual("c", perKelvin, battery.citation()).per("K"),
                 Input.of("T", bank.temperature()),
                 Input.usual("n", it.asItIs().rest().cells(), battery.citation()),
                 Input.usual("n₁₂", battery.cellsPer12VoltBlock(), battery.citation()));

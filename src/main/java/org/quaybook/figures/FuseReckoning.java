@@ -284,7 +284,7 @@ final class FuseReckoning {
                 Formula.MUST_INTERRUPT,
                 Input.of("E", bank.restFull()),
                 Input.of("R", fault.resistance()),
-                Input.of("r", perMetre),
+                Input.of("r", perMetre).per("m"),
                 feed.conductor(),
                 distance.map(given -> Input.of("L", given))
                         .orElseGet(() -> Input.usual("L", new Length(0), Reason.AT_THE_TERMINAL)));

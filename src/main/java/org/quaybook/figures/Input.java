@@ -3,6 +3,8 @@ package org.quaybook.figures;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 import org.quaybook.job.Given;
+import org.quaybook.quantity.Constant;
+import org.quaybook.quantity.PerUnit;
 import org.quaybook.quantity.Quantity;
 import org.quaybook.reference.Citation;
 import org.quaybook.reference.Found;
@@ -11,7 +13,7 @@ import org.quaybook.reference.Found;
  * One value that went into a formula.
  *
  * @param symbol its letter in the formula
- * @param value a quantity, a number, a conductor or a term
+ * @param value a quantity, one for each unit of another, a number, a constant with a unit, a conductor or a term
  * @param origin where it came from
  */
 public record Input(String symbol, Object value, Origin origin) {
@@ -58,6 +60,16 @@ public record Input(String symbol, Object value, Origin origin) {
 
     public static Input of(String symbol, Found<?> found) {
         return new Input(symbol, found.value(), new FromTable(found.table(), found.row(), found.citation()));
+    }
+
+    /** The same for each unit of something else. */
+    Input per(String unit) {
+        return new Input(symbol, new PerUnit((Quantity) value, unit), origin);
+    }
+
+    /** The same number in the unit that the formula is made for. */
+    Input in(String unit) {
+        return new Input(symbol, new Constant(((Number) value).doubleValue(), unit), origin);
     }
 
     public static Input usual(String symbol, Object value, Citation citation) {

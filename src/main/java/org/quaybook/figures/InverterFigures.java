@@ -257,7 +257,8 @@ public record InverterFigures(
                 Input.of("P", rated),
                 Input.of("T", locker),
                 Input.ofOr("T₀", inverter.derateAbove(), above, Reason.DERATING),
-                Input.ofOr("a", inverter.deratePerKelvin(), perKelvin, Reason.DERATING)));
+                Input.ofOr("a", inverter.deratePerKelvin(), perKelvin, Reason.DERATING)
+                        .per("K")));
     }
 
     private static <Q extends Quantity> Optional<Figure<Q>> stated(

@@ -213,7 +213,7 @@ public record SupplyFigures(
                     Formula.DROP_AT_20,
                     List.of(),
                     RunRating::dropAt20,
-                    run -> List.of(Input.of("r", run.rating().perMetre()), run.conductor()));
+                    run -> List.of(Input.of("r", run.rating().perMetre()).per("m"), run.conductor()));
             Figure<Voltage> working = book.enter(
                     "supply.drop",
                     runs.stream().map(run -> run.drop().value()).reduce(new Voltage(0), Voltage::plus),
@@ -326,7 +326,7 @@ public record SupplyFigures(
                     Formula.DROP,
                     Input.of("I", shared.drawn()),
                     Input.of("L", cable.length()),
-                    Input.of("r", rating.perMetre()),
+                    Input.of("r", rating.perMetre()).per("m"),
                     Input.of("T", temperature),
                     RunFigures.conductorInput(cable.fitted(), conductor));
             Figure<Ratio> margin = book.enter(
@@ -453,7 +453,8 @@ public record SupplyFigures(
 
         private Input constant() {
             DropFormula drop = tables.rules().drop();
-            return Input.usual("k", drop.ohmSquareMillimetresPerMetre(), drop.citation());
+            return Input.usual("k", drop.ohmSquareMillimetresPerMetre(), drop.citation())
+                    .in("Ω·mm²/m");
         }
 
         /** The copper that the rulebook's formula counts; an AWG number counts with its smallest area. */

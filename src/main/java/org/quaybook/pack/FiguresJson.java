@@ -25,7 +25,11 @@ import org.quaybook.pack.workings.FormulaWords;
 import org.quaybook.proof.Digest;
 import org.quaybook.proof.Fingerprint;
 import org.quaybook.proof.JsonText;
+import org.quaybook.quantity.Constant;
+import org.quaybook.quantity.PerUnit;
 import org.quaybook.quantity.Quantity;
+import org.quaybook.quantity.Unit;
+import org.quaybook.reference.Citation;
 import org.quaybook.text.Words;
 
 /**
@@ -157,7 +161,7 @@ final class FiguresJson {
         node.put("printed", words.word(figure.stated()))
                 .put("rounding", figure.rounding().name().toLowerCase(Locale.ROOT))
                 .put("formula", FormulaWords.text(figure.working().formula(), words));
-        FindingsJson.citation(
+        cite(
                 node,
                 words.say(figure.working().formula().source()),
                 figure.working().formula().standing());
@@ -168,13 +172,21 @@ final class FiguresJson {
 
     private static void value(ObjectNode node, Object value) {
         if (value instanceof Quantity quantity) {
-            node.put("value", quantity.canonical())
-                    .put("unit", quantity.kind().canonicalUnit().symbol());
+            value(node, quantity, "");
+        } else if (value instanceof PerUnit per) {
+            value(node, per.value(), "/" + per.unit());
+        } else if (value instanceof Constant constant) {
+            node.put("value", constant.value()).put("unit", constant.unit());
         } else if (value instanceof Number number) {
             node.put("value", number.doubleValue());
         } else {
             node.put("value", value.toString());
         }
+    }
+
+    private static void value(ObjectNode node, Quantity quantity, String per) {
+        Unit unit = quantity.kind().mainUnit();
+        node.put("value", unit.fromCanonical(quantity.canonical())).put("unit", unit.symbol() + per);
     }
 
     private ObjectNode input(Input input) {
@@ -188,18 +200,25 @@ final class FiguresJson {
                             job.provenance().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         } else if (input.origin() instanceof Input.FromTable table) {
             node.put("from", "table").put("table", table.table()).put("row", table.row());
-            FindingsJson.citation(node, table.citation());
+            cite(node, table.citation());
         } else if (input.origin() instanceof Input.FromFigure figure) {
             node.put("from", "figure").put("figure", figure.key());
         } else if (input.origin() instanceof Input.Usual usual) {
             node.put("from", "usual");
-            FindingsJson.citation(node, usual.citation());
+            cite(node, usual.citation());
         } else if (input.origin() instanceof Input.Taken taken) {
             node.put("from", "usual");
-            FindingsJson.citation(
-                    node, words.say(taken.reason()), taken.reason().standing());
+            cite(node, words.say(taken.reason()), taken.reason().standing());
         }
         return node;
+    }
+
+    private void cite(ObjectNode node, Citation citation) {
+        FindingsJson.citation(node, words.cited(citation.source()), citation.standing());
+    }
+
+    private void cite(ObjectNode node, String source, Citation.Standing standing) {
+        FindingsJson.citation(node, words.ruling(source), standing);
     }
 
     private static String at(Place place) {
@@ -214,7 +233,7 @@ final class FiguresJson {
                 .put("spot", note.spot().id())
                 .put("place", note.place())
                 .put("sha256", Digest.of(note.content()));
-        FindingsJson.citation(node, note.reason().citation());
+        cite(node, note.reason().citation());
         return node;
     }
 }

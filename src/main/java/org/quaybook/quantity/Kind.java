@@ -5,10 +5,10 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 
 /**
- * A dimension: its name, the units it may be written in (the canonical one first) and how a record of it is made.
+ * A dimension: its name, the units it may be written in (the main one first) and how a record of it is made.
  *
  * @param name the dimension in English, for messages about a program's mistake and for the schema
- * @param units accepted units, canonical first
+ * @param units accepted units, the main one first
  * @param make from the canonical value to the quantity
  */
 public record Kind<Q extends Quantity>(String name, List<Unit> units, DoubleFunction<Q> make) {
@@ -21,8 +21,8 @@ public record Kind<Q extends Quantity>(String name, List<Unit> units, DoubleFunc
         return new Kind<>(name, List.of(units), make);
     }
 
-    /** The unit that {@link Quantity#canonical()} counts in. */
-    public Unit canonicalUnit() {
+    /** The unit that programs are told values in: what {@link Quantity#canonical()} counts in, and per cent for a share. */
+    public Unit mainUnit() {
         return units.get(0);
     }
 

@@ -1,5 +1,7 @@
 package org.quaybook.quantity;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 
 /**
@@ -30,8 +32,11 @@ public record Unit(String symbol, List<String> spellings, double factor, double 
         return written * factor + offset;
     }
 
-    /** The number to write in this unit for a value in canonical units. */
+    /** The number to write in this unit for a value in canonical units; in decimals, so that 0.29 is 29 % and no trifle less. */
     public double fromCanonical(double canonical) {
-        return (canonical - offset) / factor;
+        return BigDecimal.valueOf(canonical)
+                .subtract(BigDecimal.valueOf(offset))
+                .divide(BigDecimal.valueOf(factor), MathContext.DECIMAL64)
+                .doubleValue();
     }
 }

@@ -45,7 +45,7 @@ public final class Numbers {
     /** Days are told without hours from so many on; a whole number, so that no longer time reads shorter. */
     private static final int WHOLE_DAYS_FROM = 5;
 
-    private static final String SPACE = "\u00A0";
+    static final String SPACE = "\u00A0";
 
     private final NumberStyle style;
 
@@ -173,7 +173,7 @@ public final class Numbers {
                 return new Shape("Ah", 1, 0, size < 10 ? 1 : 0);
             }
             if (quantity instanceof CurrentPerCharge) {
-                return new Shape("mA/Ah", 1e-3, 0, 1);
+                return size < 0.1 ? new Shape("mA/Ah", 1e-3, 0, 1) : new Shape("A/Ah", 1, 0, 2);
             }
             if (quantity instanceof Ratio) {
                 return new Shape("%", 0.01, 0, size < 0.1 ? 1 : 0);

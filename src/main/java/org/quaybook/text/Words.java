@@ -29,6 +29,8 @@ import org.quaybook.diag.SafeText;
 import org.quaybook.quantity.ClockTime;
 import org.quaybook.quantity.Conductor;
 import org.quaybook.quantity.ConductorSize;
+import org.quaybook.quantity.Constant;
+import org.quaybook.quantity.PerUnit;
 import org.quaybook.quantity.Quantity;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.Stated;
@@ -318,6 +320,12 @@ public final class Words {
         }
         if (argument instanceof Quantity quantity) {
             return numbers.say(quantity, Rounding.NEAREST);
+        }
+        if (argument instanceof PerUnit per) {
+            return numbers.say(per.value(), Rounding.NEAREST) + "/" + per.unit();
+        }
+        if (argument instanceof Constant constant) {
+            return numbers.plain(constant.value()) + Numbers.SPACE + constant.unit();
         }
         if (argument instanceof Conductor conductor) {
             return numbers.conductor(conductor);

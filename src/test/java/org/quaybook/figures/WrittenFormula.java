@@ -10,14 +10,11 @@ import java.util.function.DoubleBinaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.quaybook.quantity.Conductor;
-import org.quaybook.quantity.CurrentPerCharge;
-import org.quaybook.quantity.Quantity;
-import org.quaybook.quantity.TimeSpan;
 import org.quaybook.text.Words;
 
 /**
  * A formula as it is printed, worked out from the inputs that are printed with it, as a reader with a calculator would: in
- * volts, amperes, watts, hours, ampere-hours, milliamperes an ampere-hour, watt-hours, square millimetres and degrees Celsius. Of several inputs of one
+ * volts, amperes, watts, hours, ampere-hours, watt-hours, square millimetres and degrees Celsius. Of several inputs of one
  * letter each has a place; Σ adds up over the places, and a sum of nothing is 0.
  */
 final class WrittenFormula {
@@ -46,6 +43,7 @@ final class WrittenFormula {
             ", (?:at 20[ \u00a0]°C|full bank, cold conductors|the largest step starting last|U ≥ E / 2)$");
 
     private final List<Input> inputs;
+    private final Measure measure;
     private final Map<String, String> parts = new HashMap<>();
     private final Set<String> notNegative = new HashSet<>();
     private final Set<String> atMostOne = new HashSet<>();
@@ -53,8 +51,9 @@ final class WrittenFormula {
     private int next;
     private int place = -1;
 
-    private WrittenFormula(List<Input> inputs) {
+    private WrittenFormula(List<Input> inputs, Measure measure) {
         this.inputs = inputs;
+        this.measure = measure;
     }
 
     /** As a reader of British English sees it; empty where the formula takes a value over. */
@@ -69,34 +68,19 @@ final class WrittenFormula {
      *     times outside of a sum
      */
     static double of(Working working) {
+        return of(working, Measure.USUAL);
+    }
+
+    /** The same counted in other units, those in the formula too. */
+    static double of(Working working, Measure measure) {
         String written = REMARK.matcher(written(working.formula())).replaceFirst("");
         if (written.equals("the least of them")) {
             return working.inputs().stream()
-                    .mapToDouble(it -> number(it.value()))
+                    .mapToDouble(it -> measure.count(it.value()))
                     .min()
                     .orElseThrow();
         }
-        return new WrittenFormula(working.inputs()).result(written);
-    }
-
-    /** A value in the units above. */
-    static double number(Object value) {
-        if (value instanceof TimeSpan time) {
-            return time.hours();
-        }
-        if (value instanceof CurrentPerCharge current) {
-            return current.canonical() * 1000;
-        }
-        if (value instanceof Quantity quantity) {
-            return quantity.canonical();
-        }
-        if (value instanceof Conductor conductor) {
-            return conductor.parallel();
-        }
-        if (value instanceof Number number) {
-            return number.doubleValue();
-        }
-        throw new IllegalArgumentException(value + " is no number");
+        return new WrittenFormula(working.inputs(), measure).result(written);
     }
 
     /** The formula, then what its letters stand for and between what they stay. */
@@ -252,9 +236,9 @@ final class WrittenFormula {
         return value;
     }
 
-    private static double constant(String token) {
-        double value = Double.parseDouble(token.split("[ \u00a0]", 2)[0]);
-        return token.endsWith("%") ? value / 100 : value;
+    private double constant(String token) {
+        String[] written = token.split("[ \u00a0]", 2);
+        return Double.parseDouble(written[0]) * (written.length == 1 ? 1 : measure.of(written[1]));
     }
 
     /** The product behind the sign, once for every place; nothing if one of its letters is not there at all. */
@@ -319,7 +303,7 @@ final class WrittenFormula {
         }
         List<Input> all = all(symbol);
         if (all.size() == 1 || (place >= 0 && place < all.size())) {
-            return number(all.get(all.size() == 1 ? 0 : place).value());
+            return measure.count(all.get(all.size() == 1 ? 0 : place).value());
         }
         throw new IllegalArgumentException(symbol + " is " + all.size() + " times among " + inputs);
     }

@@ -50,6 +50,10 @@ class WrittenFormulaTest {
             Formula.TOO_COLD,
             Formula.LOSS_NOT_IN_PROPORTION);
 
+    /** With a constant whose unit is that of a table or of copper: 0.00393 for each kelvin, 0.05 and 28 of ventilation. */
+    private static final Set<Formula> OF_UNITS_OF_ITS_OWN =
+            EnumSet.of(Formula.LINK, Formula.DROP, Formula.DROP_BOTH_WAYS, Formula.VENTILATION, Formula.OPENING);
+
     private static Stream<Figures> jobs() {
         return Stream.concat(
                 FiguresTest.jobsOfEveryFormula().stream().map(ChangedDemo::figures),
@@ -64,7 +68,7 @@ class WrittenFormulaTest {
             Formula formula = figure.working().formula();
             if (formula.takesOver() || NOT_ON_PAPER.contains(formula)) {
                 held.add(formula);
-            } else if (holds(figure, wrong)) {
+            } else if (holds(figure, Measure.USUAL, wrong)) {
                 held.add(formula);
             }
         });
@@ -72,11 +76,34 @@ class WrittenFormulaTest {
         assertThat(held).containsExactlyInAnyOrder(Formula.values());
     }
 
-    private static boolean holds(Figure<?> figure, List<String> wrong) {
+    /**
+     * Whoever reckons in other units of volts, amperes, hours, metres and kelvins comes to the same: no input is printed in a
+     * unit that the formula is not made for.
+     */
+    @Test
+    void unitsOfInputsAreThoseOfTheFormula() {
+        List<String> wrong = new ArrayList<>();
+        Measure other = new Measure(2, 3, 5, 7, 11);
+        jobs().flatMap(job -> job.all().stream())
+                .filter(figure -> !figure.working().formula().takesOver())
+                .filter(figure -> !NOT_ON_PAPER.contains(figure.working().formula()))
+                .filter(figure -> !OF_UNITS_OF_ITS_OWN.contains(figure.working().formula()))
+                .forEach(figure -> holds(figure, other, wrong));
+        assertThat(wrong.stream().sorted().distinct().limit(40)).isEmpty();
+        assertThat(jobs().flatMap(job -> job.all().stream())
+                        .filter(figure ->
+                                OF_UNITS_OF_ITS_OWN.contains(figure.working().formula()))
+                        .filter(figure -> !holds(figure, other, new ArrayList<>()))
+                        .map(figure -> figure.working().formula()))
+                .as("nothing is left out that need not be")
+                .containsAll(OF_UNITS_OF_ITS_OWN);
+    }
+
+    private static boolean holds(Figure<?> figure, Measure measure, List<String> wrong) {
         Formula formula = figure.working().formula();
-        double value = WrittenFormula.number(figure.value());
+        double value = measure.count(figure.value());
         try {
-            double reckoned = WrittenFormula.of(figure.working()) * unit(formula);
+            double reckoned = WrittenFormula.of(figure.working(), measure) * unit(formula);
             boolean same = switch (formula) {
                 case BREAKER_MOST -> value <= reckoned;
                 case FUSE_CHOSEN -> value >= reckoned;
@@ -93,11 +120,12 @@ class WrittenFormulaTest {
         }
     }
 
-    /** Some formulas are made for units of their own: seconds of a short, square centimetres of an opening. */
+    /** Some formulas are made for units of their own: seconds of a short, square centimetres, milliamperes. */
     private static double unit(Formula formula) {
         return switch (formula) {
             case ADIABATIC -> Math.sqrt(3600);
             case OPENING -> 100;
+            case VENTILATION -> 1000;
             default -> 1;
         };
     }
@@ -113,17 +141,17 @@ class WrittenFormulaTest {
             double squares = 0;
             for (Input input : end.working().inputs()) {
                 if (input.symbol().equals("t")) {
-                    time = WrittenFormula.number(input.value());
+                    time = Measure.USUAL.count(input.value());
                 }
             }
             for (Input input : end.working().inputs()) {
                 if (input.symbol().startsWith("t_")) {
-                    double change = WrittenFormula.number(input.value()) - time;
+                    double change = Measure.USUAL.count(input.value()) - time;
                     squares += change * change;
                 }
             }
             double sign = end.key().endsWith("least") ? -1 : 1;
-            assertThat(WrittenFormula.number(end.value()))
+            assertThat(Measure.USUAL.count(end.value()))
                     .as(end.key())
                     .isCloseTo(Math.max(0, time + sign * Math.sqrt(squares)), within(1e-9 * Math.max(1, time)));
         });

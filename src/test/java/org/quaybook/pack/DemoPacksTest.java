@@ -1,6 +1,7 @@
 package org.quaybook.pack;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -13,6 +14,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +30,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.quaybook.checks.Assessment;
 import org.quaybook.job.TestResult;
+import org.quaybook.quantity.Count;
+import org.quaybook.quantity.Unit;
 
 /** The whole road on every demo. */
 class DemoPacksTest {
@@ -85,6 +89,28 @@ class DemoPacksTest {
         Map<String, byte[]> second = packed(demo);
         assertThat(second.keySet()).isEqualTo(first.keySet());
         first.forEach((path, content) -> assertThat(second.get(path)).as(path).isEqualTo(content));
+    }
+
+    /** A share of 0.8 is 80 where the unit is per cent. */
+    @ParameterizedTest
+    @MethodSource("demos")
+    void figuresForProgramsAreCountedInTheirUnit(Path demo) throws IOException {
+        JsonNode figures =
+                new ObjectMapper().readTree(pack(demo).get("figures.json")).get("figures");
+        Map<String, JsonNode> byName = new HashMap<>();
+        figures.forEach(figure -> byName.put(figure.get("name").asText(), figure));
+        Objects.requireNonNull(Road.judge(demo).assessment()).figures().all().stream()
+                .filter(figure -> !(figure.value() instanceof Count))
+                .forEach(figure -> {
+                    JsonNode node = Objects.requireNonNull(byName.get(figure.key()), figure.key());
+                    Unit unit = figure.value()
+                            .kind()
+                            .unit(node.get("unit").asText())
+                            .orElseThrow();
+                    assertThat(unit.toCanonical(node.get("value").asDouble()))
+                            .as(figure.key())
+                            .isCloseTo(figure.value().canonical(), withinPercentage(1e-9));
+                });
     }
 
     @ParameterizedTest

@@ -131,6 +131,6 @@ final class SurveySheet {
         if (kind.equals(Resistance.KIND)) {
             return "mΩ";
         }
-        return kind.equals(Area.KIND) ? "cm²" : kind.canonicalUnit().symbol();
+        return kind.equals(Area.KIND) ? "cm²" : kind.mainUnit().symbol();
     }
 }
