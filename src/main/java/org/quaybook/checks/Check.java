@@ -223,6 +223,7 @@ public enum Check implements MessageKey {
     BRANCH_ALARMS("branch-alarms", "Ohm’s and Kirchhoff’s laws", Standing.COMPUTED),
     BRANCH_AVERAGE("branch-average", "Kirchhoff’s current law", Standing.SEEN),
     WAY_UNKNOWN("way-unknown", "Kirchhoff’s current law; ISO 13297; ABYC E-11", Standing.FROM_MEMORY),
+    SUPPLY_ONE_POLE("supply-one-pole", "Kirchhoff’s current law", Standing.SEEN),
     WAY_ONE_POLE("way-one-pole", "Kirchhoff’s current law", Standing.SEEN),
     GENERATOR_PASS_THROUGH(
             "generator-pass-through",

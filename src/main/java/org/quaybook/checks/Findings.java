@@ -9,6 +9,7 @@ import org.quaybook.diag.Message;
 import org.quaybook.diag.MessageKey;
 import org.quaybook.diag.Place;
 import org.quaybook.diag.Severity;
+import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
 import org.quaybook.figures.Tables;
 import org.quaybook.job.Deviation;
@@ -62,6 +63,16 @@ public final class Findings {
         } else {
             add(severity, check, check.remedyIfNoneDoes(), place, arguments);
         }
+    }
+
+    /** Adds a finding whose remedy names a limit among its arguments; one of nothing cannot be kept, which the remedy then says. */
+    void addWithLimit(Severity severity, Check check, Place place, Figure<?> limit, Object... arguments) {
+        add(
+                severity,
+                check,
+                limit.value().canonical() > 0 ? check.remedy() : check.remedyIfNoneDoes(),
+                place,
+                arguments);
     }
 
     private void add(Severity severity, Check check, MessageKey remedy, Place place, Object... arguments) {

@@ -1,7 +1,10 @@
 package org.quaybook.checks;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.Figure;
@@ -64,6 +67,7 @@ final class FittingChecks {
                     .forEach(circuit ->
                             findings.add(Severity.DECIDE, Check.ONE_POLE_BREAKER, circuit.place(), circuit.id()));
         }
+        checks.onePole();
         checks.distance();
         checks.inverter(job.inverter());
         if (job.shore() != null) {
@@ -123,9 +127,21 @@ final class FittingChecks {
     }
 
     private static boolean negative(Cable cable) {
-        return Given.maybe(cable.pole())
-                .map(Pole.NEGATIVE::equals)
-                .orElseGet(() -> cable.from().endsWith("−") || cable.to().endsWith("−"));
+        return cable.side().filter(Pole.NEGATIVE::equals).isPresent();
+    }
+
+    /** The way back is part of the way; a job that forgets it has half the drop and longer times. */
+    private void onePole() {
+        List<Cable> cables =
+                figures.supply().runs().stream().map(RunFigures::cable).toList();
+        Set<Optional<Pole>> poles = cables.stream().map(Cable::side).collect(Collectors.toSet());
+        if (poles.size() == 1 && !poles.contains(Optional.<Pole>empty())) {
+            findings.add(
+                    Severity.FORBIDS,
+                    Check.SUPPLY_ONE_POLE,
+                    cables.get(0).place(),
+                    cables.stream().map(Cable::id).toList());
+        }
     }
 
     private void distance() {

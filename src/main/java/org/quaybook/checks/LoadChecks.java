@@ -23,8 +23,10 @@ import org.quaybook.job.Job;
 import org.quaybook.job.LoadKind;
 import org.quaybook.job.Wave;
 import org.quaybook.job.WhenShoreFails;
+import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
 import org.quaybook.quantity.Ratio;
+import org.quaybook.quantity.Resistance;
 import org.quaybook.quantity.Stated;
 import org.quaybook.quantity.Temperature;
 import org.quaybook.quantity.TimeSpan;
@@ -199,24 +201,28 @@ final class LoadChecks {
         }
         Ratio reserve = figures.bank().reserve().value();
         if (it.cutOutBelow().isPresent() && it.cutOutBelow().get().value().compareTo(reserve) > 0) {
-            findings.add(
+            Figure<Resistance> most = it.running().mostForCutOut().orElseThrow();
+            findings.addWithLimit(
                     Severity.DECIDE,
                     Check.CUT_OUT_EARLY,
                     it.appliance().place(),
+                    most,
                     it.appliance().name(),
                     it.cutOutBelow().get().stated(),
                     figures.bank().reserve().stated(),
-                    it.running().mostForCutOut().orElseThrow().stated(),
+                    most.stated(),
                     figures.supply().resistance().stated());
         } else if (it.alarmBelow().isEmpty() || it.alarmBelow().get().value().compareTo(reserve) > 0) {
-            findings.add(
+            Figure<Resistance> most = it.running().mostForAlarm().orElseThrow();
+            findings.addWithLimit(
                     Severity.DECIDE,
                     Check.ALARM_EARLY,
                     it.appliance().place(),
+                    most,
                     it.appliance().name(),
                     it.alarmBelow().<Object>map(figure -> figure.stated()).orElse(Stated.asGiven(Ratio.WHOLE)),
                     figures.bank().reserve().stated(),
-                    it.running().mostForAlarm().orElseThrow().stated(),
+                    most.stated(),
                     figures.supply().resistance().stated());
         }
     }
@@ -227,15 +233,17 @@ final class LoadChecks {
         boolean cutsOut = it.cutsOutAbove(reserve);
         if (cutsOut || it.alarmsAbove(reserve)) {
             Optional<Figure<Ratio>> below = cutsOut ? it.cutOutBelow() : it.alarmBelow();
-            findings.add(
+            Figure<Current> most = cutsOut ? it.mostHolding() : it.mostQuiet();
+            findings.addWithLimit(
                     cutsOut ? Severity.DECIDE : Severity.NOTE,
                     cutsOut ? Check.BRANCH_CUTS_OUT : Check.BRANCH_ALARMS,
                     it.fuse().place(),
+                    most,
                     it.fuse().feedsOrId(),
                     Stated.asGiven(it.current().known().orElseThrow()),
                     below.<Object>map(Figure::stated).orElse(Stated.asGiven(Ratio.WHOLE)),
                     figures.bank().reserve().stated(),
-                    (cutsOut ? it.mostHolding() : it.mostQuiet()).stated());
+                    most.stated());
         }
     }
 

@@ -91,11 +91,9 @@ public record SupplyFigures(
             Optional<Figure<Length>> diameter,
             int joints) {
 
-        /** Whether it belongs to the positive pole: as stated, else by a + in the names of its ends. */
+        /** Whether it belongs to the positive pole. */
         public boolean positive() {
-            return Given.maybe(cable.pole())
-                    .map(pole -> pole == Pole.POSITIVE)
-                    .orElseGet(() -> (cable.from() + cable.to()).contains("+"));
+            return cable.side().filter(Pole.POSITIVE::equals).isPresent();
         }
 
         /** Its conductor, as fitted or proposed. */

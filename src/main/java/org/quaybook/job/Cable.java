@@ -1,5 +1,6 @@
 package org.quaybook.job;
 
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 import org.quaybook.quantity.Conductor;
@@ -63,4 +64,26 @@ public record Cable(
 
         @Means("tightening torque of its ends") @Within(least = "0.5 Nm", most = "100 Nm") @Nullable Given<Torque> torque,
 
-        Place place) {}
+        Place place) {
+
+    /** As stated, else as a + or − in the names of its ends says; empty where nothing says it. */
+    public Optional<Pole> side() {
+        Optional<Pole> stated = Given.maybe(pole);
+        boolean plus = isPlus(from) || isPlus(to);
+        boolean minus = isMinus(from) || isMinus(to);
+        return stated.isPresent() || plus == minus ? stated : Optional.of(plus ? Pole.POSITIVE : Pole.NEGATIVE);
+    }
+
+    /** Whether one end is named as plus, the other as minus, and the pole is not stated. */
+    boolean endsDiffer() {
+        return Given.maybe(pole).isEmpty() && ((isPlus(from) && isMinus(to)) || (isMinus(from) && isPlus(to)));
+    }
+
+    private static boolean isPlus(String end) {
+        return end.contains("+");
+    }
+
+    private static boolean isMinus(String end) {
+        return end.contains("−") || end.endsWith("-");
+    }
+}

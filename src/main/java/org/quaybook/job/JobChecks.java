@@ -51,6 +51,11 @@ final class JobChecks {
         found.all(Bank.class).forEach(this::bank);
         found.all(Protection.class).forEach(this::protection);
         found.all(Inverter.class).forEach(this::inverter);
+        found.all(Cable.class).stream()
+                .filter(Cable::endsDiffer)
+                .forEach(cable -> problems.add(
+                        cable.place(),
+                        Message.of(JobMessage.CABLE_POLES_DIFFER, cable.id(), cable.from(), cable.to())));
         found.all(Fuse.class).forEach(this::fuse);
         found.all(Bank.class).forEach(this::stringFuses);
         found.all(Efficiency.class).forEach(this::efficiency);

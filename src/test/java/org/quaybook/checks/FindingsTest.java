@@ -324,6 +324,12 @@ class FindingsTest {
                                 AMERICAN,
                                 "shore:\n",
                                 "shore:\n  transformer: { neutral-tied: yes, shore-earth-goes-on: no }\n")),
+                change(
+                        Check.SUPPLY_ONE_POLE,
+                        FORBIDS,
+                        VENTED,
+                        "from: battery -, to: inverter -",
+                        "from: battery +, to: inverter +"),
                 change(Check.ISOLATOR_MISSING, FORBIDS, LITHIUM, "isolates: [B1]", "isolates: [shore]"),
                 change(Check.ISOLATOR_TOOL, FORBIDS, VENTED, "tool-free: yes", "tool-free: no"),
                 // 56 A and more for a third of 166 A, 83 A and more beside a branch of 80 A; 80 % of 100 A are 80 A.
@@ -645,12 +651,13 @@ class FindingsTest {
         return ChangedDemo.of(VENTED, replacements.toArray(String[]::new));
     }
 
-    private static ChangedDemo windlass(String keys) {
-        return ChangedDemo.of(
-                GLASS_MAT,
+    private static ChangedDemo windlass(String keys, String... more) {
+        List<String> replacements = new ArrayList<>(List.of(
                 "fuses:\n",
                 "fuses:\n  - { id: F2, role: branch, feeds: Windlass, conductor: 35 mm2, rating: 150 A, " + keys
-                        + " }\n");
+                        + " }\n"));
+        replacements.addAll(List.of(more));
+        return ChangedDemo.of(GLASS_MAT, replacements.toArray(String[]::new));
     }
 
     /** The barge's alternator with a cable of its own, and a fuse for it at the bank. */
@@ -1028,8 +1035,8 @@ class FindingsTest {
                 .flatMap(check -> Stream.of(check.key(), check.remedy().key()))
                 .toList();
         assertThat(Words.of("en-GB").keys())
-                .filteredOn(key ->
-                        key.startsWith("check.") && !key.endsWith(".owner") && !key.endsWith(".remedy-if-none-does"))
+                .filteredOn(
+                        key -> key.startsWith("check.") && !key.endsWith(".owner") && !key.endsWith("-if-none-does"))
                 .containsExactlyInAnyOrderElementsOf(keys);
     }
 
@@ -1048,7 +1055,7 @@ class FindingsTest {
     void noWordsForWantOfAFitWithoutACheck() {
         assertThat(Words.of("en-GB").keys())
                 .filteredOn(key -> key.startsWith("check.") && key.endsWith(".remedy-if-none-does"))
-                .hasSize(8)
+                .hasSize(12)
                 .isSubsetOf(Arrays.stream(Check.values())
                         .map(check -> check.remedyIfNoneDoes().key())
                         .toList());
@@ -1071,6 +1078,31 @@ class FindingsTest {
                 .anySatisfy(finding ->
                         assertThat(finding.remedy().key().key()).isEqualTo(check.key() + ".remedy-if-none-does"))
                 .allSatisfy(finding -> assertThat(words.say(finding.remedy())).doesNotContain("—"));
+    }
+
+    /** Below 36 % of charge even a bank without any cables would be below 11.5 V: at most 0 mΩ would be no advice. */
+    @Test
+    void aRemedyNeverAsksForNothing() {
+        Words words = Words.of("en-GB");
+        List<Finding> early = findings(ChangedDemo.of(GLASS_MAT, "reserve: 50 %", "reserve: 0 %"));
+        List<Finding> late = findings(windlass(
+                "load: 150 A, average: 0 A, through: [bank]",
+                "alarm: 11.5 V",
+                "alarm: 12.35 V",
+                "cut-out: 10.5 V",
+                "cut-out: 12.3 V"));
+        assertThat(early)
+                .filteredOn(it -> it.check() == Check.ALARM_EARLY)
+                .singleElement()
+                .satisfies(it -> assertThat(words.say(it.remedy()).replace('\u00a0', ' '))
+                        .startsWith("No cables are thick enough. Set the reserve to 36 % or more"));
+        assertThat(late)
+                .filteredOn(it -> it.check() == Check.BRANCH_CUTS_OUT)
+                .singleElement()
+                .satisfies(it -> assertThat(words.say(it.remedy())).startsWith("It does so however little"));
+        assertThat(Stream.concat(early.stream(), late.stream()))
+                .allSatisfy(it -> assertThat(words.say(it.remedy()).replace('\u00a0', ' '))
+                        .doesNotContain("at most 0 mΩ", "more than 0 A"));
     }
 
     /** Whose value it is, as the labels name it: nobody counts cables from nought. */

@@ -3,6 +3,7 @@ package org.quaybook.pack.guide;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.quaybook.checks.Alike;
 import org.quaybook.checks.Finding;
 import org.quaybook.diag.Severity;
@@ -97,15 +98,17 @@ final class SheetChapter {
 
     /** What the owner can do about it; a remedy that is none of the owner's work is handed on to the installer. */
     private String point(Finding finding) {
-        String owner = finding.check().key() + ".owner";
-        return brief.words().has(owner)
-                ? brief.words()
+        String forThisRemedy = finding.remedy().key().key().replace(".remedy", ".owner");
+        return Stream.of(forThisRemedy, finding.check().key() + ".owner")
+                .filter(brief.words()::has)
+                .findFirst()
+                .map(owner -> brief.words()
                         .say(
                                 "guide.sheet.open.point",
                                 finding.message(),
                                 brief.words()
-                                        .say(owner, finding.remedy().arguments().toArray()))
-                : brief.words().say("guide.sheet.open.installer", finding.message(), finding.remedy());
+                                        .say(owner, finding.remedy().arguments().toArray())))
+                .orElseGet(() -> brief.words().say("guide.sheet.open.installer", finding.message(), finding.remedy()));
     }
 
     private String generator() {

@@ -43,10 +43,7 @@ final class Parts {
     }
 
     private static boolean negative(RunFigures run) {
-        return Given.maybe(run.cable().pole())
-                .map(pole -> pole == Pole.NEGATIVE)
-                .orElseGet(() ->
-                        !run.positive() && (run.cable().from() + run.cable().to()).matches(".*[-−].*"));
+        return run.cable().side().filter(Pole.NEGATIVE::equals).isPresent();
     }
 
     /** The cables that follow each other, from where none comes before; the longest such row. */
