@@ -87,8 +87,8 @@ public final class QuickCard {
     private List<String> danger() {
         return lines("danger")
                 .say("people")
-                .addAll(new EmergencyOff(brief, detail).steps())
                 .say(brief.has().boat() ? "sea" : "call")
+                .addAll(new EmergencyOff(brief, detail).steps())
                 .list();
     }
 

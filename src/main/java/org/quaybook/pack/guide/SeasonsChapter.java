@@ -120,8 +120,8 @@ final class SeasonsChapter {
 
     private List<String> layUp() {
         return brief.lines("seasons.lay-up")
-                .sayIf(has.vented(), "water")
                 .say(has.leadAcid() ? "charge.lead" : "charge.lithium")
+                .sayIf(has.vented(), "water")
                 .say("leave")
                 .sayIf(has.shore(), "shore")
                 .say(has.leadAcid() ? "again.lead" : "again.lithium")

@@ -9,6 +9,7 @@ import org.quaybook.figures.FuseFigures;
 import org.quaybook.job.Fuse;
 import org.quaybook.job.Isolator;
 import org.quaybook.job.Shore;
+import org.quaybook.record.EnergySource;
 
 /**
  * The facts that matter when nothing else works, as plain text short enough for a QR code without a link. Phones guess
@@ -21,7 +22,10 @@ final class LabelVital {
 
     private LabelVital() {}
 
-    /** The lines: always job, bank, first fuse, cut-out and record code; of the rest as much as fits. */
+    /**
+     * The lines: always job, bank, first fuse, cut-out and record code; of the rest as much as fits, what parts the battery first
+     * and last the name, which everybody there knows.
+     */
     static List<String> lines(LabelFacts facts) {
         List<String> always = new ArrayList<>();
         always.add(ascii(facts.say(
@@ -38,9 +42,16 @@ final class LabelVital {
         fuses.stream().limit(1).forEach(always::add);
         always.add(ascii(cutOut(facts)));
         String code = facts.job().job().record().toString();
-        List<String> extras = new ArrayList<>(List.of(ascii(facts.job().craft().name())));
+        List<Isolator> ofBattery = EnergySource.BATTERY.isolators(facts.job());
+        List<String> extras = new ArrayList<>(isolators(facts, ofBattery));
         fuses.stream().skip(1).forEach(extras::add);
-        extras.addAll(extras(facts));
+        extras.addAll(isolators(
+                facts,
+                facts.job().isolators().stream()
+                        .filter(isolator -> !ofBattery.contains(isolator))
+                        .toList()));
+        extras.addAll(inlet(facts));
+        extras.add(ascii(facts.job().craft().name()));
         return fill(always, extras, code);
     }
 
@@ -82,16 +93,16 @@ final class LabelVital {
                 : facts.say("vital.cut-out-restart", facts.say(inverter.cutOut()), facts.say(inverter.restart()));
     }
 
-    private static List<String> extras(LabelFacts facts) {
-        List<String> extras = new ArrayList<>();
-        for (Isolator isolator : facts.job().isolators()) {
-            extras.add(ascii(facts.say("vital.isolator", isolator.id(), isolator.where())));
-        }
-        Shore shore = facts.job().shore();
-        if (shore != null) {
-            facts.given(shore.inlet()).ifPresent(inlet -> extras.add(ascii(facts.say("vital.shore", inlet))));
-        }
-        return extras;
+    private static List<String> isolators(LabelFacts facts, List<Isolator> isolators) {
+        return isolators.stream()
+                .map(isolator -> ascii(facts.say("vital.isolator", isolator.id(), isolator.where())))
+                .toList();
+    }
+
+    private static List<String> inlet(LabelFacts facts) {
+        return Optional.ofNullable(facts.job().shore()).map(Shore::inlet).flatMap(facts::given).stream()
+                .map(inlet -> ascii(facts.say("vital.shore", inlet)))
+                .toList();
     }
 
     static String payload(List<String> lines) {

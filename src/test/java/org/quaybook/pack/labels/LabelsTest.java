@@ -21,11 +21,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.figures.Figure;
 import org.quaybook.job.Appliance;
 import org.quaybook.record.DirectDraw;
+import org.quaybook.record.EnergySource;
 import org.quaybook.render.Box;
 import org.quaybook.render.Code;
 import org.quaybook.render.Face;
@@ -35,6 +37,7 @@ import org.quaybook.render.Placed;
 import org.quaybook.render.RenderException;
 import org.quaybook.render.TextBlock;
 import org.quaybook.render.TextStyle.Listing;
+import org.quaybook.text.Words;
 
 class LabelsTest {
 
@@ -497,6 +500,19 @@ class LabelsTest {
                                 say(job, figures.fuses().get(0).rating().orElseThrow())),
                         "S1 ");
         assertThat(text(job.design("vital"))).contains(payload);
+    }
+
+    /** In a longer language other lines are left out first. */
+    @ParameterizedTest
+    @FieldSource("org.quaybook.DemoJobs#ALL")
+    void plainTextNamesWhatPartsTheBatteryInEveryLanguage(String name) {
+        DemoJob job = DemoJob.demo(name);
+        assertThat(Words.languages()).allSatisfy(language -> {
+            List<String> lines = LabelVital.lines(new LabelFacts(job.assessment(), Words.of(language)));
+            assertThat(EnergySource.BATTERY.isolators(job.assessment().job()))
+                    .isNotEmpty()
+                    .allSatisfy(isolator -> assertThat(lines).anyMatch(line -> line.startsWith(isolator.id() + " ")));
+        });
     }
 
     @Test
