@@ -167,6 +167,9 @@ public enum Check implements MessageKey {
     BREAKER_UNJUDGED(
             "breaker-unjudged", "table of AC cables, or the rulebook’s for American sizes", Standing.FROM_MEMORY),
     CIRCUIT_UNJUDGED("circuit-unjudged", "table of AC cables", Standing.FROM_MEMORY),
+    CIRCUITS_UNKNOWN("circuits-unknown", "IEC 60364-4-41 415.1", Standing.SEEN),
+    SOURCE_MISSING(
+            "source-missing", "common practice: what feeds a circuit is described, too", Standing.COMMON_PRACTICE),
     BREAKER_CABLE_LAID(
             "breaker-cable-laid",
             "IEC 60364-5-52 Tables B.52.2 and B.52.3: methods A2, B2 and C",

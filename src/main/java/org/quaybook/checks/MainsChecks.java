@@ -1,7 +1,10 @@
 package org.quaybook.checks;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.diag.Place;
 import org.quaybook.diag.Severity;
@@ -14,6 +17,7 @@ import org.quaybook.figures.Tables;
 import org.quaybook.job.AcCircuit;
 import org.quaybook.job.Changeover;
 import org.quaybook.job.ChangeoverKind;
+import org.quaybook.job.Charging;
 import org.quaybook.job.CraftKind;
 import org.quaybook.job.Generator;
 import org.quaybook.job.Given;
@@ -22,6 +26,7 @@ import org.quaybook.job.NeutralBond;
 import org.quaybook.job.Rcd;
 import org.quaybook.job.RcdType;
 import org.quaybook.job.Shore;
+import org.quaybook.job.Socket;
 import org.quaybook.job.Source;
 import org.quaybook.job.TestKind;
 import org.quaybook.job.Transformer;
@@ -49,11 +54,57 @@ final class MainsChecks {
 
     static void run(Job job, Figures figures, Tables tables, Findings findings) {
         MainsChecks checks = new MainsChecks(job, figures, tables, findings);
+        checks.circuitsUnknown();
+        checks.sourceMissing(Source.SHORE, job.shore());
+        checks.sourceMissing(Source.GENERATOR, job.generator());
         job.acCircuits().forEach(checks::circuit);
         job.rcds().forEach(checks::rcd);
         checks.neutralBond();
         checks.changeover();
         checks.inlet();
+    }
+
+    private void circuitsUnknown() {
+        if (job.acCircuits().isEmpty()) {
+            findings.add(Severity.DECIDE, Check.CIRCUITS_UNKNOWN, job.inverter().place());
+        }
+    }
+
+    /** Most checks of a supply begin with what is written of it; a job that only names it would pass them all. */
+    private void sourceMissing(Source source, @Nullable Object supply) {
+        if (supply != null) {
+            return;
+        }
+        List<Object> fed = new ArrayList<>();
+        List<Place> places = new ArrayList<>();
+        for (AcCircuit circuit : job.acCircuits()) {
+            if (circuit.source().value() == source) {
+                fed.add(circuit.id());
+                places.add(circuit.place());
+            }
+        }
+        for (Rcd rcd : job.rcds()) {
+            if (rcd.source().value() == source) {
+                fed.add(rcd.id());
+                places.add(rcd.place());
+            }
+        }
+        for (Charging charging : job.charging()) {
+            if (Given.maybe(charging.fedBy()).equals(Optional.of(source))) {
+                fed.add(ChargeChecks.name(charging));
+                places.add(charging.place());
+            }
+        }
+        for (Socket socket : job.sockets()) {
+            if (Stream.of(socket.shoreOn(), socket.shoreOff(), socket.generatorOn())
+                    .anyMatch(by -> Given.maybe(by).equals(Optional.of(source)))) {
+                fed.add(socket.name());
+                places.add(socket.place());
+            }
+        }
+        if (!fed.isEmpty()) {
+            findings.add(Severity.DECIDE, Check.SOURCE_MISSING, places.get(0), source, fed);
+        }
     }
 
     private void circuit(AcCircuit circuit) {

@@ -23,7 +23,7 @@ public record Published(Map<String, Object> facts) {
     /** The names that may be shown, by subject; a subject without names is a text or a list of texts. */
     private static final Map<String, Set<String>> LISTED = Map.ofEntries(
             subject("job", "code", "revision", "date", "isoDate", "rulebook"),
-            subject("craft", "name", "kindWord", "type"),
+            subject("craft", "name", "kind", "kindWord", "type"),
             subject("installer", "firm", "phone", "email", "address", "website", "registration", "fingerprint"),
             subject(
                     "bank",

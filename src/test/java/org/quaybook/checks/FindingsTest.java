@@ -140,6 +140,30 @@ class FindingsTest {
                 change(Check.PASS_THROUGH_UNKNOWN, NOTE, LITHIUM, "  pass-through: 30 A\n", ""),
                 change(Check.SHORE_BREAKER_UNKNOWN, DECIDE, LITHIUM, "  breaker: 16 A\n", ""),
                 change(Check.CIRCUIT_UNJUDGED, NOTE, VENTED, "cable: 2.5 mm2, source: inverter", "source: inverter"),
+                change(
+                        Check.CIRCUITS_UNKNOWN,
+                        DECIDE,
+                        GLASS_MAT,
+                        "ac-circuits:\n  - { id: A1, name: Cabin sockets, breaker: 10 A, curve: B, cable: 2.5 mm2,"
+                                + " source: inverter, rcd: R1 }\n",
+                        "",
+                        "earth-continuity, of: [A1]",
+                        "earth-continuity",
+                        "polarity, of: [A1]",
+                        "polarity"),
+                change(
+                        Check.SOURCE_MISSING,
+                        DECIDE,
+                        LITHIUM,
+                        "source: shore, rcd: R1 }",
+                        "source: generator, rcd: R1 }"),
+                change(Check.SOURCE_MISSING, DECIDE, "hut-seventeen", "fed-by: generator", "fed-by: shore"),
+                change(
+                        Check.SOURCE_MISSING,
+                        DECIDE,
+                        "hut-seventeen",
+                        "where: kitchen, shore-on: inverter",
+                        "where: kitchen, shore-on: shore"),
                 change(Check.SHORE_CABLE_UNKNOWN, NOTE, LITHIUM, "  cable: 2.5 mm2\n  rcd", "  rcd"),
                 change(Check.PETROL_UNKNOWN, DECIDE, LITHIUM, petrol, "petrol-aboard: not seen"),
                 change(

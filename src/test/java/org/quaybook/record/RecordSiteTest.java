@@ -373,6 +373,19 @@ class RecordSiteTest {
                 .anyMatch(line -> line.startsWith("5 sources: battery bank, shore power, generator, "));
     }
 
+    @Test
+    void onlyWhoFloatsIsToldOfTheWater() {
+        assertThat(Demos.of("long-way-round").page().texts("//section[@id='harbour']"))
+                .singleElement()
+                .asString()
+                .contains("Inlet")
+                .doesNotContain("in the water", "Galvanic");
+        assertThat(Demos.of("lantern-moth").page().texts("//section[@id='harbour']"))
+                .singleElement()
+                .asString()
+                .contains("in the water", "Galvanic");
+    }
+
     /** Where nothing can be plugged in, nothing is told of plugging in. */
     @Test
     void withoutShorePowerThereIsNoHarbour() {
