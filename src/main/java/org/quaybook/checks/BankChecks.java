@@ -56,6 +56,9 @@ final class BankChecks {
 
     private void sharing() {
         BankFigures it = figures.bank();
+        if (bank.links() == null && it.sharing().shares().size() > 1) {
+            findings.add(Severity.NOTE, Check.LINKS_UNKNOWN, bank.place());
+        }
         if (it.sharing().worstOverMean() > UNEVEN) {
             findings.add(
                     Severity.DECIDE,

@@ -57,6 +57,7 @@ public enum Check implements MessageKey {
             "inverter-derated",
             "derating of inverters in heat: the maker’s, or 2 % for each kelvin",
             Standing.FROM_MEMORY),
+    LINKS_UNKNOWN("links-unknown", "Kirchhoff’s laws", Standing.SEEN),
     TAKE_OFF_UNEVEN("take-off-uneven", "Kirchhoff’s laws; 110 % is common practice", Standing.COMMON_PRACTICE),
     STRINGS_MANY(
             "strings-many", "common practice: at most three or four strings of lead-acid", Standing.COMMON_PRACTICE),
@@ -195,6 +196,7 @@ public enum Check implements MessageKey {
     EARTH_UNJUDGED("earth-unjudged", "IEC 60364-5-54", Standing.SEEN),
     EARTH_CASE_UNKNOWN("earth-case-unknown", "IEC 60364-4-41 411.3.1", Standing.FROM_MEMORY),
     EARTH_BOND_UNKNOWN("earth-bond-unknown", "IEC 60364-4-41 411.3.1.2; IEC 60364-7-721", Standing.FROM_MEMORY),
+    METAL_HULL_UNKNOWN("metal-hull-unknown", "IEC 60364-4-41 411.3.1.2; ISO 13297", Standing.FROM_MEMORY),
     LEAKAGE_BUDGET("leakage-budget", "common practice: at most 30 % of the RCD’s rating", Standing.COMMON_PRACTICE),
     CHANGEOVER_INTERLOCK("changeover-interlock", "IEC 60364-5-55 551.6", Standing.FROM_MEMORY),
     CHANGEOVER_UNKNOWN("changeover-unknown", "IEC 60364-5-55 551.6", Standing.FROM_MEMORY),

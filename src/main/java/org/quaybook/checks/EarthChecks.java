@@ -26,6 +26,11 @@ final class EarthChecks {
         if (metal && none(job, EarthKind.BOND)) {
             findings.add(Severity.DECIDE, Check.EARTH_BOND_UNKNOWN, job.craft().place());
         }
+        boolean perhapsMetal = job.craft().kind() == CraftKind.BOAT
+                && Given.maybe(job.craft().metalHull()).isEmpty();
+        if (perhapsMetal && none(job, EarthKind.BOND)) {
+            findings.add(Severity.DECIDE, Check.METAL_HULL_UNKNOWN, job.craft().place());
+        }
     }
 
     private static boolean none(Job job, EarthKind kind) {

@@ -1,12 +1,14 @@
 package org.quaybook.checks;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.BaselineFigures;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
+import org.quaybook.figures.OnGenerator;
 import org.quaybook.figures.Tables;
 import org.quaybook.job.Given;
 import org.quaybook.job.Job;
@@ -144,17 +146,37 @@ final class TestChecks {
     private void rcdTested(Rcd rcd) {
         boolean inverterFed = rcd.source().value() == Source.INVERTER;
         boolean generatorOnly = rcd.source().value() == Source.GENERATOR;
-        List<Source> sources = !inverterFed
-                ? List.of(generatorOnly ? Source.GENERATOR : Source.SHORE)
-                : job.shore() == null || job.inverter().changeover() == null
-                        ? List.of(Source.INVERTER)
-                        : List.of(Source.INVERTER, Source.SHORE);
+        List<Source> sources = new ArrayList<>();
+        if (!inverterFed) {
+            sources.add(generatorOnly ? Source.GENERATOR : Source.SHORE);
+        } else {
+            sources.add(Source.INVERTER);
+            if (job.shore() != null && job.inverter().changeover() != null && !protectedAshore(rcd)) {
+                sources.add(Source.SHORE);
+            }
+            if (onGenerator(rcd) && !protectedAtGenerator(rcd)) {
+                sources.add(Source.GENERATOR);
+            }
+        }
         for (Source source : sources) {
-            if (!tested(TestKind.RCD_TRIP, rcd.id(), source)
-                    && !(inverterFed && source == Source.SHORE && protectedAshore(rcd))) {
+            if (!tested(TestKind.RCD_TRIP, rcd.id(), source)) {
                 findings.add(Severity.DECIDE, Check.RCD_NOT_TESTED, rcd.place(), rcd.id(), source);
             }
         }
+    }
+
+    private boolean onGenerator(Rcd rcd) {
+        OnGenerator onGenerator = new OnGenerator(job);
+        return job.generator() != null
+                && job.acCircuits().stream()
+                        .filter(circuit -> rcd.id().equals(circuit.rcd()))
+                        .anyMatch(circuit -> onGenerator.feeds(circuit).equals(Optional.of(Source.GENERATOR)));
+    }
+
+    /** As ashore, a separate, tested RCD at the generator covers what it feeds. */
+    private boolean protectedAtGenerator(Rcd rcd) {
+        String own = job.generator() == null ? null : job.generator().rcd();
+        return own != null && !own.equals(rcd.id()) && tested(TestKind.RCD_TRIP, own, Source.GENERATOR);
     }
 
     /** A separate, tested RCD after the inlet covers operation on shore power. */

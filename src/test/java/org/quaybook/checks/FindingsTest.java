@@ -157,6 +157,13 @@ class FindingsTest {
                         LITHIUM,
                         "source: shore, rcd: R1 }",
                         "source: generator, rcd: R1 }"),
+                change(Check.METAL_HULL_UNKNOWN, DECIDE, GLASS_MAT, "metal-hull: no", "metal-hull: not seen"),
+                change(
+                        Check.LINKS_UNKNOWN,
+                        NOTE,
+                        GLASS_MAT,
+                        "  links: { size: 25 mm2, length: 0.25 m (measured) }\n",
+                        ""),
                 change(Check.SOURCE_MISSING, DECIDE, "hut-seventeen", "fed-by: generator", "fed-by: shore"),
                 change(
                         Check.SOURCE_MISSING,
@@ -955,6 +962,12 @@ class FindingsTest {
                         VENTED,
                         "  - { test: rcd-trip, of: [R1], source: shore",
                         "  # - { test: rcd-trip, of: [R1], source: shore"),
+                change(
+                        Check.RCD_NOT_TESTED,
+                        DECIDE,
+                        "hut-seventeen",
+                        "  - { test: rcd-trip, of: [R1], source: generator",
+                        "  # - { test: rcd-trip, of: [R1], source: generator"),
                 change(Check.RCD_SLOW, FORBIDS, LITHIUM, "result: 21 ms", "result: 301 ms"),
                 new Case(
                         Check.RCD_SLOW,

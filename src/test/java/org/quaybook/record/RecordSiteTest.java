@@ -379,11 +379,11 @@ class RecordSiteTest {
                 .singleElement()
                 .asString()
                 .contains("Inlet")
-                .doesNotContain("in the water", "Galvanic");
+                .doesNotContain("Nobody in the water", "Galvanic");
         assertThat(Demos.of("lantern-moth").page().texts("//section[@id='harbour']"))
                 .singleElement()
                 .asString()
-                .contains("in the water", "Galvanic");
+                .contains("Nobody in the water", "Galvanic");
     }
 
     /** Where nothing can be plugged in, nothing is told of plugging in. */
