@@ -17,6 +17,7 @@ public enum Check implements MessageKey {
             "fuse-interrupting",
             "Ohm’s law against the breaking capacity of the family; ABYC E-11 asks the same",
             Standing.SEEN),
+    FITTED_UNKNOWN("fitted-unknown", "common practice: as-built records name what is there", Standing.COMMON_PRACTICE),
     FUSE_FAMILY_UNKNOWN(
             "fuse-family-unknown",
             "Ohm’s law against the breaking capacity of the family; ABYC E-11 asks the same",

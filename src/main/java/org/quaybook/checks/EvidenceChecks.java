@@ -1,8 +1,10 @@
 package org.quaybook.checks;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -47,8 +49,30 @@ final class EvidenceChecks {
         checks.order();
         checks.leakage();
         checks.measured();
+        checks.fitted();
         if (job.inverter().serial() == null) {
             findings.add(Severity.NOTE, Check.SERIAL_MISSING, job.inverter().place());
+        }
+    }
+
+    /** A job may leave sizes to be proposed while it is planned; handed over is what is there. */
+    private void fitted() {
+        List<String> ids = new ArrayList<>();
+        List<Place> places = new ArrayList<>();
+        for (Cable cable : job.cables()) {
+            if (Given.maybe(cable.fitted()).isEmpty()) {
+                ids.add(cable.id());
+                places.add(cable.place());
+            }
+        }
+        for (Fuse fuse : job.fuses()) {
+            if (Given.maybe(fuse.rating()).isEmpty()) {
+                ids.add(fuse.id());
+                places.add(fuse.place());
+            }
+        }
+        if (!ids.isEmpty()) {
+            findings.add(Severity.DECIDE, Check.FITTED_UNKNOWN, places.get(0), ids);
         }
     }
 

@@ -157,6 +157,13 @@ class FindingsTest {
                         LITHIUM,
                         "source: shore, rcd: R1 }",
                         "source: generator, rcd: R1 }"),
+                change(Check.FITTED_UNKNOWN, DECIDE, GLASS_MAT, "rating: 125 A, distance", "distance"),
+                change(
+                        Check.FITTED_UNKNOWN,
+                        DECIDE,
+                        GLASS_MAT,
+                        "length: 4.8 m (measured), fitted: 25 mm2,",
+                        "length: 4.8 m (measured),"),
                 change(Check.METAL_HULL_UNKNOWN, DECIDE, GLASS_MAT, "metal-hull: no", "metal-hull: not seen"),
                 change(
                         Check.LINKS_UNKNOWN,
