@@ -18,6 +18,7 @@ import org.quaybook.api.Quaybook;
 import org.quaybook.diag.Diagnostic;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.quantity.Quantity;
+import org.quaybook.quantity.Unit;
 import org.quaybook.text.Words;
 
 /**
@@ -91,8 +92,9 @@ public final class PackAll {
     private void runs(JobCalculated job, ApplianceFigures appliance, Words english) {
         job.figure(appliance.key() + ".time-worn").ifPresent(time -> {
             Quantity exact = time.value();
+            Unit unit = exact.kind().mainUnit();
             out.println("  " + appliance.appliance().name() + ": " + english.word(time.stated()) + ", exactly "
-                    + exact.canonical() + " " + exact.kind().canonicalUnit().symbol());
+                    + unit.fromCanonical(exact.canonical()) + " " + unit.symbol());
         });
     }
 }
