@@ -151,22 +151,13 @@ class WorksheetTest {
     /** A signature alone on a page would stand under nothing. */
     @ParameterizedTest
     @FieldSource("org.quaybook.DemoJobs#ALL")
-    void isSignedWhereTheTestsAre(String demo) {
-        assertThat(demo(demo).pages())
-                .filteredOn(page -> page.contains("Tested by"))
-                .singleElement()
-                .asString()
-                .contains("Done by the owner in person", "Started the system");
-    }
-
-    @ParameterizedTest
-    @FieldSource("org.quaybook.DemoJobs#ALL")
-    void surveyIsSignedUnderSomething(String demo) {
-        assertThat(demo(demo).pages())
-                .filteredOn(page -> page.contains("Surveyed by"))
-                .singleElement()
-                .asString()
-                .containsPattern("Seen besides|What the photograph shows");
+    void isSignedUnderWhatIsSigned(String demo) {
+        Map.of("Tested by", "Started the system", "Surveyed by", "Seen besides|What the photograph shows")
+                .forEach((signature, above) -> assertThat(demo(demo).pages())
+                        .filteredOn(page -> page.contains(signature))
+                        .singleElement()
+                        .asString()
+                        .containsPattern(above));
     }
 
     /** Nothing smaller than 7 points and nothing outside the margins. */
