@@ -235,6 +235,7 @@ public enum Check implements MessageKey {
             "generator-pass-through",
             "ABYC E-11, A-31: the changeover is protected at its rating",
             Standing.FROM_MEMORY),
+    SHORE_VOLTAGE("shore-voltage", "IEC 60038: within 10 % of the nominal voltage", Standing.FROM_MEMORY),
     PASS_THROUGH("pass-through", "ABYC E-11, A-31: the changeover is protected at its rating", Standing.FROM_MEMORY),
     PASS_THROUGH_UNKNOWN(
             "pass-through-unknown", "ABYC E-11, A-31: the changeover is protected at its rating", Standing.FROM_MEMORY),

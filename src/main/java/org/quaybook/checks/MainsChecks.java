@@ -33,10 +33,14 @@ import org.quaybook.job.Transformer;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Length;
 import org.quaybook.quantity.Stated;
+import org.quaybook.quantity.Voltage;
 import org.quaybook.reference.Found;
 
 /** The AC side: residual current devices, neutral bond, changeover, shore inlet. */
 final class MainsChecks {
+
+    /** Of a supply, up or down from its nominal voltage: IEC 60038, from memory. */
+    private static final double VOLTAGE_SPREAD = 0.1;
 
     private final Job job;
     private final Tables tables;
@@ -61,6 +65,7 @@ final class MainsChecks {
         job.rcds().forEach(checks::rcd);
         checks.neutralBond();
         checks.changeover();
+        checks.voltages();
         checks.inlet();
     }
 
@@ -232,6 +237,26 @@ final class MainsChecks {
 
     private Verdict verdict(SupplyMode mode) {
         return bonds.of(mode).map(BondLogic.Mode::verdict).orElse(Verdict.RIGHT);
+    }
+
+    /** What a changeover passes on by turns must not differ; a transformer may stand between. */
+    private void voltages() {
+        Shore shore = job.shore();
+        Changeover changeover = job.inverter().changeover();
+        boolean apart = changeover != null && changeover.kind().value() == ChangeoverKind.NONE;
+        if (shore == null || shore.voltage() == null || shore.transformer() != null || apart) {
+            return;
+        }
+        Optional<Voltage> gives = Given.maybe(job.inverter().output().voltage());
+        Optional<Voltage> comes = Given.maybe(shore.voltage());
+        if (gives.isPresent() && comes.isPresent() && Math.abs(comes.get().ratioTo(gives.get()) - 1) > VOLTAGE_SPREAD) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.SHORE_VOLTAGE,
+                    shore.voltage().place(),
+                    Stated.asGiven(comes.get()),
+                    Stated.asGiven(gives.get()));
+        }
     }
 
     private void changeover() {

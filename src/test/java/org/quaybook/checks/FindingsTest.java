@@ -157,6 +157,11 @@ class FindingsTest {
                         LITHIUM,
                         "source: shore, rcd: R1 }",
                         "source: generator, rcd: R1 }"),
+                new Case(
+                        Check.SHORE_VOLTAGE,
+                        DECIDE,
+                        ChangedDemo.of(LITHIUM, "  inlet: 16 A\n", "  inlet: 16 A\n  voltage: 120 V\n"),
+                        ChangedDemo.of(LITHIUM, "  inlet: 16 A\n", "  inlet: 16 A\n  voltage: 220 V\n")),
                 change(Check.FITTED_UNKNOWN, DECIDE, GLASS_MAT, "rating: 125 A, distance", "distance"),
                 change(
                         Check.FITTED_UNKNOWN,
