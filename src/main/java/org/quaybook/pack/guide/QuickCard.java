@@ -84,6 +84,7 @@ public final class QuickCard {
         return steps.list();
     }
 
+    /** Out, call, then switch off what can be reached: as the record has it. Common practice, no source. */
     private List<String> danger() {
         return lines("danger")
                 .say("people")
