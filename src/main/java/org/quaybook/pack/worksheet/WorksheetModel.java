@@ -34,6 +34,7 @@ final class WorksheetModel {
             "cable",
             "supply",
             "fuse",
+            "isolator",
             "selectivity",
             "ac",
             "shore",

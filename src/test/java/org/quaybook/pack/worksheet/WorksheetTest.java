@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -72,6 +73,19 @@ class WorksheetTest {
         } catch (NotPrinted e) {
             throw new AssertionError(e.diagnostics().toString(), e);
         }
+    }
+
+    /** Which figures a job has hangs on the job: a title that is missing would stop the pack of some only. */
+    @Test
+    void eachFamilyOfFiguresHasATitle() throws IOException {
+        Set<String> families = Files.readAllLines(Path.of("templates/words/en-GB/workings.properties")).stream()
+                .filter(line -> line.startsWith("figure."))
+                .map(line -> line.split("[. ]", 3)[1])
+                .collect(Collectors.toSet());
+
+        assertThat(families)
+                .contains("bank", "isolator")
+                .allSatisfy(family -> assertThat(WORDS.say("worksheet.workings." + family)).isNotBlank());
     }
 
     private static Printed demo(String name) {
