@@ -43,11 +43,26 @@ final class BreakerChecks {
                     size(circuit.circuit().cable()),
                     circuit.circuit().id(),
                     circuit.circuit().place());
+            checks.load(circuit);
             checks.disconnection(circuit);
         }
         checks.circuitsUnjudged();
         checks.shore();
         checks.ac.rcds().forEach(checks::leakage);
+    }
+
+    private void load(CircuitFigures circuit) {
+        Optional<Current> rating = circuit.circuit().breaker().known();
+        circuit.largest()
+                .filter(it -> rating.isPresent() && it.current().value().compareTo(rating.get()) > 0)
+                .ifPresent(it -> findings.add(
+                        Severity.DECIDE,
+                        Check.CIRCUIT_LOAD,
+                        it.appliance().place(),
+                        it.appliance().name(),
+                        it.current().stated(),
+                        circuit.circuit().id(),
+                        rating.get()));
     }
 
     /** Too much in every way of laying forbids; too much only in the way that cools worst is for the installer to look up. */

@@ -23,7 +23,6 @@ import org.quaybook.figures.RechargeFigures;
 import org.quaybook.figures.ReturnFigures;
 import org.quaybook.figures.Tables;
 import org.quaybook.figures.Working;
-import org.quaybook.job.Appliance;
 import org.quaybook.job.Bank;
 import org.quaybook.job.ChargeKind;
 import org.quaybook.job.Charging;
@@ -338,8 +337,7 @@ final class ChargeChecks {
                     it.byItself().stated(),
                     it.supply().stated());
         }
-        // An input limit makes the charger give way, not the heater.
-        Figure<Current> most = it.limited() ? it.withoutCharger() : it.total();
+        Figure<Current> most = it.withHeater();
         if (it.heater().isPresent() && most.value().compareTo(it.supply().value()) > 0) {
             findings.add(
                     Severity.NOTE,
@@ -388,12 +386,8 @@ final class ChargeChecks {
     }
 
     private List<String> besideCharging(GeneratorFigures it) {
-        List<String> names = Stream.concat(
-                        it.largest().stream(),
-                        job.appliances().stream()
-                                .filter(appliance -> Given.isYes(appliance.leftOn()))
-                                .map(Appliance::name))
-                .toList();
+        List<String> names =
+                Stream.concat(it.largest().stream(), it.staying().stream()).toList();
         return names.isEmpty() ? List.of("—") : names;
     }
 

@@ -169,6 +169,9 @@ public enum Check implements MessageKey {
     BREAKER_UNJUDGED(
             "breaker-unjudged", "table of AC cables, or the rulebook’s for American sizes", Standing.FROM_MEMORY),
     CIRCUIT_UNJUDGED("circuit-unjudged", "table of AC cables", Standing.FROM_MEMORY),
+    CIRCUIT_LOAD("circuit-load", "IEC 60364-4-43 433.1: load, breaker, cable in this order", Standing.FROM_MEMORY),
+    RELIED_ON_PAST(
+            "relied-on-past", "common practice: a second way for what somebody depends on", Standing.COMMON_PRACTICE),
     CIRCUITS_UNKNOWN("circuits-unknown", "IEC 60364-4-41 415.1", Standing.SEEN),
     SOURCE_MISSING(
             "source-missing", "common practice: what feeds a circuit is described, too", Standing.COMMON_PRACTICE),

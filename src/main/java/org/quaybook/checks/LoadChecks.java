@@ -13,6 +13,7 @@ import org.quaybook.figures.Figures;
 import org.quaybook.figures.GroupFigures;
 import org.quaybook.figures.InverterFigures;
 import org.quaybook.figures.LargestDraw;
+import org.quaybook.figures.PastInverterFigures;
 import org.quaybook.figures.RunningFigures;
 import org.quaybook.job.Appliance;
 import org.quaybook.job.Changeover;
@@ -77,6 +78,7 @@ final class LoadChecks {
                     withLeftOn.map(GroupFigures::verdict).orElse(appliance.verdict()),
                     withLeftOn.map(GroupFigures::running).orElse(appliance.running()));
         }
+        figures.pastInverter().forEach(checks::reliedOn);
         for (GroupFigures group : figures.groups()) {
             checks.together(group);
             Optional<GroupFigures> withLeftOn = figures.withLeftOn(group);
@@ -379,6 +381,18 @@ final class LoadChecks {
                     Stated.asGiven(locker.value()),
                     figures.inverter().output().stated(),
                     figures.inverter().continuous().stated());
+        }
+    }
+
+    private void reliedOn(PastInverterFigures it) {
+        if (it.appliance().isReliedOn()) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.RELIED_ON_PAST,
+                    it.appliance().place(),
+                    it.appliance().name(),
+                    it.circuit().id(),
+                    it.sources());
         }
     }
 

@@ -3,6 +3,7 @@ package org.quaybook.figures;
 import java.util.List;
 import java.util.Optional;
 import org.quaybook.job.AcCircuit;
+import org.quaybook.job.Appliance;
 import org.quaybook.job.Rcd;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Resistance;
@@ -52,6 +53,7 @@ public record AcFigures(
      * One circuit.
      *
      * @param cable what its cable may carry; empty if its size is unknown or no table holds it
+     * @param largest the appliance on it that takes most; empty if none is written to hang on it, or its voltage is unknown
      * @param trip current that surely trips its breaker at once; empty if the breaker is not known well enough
      * @param onShort what ends a short while the inverter feeds; empty if that cannot be told or does not happen
      * @param onEarthFault what ends an earth fault while the inverter feeds; empty as above
@@ -59,9 +61,13 @@ public record AcFigures(
     public record CircuitFigures(
             AcCircuit circuit,
             Optional<CableFigures> cable,
+            Optional<Largest> largest,
             Optional<Figure<Current>> trip,
             Optional<Opener> onShort,
             Optional<Opener> onEarthFault) {}
+
+    /** An appliance with what it takes of its circuit. */
+    public record Largest(Appliance appliance, Figure<Current> current) {}
 
     /**
      * One RCD.

@@ -1,12 +1,14 @@
 package org.quaybook.figures;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.quaybook.calc.FaultDisconnection;
 import org.quaybook.figures.AcFigures.CableFigures;
 import org.quaybook.figures.AcFigures.CircuitFigures;
+import org.quaybook.figures.AcFigures.Largest;
 import org.quaybook.figures.AcFigures.Opener;
 import org.quaybook.figures.AcFigures.RcdFigures;
 import org.quaybook.job.AcCircuit;
@@ -80,9 +82,29 @@ final class AcReckoning {
         return new CircuitFigures(
                 circuit,
                 cable(key, circuit.cable(), circuit.laid(), circuit.insulation()),
+                largest(key, circuit),
                 trip,
                 onInverter ? breakerTrips.map(trips -> trips ? Opener.BREAKER : Opener.INVERTER) : Optional.empty(),
                 onInverter ? onEarthFault(circuit, breakerTrips) : Optional.empty());
+    }
+
+    private Optional<Largest> largest(String key, AcCircuit circuit) {
+        Optional<Given<Voltage>> voltage = circuit.source().value() == Source.SHORE
+                ? MainsCharger.shoreVoltage(job)
+                : Optional.of(job.inverter().output().voltage());
+        return job.appliances().stream()
+                .filter(it -> circuit.id().equals(it.circuit()))
+                .max(Comparator.comparing(it -> BankFigures.seen(it.power())))
+                .flatMap(it -> voltage.flatMap(given -> given.known()
+                        .map(volts -> new Largest(
+                                it,
+                                book.enter(
+                                        key + ".appliance",
+                                        BankFigures.seen(it.power()).at(volts),
+                                        Rounding.UP,
+                                        Formula.CURRENT,
+                                        Input.of("P", it.power()),
+                                        Input.of("U", given))))));
     }
 
     /** Without a bond a first fault drives no current that anything could see. */
@@ -174,6 +196,9 @@ final class AcReckoning {
         List<Input> inputs = new ArrayList<>();
         Current standing = new Current(0);
         for (Appliance appliance : job.appliances()) {
+            if (!mayPass(appliance, rcd)) {
+                continue;
+            }
             Given<Current> leakage = appliance.leakage();
             if (leakage != null && leakage.value() != null) {
                 standing = standing.plus(leakage.value());
@@ -194,6 +219,29 @@ final class AcReckoning {
                         : Optional.of(book.enter(key + ".leakage", standing, Rounding.UP, Formula.LEAKAGE, inputs)),
                 known ? Optional.of(budget(key, rcd)) : Optional.empty(),
                 known ? Optional.of(mostLoop(key, rcd)) : Optional.empty());
+    }
+
+    /** What hangs on a circuit passes the RCD of that and those of its sources; where no circuit is written, any. */
+    private boolean mayPass(Appliance appliance, Rcd rcd) {
+        return job.circuitOf(appliance)
+                .map(circuit -> {
+                    List<Source> sources = new CircuitSources(job).of(circuit);
+                    return rcd.id().equals(circuit.rcd())
+                            || sources.isEmpty()
+                            || (isOf(job.shore() == null ? null : job.shore().rcd(), rcd)
+                                    && sources.contains(Source.SHORE))
+                            || (isOf(
+                                            job.generator() == null
+                                                    ? null
+                                                    : job.generator().rcd(),
+                                            rcd)
+                                    && sources.contains(Source.GENERATOR));
+                })
+                .orElse(true);
+    }
+
+    private static boolean isOf(@Nullable String id, Rcd rcd) {
+        return rcd.id().equals(id);
     }
 
     /**

@@ -2,11 +2,15 @@ package org.quaybook.figures;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.quaybook.calc.Ending;
+import org.quaybook.job.AcCircuit;
 import org.quaybook.job.Appliance;
+import org.quaybook.job.Job;
 import org.quaybook.quantity.Count;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Power;
@@ -50,7 +54,8 @@ public record ApplianceFigures(
         Figure<Voltage> startLimit,
         Optional<Figure<Ratio>> startsDownTo,
         Optional<Figure<Current>> startCurrent,
-        Optional<Figure<Current>> startOfBlock) {
+        Optional<Figure<Current>> startOfBlock)
+        implements MainsLoad {
 
     /** Whether it runs on the bank as it is. */
     public boolean runs() {
@@ -117,13 +122,26 @@ public record ApplianceFigures(
     }
 
     static List<ApplianceFigures> of(RunSystem system) {
-        Set<String> keys = new HashSet<>();
         List<ApplianceFigures> figures = new ArrayList<>();
-        for (Appliance appliance : system.job().appliances()) {
-            String name = Ids.of(appliance.name());
-            String key = "appliance." + (keys.add(name) ? name : name + "-" + figures.size());
-            figures.add(new ApplianceReckoning(system, appliance, key).figures());
-        }
+        keys(system.job()).forEach((appliance, key) -> {
+            if (system.job()
+                    .circuitOf(appliance)
+                    .filter(AcCircuit::isPastInverter)
+                    .isEmpty()) {
+                figures.add(new ApplianceReckoning(system, appliance, key).figures());
+            }
+        });
         return figures;
+    }
+
+    /** What the keys of the figures of each appliance begin with, in the job's order. */
+    static Map<Appliance, String> keys(Job job) {
+        Set<String> taken = new HashSet<>();
+        Map<Appliance, String> keys = new LinkedHashMap<>();
+        for (Appliance appliance : job.appliances()) {
+            String name = Ids.of(appliance.name());
+            keys.put(appliance, "appliance." + (taken.add(name) ? name : name + "-" + keys.size()));
+        }
+        return keys;
     }
 }

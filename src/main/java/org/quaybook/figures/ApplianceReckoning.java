@@ -37,7 +37,7 @@ final class ApplianceReckoning {
         Figure<Power> power = book.stated(key + ".power", appliance.power());
         Ratio duty = duty();
         Figure<Power> average = average(power, duty);
-        Figure<Power> start = startPower(power);
+        Figure<Power> start = startPower(appliance, key, power, book);
         Figure<Power> load = inverter.load(key + ".load", power, book);
         Figure<Power> startLoad = inverter.load(key + ".start-load", start, book);
         Figure<Voltage> startLimit = startLimit();
@@ -122,7 +122,7 @@ final class ApplianceReckoning {
                 : Input.ofOr("d", appliance.duty(), duty, Reason.NOT_WRITTEN);
     }
 
-    private Figure<Power> startPower(Figure<Power> power) {
+    static Figure<Power> startPower(Appliance appliance, String key, Figure<Power> power, FigureBook book) {
         double factor = Given.maybe(appliance.start()).orElse(1.0);
         return book.enter(
                 key + ".start-power",

@@ -10,6 +10,7 @@ import org.quaybook.diag.Severity;
 import org.quaybook.job.Isolator;
 import org.quaybook.job.Job;
 import org.quaybook.job.Protection;
+import org.quaybook.job.Source;
 import org.quaybook.quantity.Current;
 import org.quaybook.quantity.Rounding;
 import org.quaybook.quantity.Voltage;
@@ -22,6 +23,7 @@ import org.quaybook.reference.NotInTable;
  * @param pairs every two appliances; none where there are too many
  * @param room what takes the place of the pairs of too many appliances
  * @param withLeftOn what the job wishes a time for and what somebody depends on, each with all that stays on beside it
+ * @param pastInverter what hangs on circuits that the inverter never feeds
  * @param largestDraws each branch while it takes its largest current
  * @param protectionPeak short-time current of the bank at which the protection of its hardest worked string may open;
  *     empty where the job does not state it
@@ -40,6 +42,7 @@ public record Figures(
         AcFigures ac,
         List<EarthFigures> earths,
         List<ApplianceFigures> appliances,
+        List<PastInverterFigures> pastInverter,
         List<TogetherFigures> pairs,
         Optional<RoomFigures> room,
         List<GroupFigures> groups,
@@ -65,6 +68,7 @@ public record Figures(
         selectivity = List.copyOf(selectivity);
         earths = List.copyOf(earths);
         appliances = List.copyOf(appliances);
+        pastInverter = List.copyOf(pastInverter);
         pairs = List.copyOf(pairs);
         groups = List.copyOf(groups);
         withLeftOn = List.copyOf(withLeftOn);
@@ -163,7 +167,9 @@ public record Figures(
                 tables,
                 book);
         List<ChargeFigures> charging = ChargeFigures.of(charged);
-        Optional<ReturnFigures> shoreReturn = ReturnFigures.of(job, charging, appliances, bankCharging, book);
+        List<PastInverterFigures> pastInverter = PastInverterFigures.of(job, book);
+        List<MainsLoad> onShore = MainsLoad.on(Source.SHORE, appliances, pastInverter);
+        Optional<ReturnFigures> shoreReturn = ReturnFigures.of(job, charging, onShore, bankCharging, book);
         return new Figures(
                 bank,
                 inverter,
@@ -175,6 +181,7 @@ public record Figures(
                 ac,
                 earths,
                 appliances,
+                pastInverter,
                 TogetherFigures.pairs(system, appliances),
                 RoomFigures.of(system, appliances),
                 groups,
@@ -190,8 +197,9 @@ public record Figures(
                 ChargeFigures.together(charging, charged),
                 DayFigures.of(walked, dark, charging),
                 shoreReturn,
-                AtShoreFigures.of(job, shoreReturn, appliances, book),
-                GeneratorFigures.of(job, charging, appliances, bankCharging, book),
+                AtShoreFigures.of(job, shoreReturn, onShore, book),
+                GeneratorFigures.of(
+                        job, charging, MainsLoad.on(Source.GENERATOR, appliances, pastInverter), bankCharging, book),
                 BaselineFigures.of(job, bank, inverter, supply, book),
                 book.all());
     }

@@ -22,6 +22,7 @@ import org.quaybook.quantity.Voltage;
  * @param current at its power; empty where the mains voltage is not written
  * @param charger input of its chargers at full current
  * @param leftOn what stays on when nobody is there, all of it drawing at once
+ * @param staying names of what that is
  * @param needed both and the largest other appliance
  * @param largest name of that appliance; empty if there is none
  * @param start chargers, what stays on and the start that adds most to it
@@ -35,14 +36,16 @@ public record GeneratorFigures(
         Optional<Figure<Current>> current,
         Figure<Power> charger,
         Figure<Power> leftOn,
+        List<String> staying,
         Figure<Power> needed,
         Optional<String> largest,
         Figure<Power> start,
         Optional<String> starter,
-        List<ApplianceFigures> beyond,
+        List<MainsLoad> beyond,
         Figure<Current> fits) {
 
     public GeneratorFigures {
+        staying = List.copyOf(staying);
         beyond = List.copyOf(beyond);
     }
 
@@ -58,11 +61,7 @@ public record GeneratorFigures(
 
     /** Empty without a generator, and where nobody has seen its power. */
     static Optional<GeneratorFigures> of(
-            Job job,
-            List<ChargeFigures> chargers,
-            List<ApplianceFigures> appliances,
-            BankCharging bank,
-            FigureBook book) {
+            Job job, List<ChargeFigures> chargers, List<MainsLoad> appliances, BankCharging bank, FigureBook book) {
         Generator generator = job.generator();
         if (generator == null || generator.power().value() == null) {
             return Optional.empty();
@@ -93,13 +92,13 @@ public record GeneratorFigures(
         }
         Figure<Power> charger =
                 book.enter("generator.charger", new Power(watts), Rounding.UP, Formula.CHARGER_POWER, inputs);
-        List<ApplianceFigures> staying =
+        List<MainsLoad> staying =
                 appliances.stream().filter(GeneratorFigures::staysOn).toList();
         Figure<Power> leftOn = sum("generator.left-on", powers(staying), book);
-        Optional<ApplianceFigures> largest = appliances.stream()
+        Optional<MainsLoad> largest = appliances.stream()
                 .filter(it -> !staysOn(it))
                 .max(Comparator.comparing(it -> it.power().value()));
-        Optional<ApplianceFigures> starter =
+        Optional<MainsLoad> starter =
                 appliances.stream().max(Comparator.comparingDouble(GeneratorFigures::addedByStart));
         List<Figure<Power>> needed = new ArrayList<>(List.of(charger, leftOn));
         largest.ifPresent(it -> needed.add(it.power()));
@@ -116,6 +115,7 @@ public record GeneratorFigures(
                 current(job, power, book),
                 charger,
                 leftOn,
+                staying.stream().map(it -> it.appliance().name()).toList(),
                 sum("generator.needed", needed, book),
                 largest.map(it -> it.appliance().name()),
                 sum("generator.start", atStart, book),
@@ -127,7 +127,7 @@ public record GeneratorFigures(
                 fits(
                         power,
                         leftOn,
-                        largest.map(ApplianceFigures::power),
+                        largest.map(MainsLoad::power),
                         MainsCharger.leastEfficient(onGenerator.stream()),
                         bank,
                         book)));
@@ -145,18 +145,18 @@ public record GeneratorFigures(
                         Input.of("U", voltage)));
     }
 
-    private static boolean staysOn(ApplianceFigures it) {
+    private static boolean staysOn(MainsLoad it) {
         return Given.isYes(it.appliance().leftOn());
     }
 
     /** What a start adds to all that stays on: of what stays on itself, only what goes beyond its running. */
-    private static double addedByStart(ApplianceFigures it) {
+    private static double addedByStart(MainsLoad it) {
         double running = staysOn(it) ? it.power().value().watts() : 0;
         return it.startPower().value().watts() - running;
     }
 
-    private static List<Figure<Power>> powers(List<ApplianceFigures> appliances) {
-        return appliances.stream().map(ApplianceFigures::power).toList();
+    private static List<Figure<Power>> powers(List<MainsLoad> appliances) {
+        return appliances.stream().map(MainsLoad::power).toList();
     }
 
     private static Figure<Current> fits(

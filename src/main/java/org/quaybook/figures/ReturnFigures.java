@@ -24,6 +24,8 @@ import org.quaybook.quantity.Voltage;
  * @param chargers input of each charger on shore at its full current
  * @param charger their inputs together
  * @param leftOn what stays on, all of it drawing at once
+ * @param staying names of what that is
+ * @param leftOnPast the part of it that hangs past the inverter; empty if there is none
  * @param heating the largest heating appliance that is not left on
  * @param heater its name; empty if there is none
  * @param byItself chargers and what stays on together
@@ -31,6 +33,8 @@ import org.quaybook.quantity.Voltage;
  * @param total chargers, what stays on and the heater
  * @param supply the least of inlet, shore breaker and the smallest supply that the owner expects
  * @param limit what the inverter is set to take at most; empty if that is not written
+ * @param held what goes through the inverter at its limit with what stays on past it; empty without either
+ * @param heldWithHeater the same with the heater; empty unless it hangs past the inverter and there is a limit
  * @param spare what is left for the house while the chargers give their full current
  * @param fits charging current that leaves the supply, or the input limit where less, whole, what stays on counted; 0 if
  *     that alone is too much
@@ -40,6 +44,8 @@ public record ReturnFigures(
         List<Charger> chargers,
         Figure<Current> charger,
         Figure<Current> leftOn,
+        List<String> staying,
+        Optional<Figure<Current>> leftOnPast,
         Figure<Current> heating,
         Optional<String> heater,
         Figure<Current> byItself,
@@ -47,11 +53,14 @@ public record ReturnFigures(
         Figure<Current> total,
         Figure<Current> supply,
         Optional<Figure<Current>> limit,
+        Optional<Figure<Current>> held,
+        Optional<Figure<Current>> heldWithHeater,
         Figure<Current> spare,
         Figure<Current> fits) {
 
     public ReturnFigures {
         chargers = List.copyOf(chargers);
+        staying = List.copyOf(staying);
     }
 
     /** A charger on shore and its input at full current. */
@@ -59,39 +68,52 @@ public record ReturnFigures(
 
     /** Whether the inverter holds what is taken within the supply, so that the charger gives way. */
     public boolean limited() {
-        return limit.map(it -> it.value().compareTo(supply.value()) <= 0).orElse(false);
+        return atLimit().map(it -> it.value().compareTo(supply.value()) <= 0).orElse(false);
+    }
+
+    /** What is taken at the input limit. */
+    private Optional<Figure<Current>> atLimit() {
+        return held.or(() -> limit);
     }
 
     /** The most that chargers and what stays on take: the input limit makes the charger give way, not the loads. */
     public Stated mostByItself() {
-        return held(byItself, leftOn.value());
+        return most(byItself, leftOn.value(), atLimit());
     }
 
     /** The same with the heater on. */
     public Stated mostWithHeater() {
-        return held(total, leftOn.value().plus(heating.value()));
+        return most(total, withoutCharger.value(), heldWithHeater.or(this::atLimit));
+    }
+
+    /** What the inlet bears with the heater on, while the charger gives way as far as the input limit makes it. */
+    public Figure<Current> withHeater() {
+        if (!limited()) {
+            return total;
+        }
+        return heldWithHeater
+                .filter(it -> it.value().compareTo(withoutCharger.value()) > 0)
+                .map(it -> it.value().compareTo(total.value()) < 0 ? it : total)
+                .orElse(withoutCharger);
     }
 
     /** Whether the input limit and nothing else keeps what goes on by itself so low. */
     public boolean heldByItself() {
         return limited()
-                && limit.filter(it -> byItself.value().compareTo(it.value()) > 0)
+                && atLimit()
+                        .filter(it -> byItself.value().compareTo(it.value()) > 0)
                         .isPresent();
     }
 
-    private Stated held(Figure<Current> sum, Current loads) {
-        return limit.filter(it -> limited() && sum.value().compareTo(it.value()) > 0)
+    private Stated most(Figure<Current> sum, Current loads, Optional<Figure<Current>> bound) {
+        return bound.filter(it -> limited() && sum.value().compareTo(it.value()) > 0)
                 .map(it -> loads.compareTo(it.value()) > 0 ? Stated.up(loads) : it.stated())
                 .orElseGet(sum::stated);
     }
 
     /** Empty without shore power, and where nobody has seen its voltage or the inlet's rating. */
     static Optional<ReturnFigures> of(
-            Job job,
-            List<ChargeFigures> chargers,
-            List<ApplianceFigures> appliances,
-            BankCharging bank,
-            FigureBook book) {
+            Job job, List<ChargeFigures> chargers, List<MainsLoad> appliances, BankCharging bank, FigureBook book) {
         Shore shore = job.shore();
         if (shore == null || shore.inlet().value() == null) {
             return Optional.empty();
@@ -105,7 +127,7 @@ public record ReturnFigures(
             Shore shore,
             Figure<Voltage> voltage,
             List<ChargeFigures> all,
-            List<ApplianceFigures> appliances,
+            List<MainsLoad> appliances,
             BankCharging bank,
             FigureBook book) {
         List<Charger> chargers = all.stream()
@@ -117,26 +139,38 @@ public record ReturnFigures(
                 .toList();
         Figure<Current> charger =
                 sum("return.charger", chargers.stream().map(Charger::input).toList(), book);
-        List<ApplianceFigures> staying = appliances.stream()
+        List<MainsLoad> staying = appliances.stream()
                 .filter(it -> Given.isYes(it.appliance().leftOn()))
                 .toList();
-        Optional<ApplianceFigures> heater = appliances.stream()
+        List<MainsLoad> past =
+                staying.stream().filter(PastInverterFigures.class::isInstance).toList();
+        Optional<MainsLoad> heater = appliances.stream()
                 .filter(it -> it.appliance().kind() == LoadKind.HEATING
                         && !Given.isYes(it.appliance().leftOn()))
                 .max(Comparator.comparing(it -> it.power().value()));
         Figure<Current> leftOn = drawn("return.left-on", staying, voltage, book);
+        Optional<Figure<Current>> leftOnPast =
+                past.isEmpty() ? Optional.empty() : Optional.of(drawn("return.left-on-past", past, voltage, book));
         Figure<Current> heating = drawn("return.heating", heater.map(List::of).orElse(List.of()), voltage, book);
         Figure<Current> supply = supply(shore, book);
         Optional<Figure<Current>> limit = Optional.ofNullable(job.inverter().inputLimit())
                 .filter(it -> it.value() != null)
                 .map(it -> book.stated("return.limit", it));
-        Figure<Current> most =
-                limit.filter(it -> it.value().compareTo(supply.value()) < 0).orElse(supply);
+        Optional<Figure<Current>> held =
+                limit.flatMap(most -> leftOnPast.map(beside -> sum("return.held", List.of(most, beside), book)));
+        Optional<Figure<Current>> heldWithHeater = heater.filter(PastInverterFigures.class::isInstance)
+                .flatMap(it -> held.or(() -> limit))
+                .map(most -> sum("return.held-with-heater", List.of(most, heating), book));
+        Figure<Current> most = held.or(() -> limit)
+                .filter(it -> it.value().compareTo(supply.value()) < 0)
+                .orElse(supply);
         return new ReturnFigures(
                 voltage,
                 chargers,
                 charger,
                 leftOn,
+                staying.stream().map(it -> it.appliance().name()).toList(),
+                leftOnPast,
                 heating,
                 heater.map(it -> it.appliance().name()),
                 sum("return.by-itself", List.of(charger, leftOn), book),
@@ -144,6 +178,8 @@ public record ReturnFigures(
                 sum("return.total", List.of(charger, leftOn, heating), book),
                 supply,
                 limit,
+                held,
+                heldWithHeater,
                 book.enter(
                         "return.spare",
                         new Current(Math.max(
@@ -215,7 +251,7 @@ public record ReturnFigures(
     }
 
     private static Figure<Current> drawn(
-            String key, List<ApplianceFigures> appliances, Figure<Voltage> voltage, FigureBook book) {
+            String key, List<MainsLoad> appliances, Figure<Voltage> voltage, FigureBook book) {
         Power power = appliances.stream().map(it -> it.power().value()).reduce(new Power(0), Power::plus);
         List<Input> inputs = new ArrayList<>();
         appliances.forEach(it -> inputs.add(Input.of("P", it.power())));

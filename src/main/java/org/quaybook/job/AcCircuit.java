@@ -38,4 +38,10 @@ public record AcCircuit(
 
         @Means("id of the RCD that protects it") @RefersTo(Thing.RCD) @Nullable String rcd,
 
-        Place place) {}
+        Place place) {
+
+    /** Whether the inverter never feeds it; where nobody has seen what feeds it, it may be the inverter. */
+    public boolean isPastInverter() {
+        return source.known().filter(it -> it != Source.INVERTER).isPresent();
+    }
+}

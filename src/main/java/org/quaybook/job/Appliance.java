@@ -41,6 +41,10 @@ public record Appliance(
 
         @Means("kind of load, where it matters") @Nullable LoadKind kind,
 
+        @Means("id of the AC circuit that it hangs on; taken to hang on the inverter when not written")
+        @RefersTo(Thing.AC_CIRCUIT)
+        @Nullable String circuit,
+
         @Means(value = "how long one use lasts; left out when it runs all day", example = "6 min")
         @Within(least = "1 s", most = "7 d")
         @Nullable Given<TimeSpan> perUse,

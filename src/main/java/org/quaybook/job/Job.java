@@ -113,6 +113,13 @@ public record Job(
         return new Rewriting(mentions::blank, role, blank).of(this);
     }
 
+    /** The circuit that an appliance hangs on; empty where the job does not say. */
+    public Optional<AcCircuit> circuitOf(Appliance appliance) {
+        return acCircuits.stream()
+                .filter(it -> it.id().equals(appliance.circuit()))
+                .findFirst();
+    }
+
     /** The tests done up to handing over: all but those that visits after it have added. */
     public List<TestResult> testsAtHandover() {
         Set<Place> later = service.stream()

@@ -60,6 +60,7 @@ final class JobChecks {
         found.all(Bank.class).forEach(this::stringFuses);
         found.all(Efficiency.class).forEach(this::efficiency);
         found.all(Appliance.class).forEach(this::appliance);
+        found.all(Together.class).forEach(this::together);
         found.all(TestResult.class).forEach(this::test);
         found.all(Bank.class).forEach(bank -> found.all(Inverter.class).forEach(it -> thresholds(bank, it)));
         found.value("job.date", LocalDate.class).ifPresent(this::dates);
@@ -246,9 +247,30 @@ final class JobChecks {
         double uses = Given.maybe(appliance.usesPerDay())
                 .orElse((double) appliance.at().size());
         times(appliance);
+        pastInverter(appliance)
+                .filter(circuit -> appliance.wishedTime() != null)
+                .ifPresent(circuit -> problems.add(
+                        placeOf(appliance.wishedTime()),
+                        Message.of(JobMessage.WISH_PAST_INVERTER, appliance.name(), circuit.id())));
         perUse.map(it -> it.times(uses))
                 .filter(it -> it.compareTo(TimeSpan.ofHours(24)) > 0)
                 .ifPresent(it -> problems.add(placeOf(appliance.perUse()), Message.of(JobMessage.MORE_THAN_A_DAY, it)));
+    }
+
+    /** Its circuit, where that is one that the inverter never feeds. */
+    private Optional<AcCircuit> pastInverter(Appliance appliance) {
+        return found.all(AcCircuit.class).stream()
+                .filter(it -> it.id().equals(appliance.circuit()) && it.isPastInverter())
+                .findFirst();
+    }
+
+    private void together(Together group) {
+        found.all(Appliance.class).stream()
+                .filter(it -> group.appliances().contains(it.name()))
+                .forEach(it -> pastInverter(it)
+                        .ifPresent(circuit -> problems.add(
+                                group.place(),
+                                Message.of(JobMessage.TOGETHER_PAST_INVERTER, it.name(), circuit.id()))));
     }
 
     private void times(Appliance appliance) {

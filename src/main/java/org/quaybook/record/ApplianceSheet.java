@@ -12,6 +12,7 @@ import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.ApplianceFigures.Verdict;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.GroupFigures;
+import org.quaybook.figures.PastInverterFigures;
 import org.quaybook.figures.RunningFigures;
 import org.quaybook.figures.RunningFigures.Warning;
 import org.quaybook.figures.TogetherFigures;
@@ -40,6 +41,19 @@ final class ApplianceSheet {
 
     List<Map<String, Object>> rows() {
         return it.figures().appliances().stream().map(this::row).toList();
+    }
+
+    /** What no battery runs, in one sentence; no words if there is nothing. */
+    String past() {
+        List<PastInverterFigures> past = it.figures().pastInverter();
+        return past.isEmpty()
+                ? ""
+                : words.say(
+                        "record.runs.past",
+                        past.stream()
+                                .map(one -> words.say(
+                                        "record.runs.past.one", one.appliance().name(), one.sources()))
+                                .toList());
     }
 
     private Map<String, Object> row(ApplianceFigures appliance) {

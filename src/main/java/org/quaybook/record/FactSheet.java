@@ -74,6 +74,7 @@ public final class FactSheet {
                 .put("sockets", job.sockets().stream().map(this::socket).toList())
                 .put("charging", job.charging().stream().map(this::charging).toList())
                 .put("appliances", new ApplianceSheet(it, words).rows())
+                .put("pastInverter", new ApplianceSheet(it, words).past())
                 .put("together", new ApplianceSheet(it, words).together())
                 .put("notTogether", new ApplianceSheet(it, words).notTogether())
                 .put("apart", new ApplianceSheet(it, words).apart())

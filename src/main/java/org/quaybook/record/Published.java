@@ -106,6 +106,7 @@ public record Published(Map<String, Object> facts) {
                     "runningVoltage",
                     "ending",
                     "endsAtReserve"),
+            subject("pastInverter"),
             subject("notTogether", "first", "second", "power", "onlyStart"),
             subject("apart"),
             subject("absence", "leftOn", "leftOnWords", "toReserve", "toReserveWorn", "idleToReserve", "idlePerDay"),

@@ -139,6 +139,19 @@ class FindingsTest {
                         "  breaker: 40 A\n  neutral-bond"),
                 change(Check.PASS_THROUGH_UNKNOWN, NOTE, LITHIUM, "  pass-through: 30 A\n", ""),
                 change(Check.SHORE_BREAKER_UNKNOWN, DECIDE, LITHIUM, "  breaker: 16 A\n", ""),
+                // 2.31 kW at 230 V are 10.04 A.
+                new Case(
+                        Check.CIRCUIT_LOAD,
+                        DECIDE,
+                        ChangedDemo.of(LITHIUM, "1.8 kW (plate), kind", "2.31 kW (plate), circuit: A2, kind"),
+                        ChangedDemo.of(LITHIUM, "1.8 kW (plate), kind", "2.30 kW (plate), circuit: A2, kind")),
+                new Case(
+                        Check.RELIED_ON_PAST,
+                        DECIDE,
+                        ChangedDemo.of(
+                                LITHIUM, "power: 180 W (plate),", "power: 180 W, circuit: A3, must-not-fail: yes,"),
+                        ChangedDemo.of(
+                                LITHIUM, "power: 180 W (plate),", "power: 180 W, circuit: A1, must-not-fail: yes,")),
                 change(Check.CIRCUIT_UNJUDGED, NOTE, VENTED, "cable: 2.5 mm2, source: inverter", "source: inverter"),
                 change(
                         Check.CIRCUITS_UNKNOWN,

@@ -2,6 +2,7 @@ package org.quaybook.pack.guide;
 
 import java.util.Optional;
 import org.quaybook.checks.Assessment;
+import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.job.Appliance;
 import org.quaybook.job.Changeover;
 import org.quaybook.job.ChangeoverKind;
@@ -174,7 +175,9 @@ final class Equipment {
 
     /** Whether somebody depends on what the inverter feeds. */
     boolean mustNotFail() {
-        return job.appliances().stream().anyMatch(Appliance::isReliedOn);
+        return it.figures().appliances().stream()
+                .map(ApplianceFigures::appliance)
+                .anyMatch(Appliance::isReliedOn);
     }
 
     boolean heats() {

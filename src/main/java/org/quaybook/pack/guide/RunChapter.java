@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.quaybook.calc.DayRun;
 import org.quaybook.calc.Ending;
 import org.quaybook.figures.ApplianceFigures;
@@ -14,8 +15,10 @@ import org.quaybook.figures.DayFigures.Season;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.GroupFigures;
 import org.quaybook.figures.InverterFigures;
+import org.quaybook.job.Appliance;
 import org.quaybook.job.Given;
 import org.quaybook.job.SearchMode;
+import org.quaybook.job.Source;
 import org.quaybook.quantity.ClockTime;
 import org.quaybook.quantity.Energy;
 import org.quaybook.quantity.Power;
@@ -57,6 +60,7 @@ final class RunChapter {
                 .put("gives", gives())
                 .put("ends", ends())
                 .put("cannot", cannot())
+                .put("cannotButOnShore", cannotButOnShore())
                 .put("idle", idle())
                 .put("day", day())
                 .put("course", course())
@@ -92,13 +96,23 @@ final class RunChapter {
     }
 
     private List<Map<String, Object>> cannot() {
-        return brief.figures().appliances().stream()
-                .filter(appliance -> !appliance.runs())
-                .map(appliance -> new Rows()
-                        .put("name", appliance.appliance().name())
-                        .put("why", why(appliance))
-                        .map())
+        return Stream.concat(
+                        brief.figures().appliances().stream()
+                                .filter(appliance -> !appliance.runs())
+                                .map(appliance -> cannot(appliance.appliance(), why(appliance))),
+                        brief.figures().pastInverter().stream()
+                                .map(it -> cannot(
+                                        it.appliance(), brief.words().say("guide.run.cannot.past", it.sources()))))
                 .toList();
+    }
+
+    private static Map<String, Object> cannot(Appliance appliance, String why) {
+        return new Rows().put("name", appliance.name()).put("why", why).map();
+    }
+
+    /** Whether all that cannot run on battery runs on shore power. */
+    private boolean cannotButOnShore() {
+        return brief.has().shore() && brief.figures().pastInverter().stream().allMatch(it -> it.isOn(Source.SHORE));
     }
 
     private String why(ApplianceFigures appliance) {

@@ -9,6 +9,7 @@ import org.quaybook.job.Changeover;
 import org.quaybook.job.Generator;
 import org.quaybook.job.Given;
 import org.quaybook.job.Shore;
+import org.quaybook.job.Source;
 import org.quaybook.job.TestKind;
 import org.quaybook.record.EnergySource;
 import org.quaybook.record.Rows;
@@ -86,7 +87,16 @@ final class ShoreChapter {
                                 .flatMap(ReturnFigures::heater)
                                 .isPresent(),
                         "back")
+                .sayIf(!stopping().isEmpty(), "past", stopping())
                 .list();
+    }
+
+    /** What the battery never takes over, whatever it holds. */
+    private List<String> stopping() {
+        return brief.figures().pastInverter().stream()
+                .filter(it -> it.isOn(Source.SHORE))
+                .map(it -> it.appliance().name())
+                .toList();
     }
 
     /** Plugging in trips the post: one by one shows what leaks. */

@@ -60,7 +60,7 @@ final class TogetherChapter {
                         "shore",
                         brief.figures()
                                 .atShore()
-                                .filter(AtShoreFigures::isTight)
+                                .filter(AtShoreFigures::tight)
                                 .<Object>map(this::atShore)
                                 .orElse(""))
                 .map();
@@ -166,8 +166,7 @@ final class TogetherChapter {
     }
 
     private Map<String, Object> atShore(AtShoreFigures shore) {
-        Rows facts =
-                new Rows().put("intro", brief.words().say("guide.together.shore.intro", brief.say(shore.available())));
+        Rows facts = new Rows().put("intro", intro(shore));
         if (shore.isSummedUp()) {
             return facts.put("sum", sum(shore))
                     .put(
@@ -199,6 +198,16 @@ final class TogetherChapter {
                                         .toList(),
                                 marks(shore)))
                 .map();
+    }
+
+    /** What hangs past the inverter has the whole supply, where the inverter passes on less of it. */
+    private String intro(AtShoreFigures shore) {
+        boolean past = !brief.figures().pastInverter().isEmpty()
+                && shore.available().value().compareTo(shore.whole().value()) < 0;
+        return past
+                ? brief.words()
+                        .say("guide.together.shore.intro.past", brief.say(shore.whole()), brief.say(shore.available()))
+                : brief.words().say("guide.together.shore.intro", brief.say(shore.available()));
     }
 
     private static Map<Set<String>, String> marks(AtShoreFigures shore) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.quaybook.figures.ApplianceFigures;
 import org.quaybook.figures.ApplianceFigures.Verdict;
 import org.quaybook.figures.TogetherFigures;
@@ -73,7 +74,11 @@ final class LabelsRuntime {
         if (!uncounted.isEmpty()) {
             parts.add(LabelPart.strong(facts.say("runtime.direct", facts.some(uncounted))));
         }
-        List<String> never = names(Predicate.not(ApplianceFigures::runs));
+        List<String> never = Stream.concat(
+                        names(Predicate.not(ApplianceFigures::runs)).stream(),
+                        facts.figures().pastInverter().stream()
+                                .map(it -> it.appliance().name()))
+                .toList();
         if (!never.isEmpty()) {
             parts.add(LabelPart.strong(facts.say("runtime.never", facts.some(never))));
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.quaybook.figures.AbsenceFigures;
 import org.quaybook.figures.ReturnFigures;
 import org.quaybook.job.AcCircuit;
@@ -187,9 +188,9 @@ final class HarbourSheet {
                                     ? charger.charging().kind()
                                     : charger.charging().name(),
                             charger.input().stated())));
-            if (!leftOn().isEmpty()) {
+            if (!it.staying().isEmpty()) {
                 starts.add(notes.say(
-                        "harbour.starts.left-on", leftOn(), it.leftOn().stated()));
+                        "harbour.starts.left-on", it.staying(), it.leftOn().stated()));
             }
         });
         if (changesBack()) {
@@ -231,8 +232,15 @@ final class HarbourSheet {
                     absence.toReserve().stated(),
                     absence.toReserveWorn().stated()));
         }
-        if (staysOff && !leftOn().isEmpty()) {
-            lost.add(notes.say("harbour.lost.stays-off", leftOn()));
+        List<String> stopping = Stream.concat(
+                        staysOff ? leftOn().stream() : Stream.empty(),
+                        notes.it().figures().pastInverter().stream()
+                                .filter(it -> it.isOn(Source.SHORE)
+                                        && Given.isYes(it.appliance().leftOn()))
+                                .map(it -> it.appliance().name()))
+                .toList();
+        if (!stopping.isEmpty()) {
+            lost.add(notes.say("harbour.lost.stays-off", stopping));
         }
         lost.add(notes.say("harbour.lost.no-charge"));
         return lost;

@@ -432,7 +432,7 @@ class GuideTest {
         }
         figures(demo)
                 .atShore()
-                .filter(AtShoreFigures::isTight)
+                .filter(AtShoreFigures::tight)
                 .ifPresentOrElse(
                         shore -> assertThat(text).contains("Reckoned with " + word(shore.available())),
                         () -> assertThat(text).doesNotContain("On shore power"));

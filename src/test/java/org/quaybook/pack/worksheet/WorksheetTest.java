@@ -85,7 +85,8 @@ class WorksheetTest {
 
         assertThat(families)
                 .contains("bank", "isolator")
-                .allSatisfy(family -> assertThat(WORDS.say("worksheet.workings." + family)).isNotBlank());
+                .allSatisfy(family ->
+                        assertThat(WORDS.say("worksheet.workings." + family)).isNotBlank());
     }
 
     private static Printed demo(String name) {
