@@ -78,7 +78,10 @@ final class LoadChecks {
                     withLeftOn.map(GroupFigures::verdict).orElse(appliance.verdict()),
                     withLeftOn.map(GroupFigures::running).orElse(appliance.running()));
         }
-        figures.pastInverter().forEach(checks::reliedOn);
+        for (PastInverterFigures appliance : figures.pastInverter()) {
+            checks.reliedOn(appliance);
+            checks.neutralToCase(appliance.appliance());
+        }
         for (GroupFigures group : figures.groups()) {
             checks.together(group);
             Optional<GroupFigures> withLeftOn = figures.withLeftOn(group);

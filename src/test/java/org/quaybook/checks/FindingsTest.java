@@ -87,6 +87,12 @@ class FindingsTest {
                         LITHIUM,
                         "name: Slow cooker,",
                         "name: Slow cooker, neutral-to-case: yes,"),
+                change(
+                        Check.NEUTRAL_TO_CASE,
+                        FORBIDS,
+                        LITHIUM,
+                        "name: Water heater, power",
+                        "name: Water heater, neutral-to-case: yes, power"),
                 new Case(
                         Check.MICROWAVE_INPUT,
                         DECIDE,
