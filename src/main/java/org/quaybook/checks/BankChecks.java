@@ -25,6 +25,9 @@ final class BankChecks {
     /** What the trade calls a cable lug, in each language that a job may be written in. */
     private static final List<String> LUG = List.of("lug", "kabelschuh", "cosse", "kabelschoen", "terminal");
 
+    /** What a sum of decimals may be off. */
+    private static final double HAIR = 1 + 1e-9;
+
     private static final double UNEVEN = 1.10;
     private static final int MANY_STRINGS = 3;
     private static final double SHORT_UNLIKE_RESISTANCE = 3;
@@ -51,6 +54,7 @@ final class BankChecks {
         }
         checks.dischargeRate(protection);
         checks.reserve();
+        checks.chargeVoltage();
         checks.terminals();
     }
 
@@ -153,6 +157,19 @@ final class BankChecks {
                     it.reserve().stated(),
                     Stated.asGiven(usual));
         }
+    }
+
+    /** Beyond 3.65 V a cell no maker of lithium iron phosphate goes; of lead-acid some do. */
+    private void chargeVoltage() {
+        Voltage highest = figures.bank().highestUsual();
+        Given.maybe(bank.chargeVoltage())
+                .filter(stated -> stated.volts() > highest.volts() * HAIR)
+                .ifPresent(stated -> findings.add(
+                        BankFigures.isLithium(bank) ? Severity.FORBIDS : Severity.DECIDE,
+                        Check.CHARGE_VOLTAGE_HIGH,
+                        place(bank.chargeVoltage()),
+                        Stated.asGiven(stated),
+                        Stated.asGiven(highest)));
     }
 
     private Place place(@Nullable Given<?> given) {

@@ -117,7 +117,7 @@ final class ChargeChecks {
     /** Sources of whose cable nothing could be checked, told once. */
     private void unjudged(Rulebook rules) {
         List<Charging> unjudged = job.charging().stream()
-                .filter(charging -> ChargeCable.judged(charging, rules).isEmpty()
+                .filter(charging -> (ChargeCable.judged(charging, rules).isEmpty() && !isInTheInverter(charging))
                         || most(charging).amperes() <= 0)
                 .toList();
         if (!unjudged.isEmpty()) {
@@ -127,6 +127,14 @@ final class ChargeChecks {
                     unjudged.get(0).place(),
                     unjudged.stream().map(ChargeChecks::name).toList());
         }
+    }
+
+    /** A charger in one case with the inverter has no cable of its own: all that it gives passes every cable of the feed. */
+    private boolean isInTheInverter(Charging charging) {
+        return charging.kind() == ChargeKind.SHORE_CHARGER
+                && charging.cable() == null
+                && figures.supply().runs().stream()
+                        .allMatch(run -> charging.through().contains(run.cable().id()));
     }
 
     /** The rulebook's limit for what is not critical is asked of any feed; charging well asks for less. */
@@ -234,7 +242,16 @@ final class ChargeChecks {
         }
         Current gives = most(charging);
         Optional<Current> rated = Given.maybe(charging.rated());
-        if (rated.isEmpty()) {
+        boolean limited = Given.isYes(charging.currentLimited())
+                && Given.maybe(charging.current()).isPresent();
+        if (rated.isEmpty() && limited) {
+            findings.add(
+                    Severity.NOTE,
+                    Check.ALTERNATOR_RATING_UNWRITTEN,
+                    charging.place(),
+                    name(charging),
+                    Stated.up(gives));
+        } else if (rated.isEmpty()) {
             findings.add(Severity.DECIDE, Check.ALTERNATOR_UNKNOWN, charging.place(), name(charging));
         } else if (!figures(charging).bearsForHours(gives)) {
             findings.add(

@@ -85,6 +85,10 @@ public enum Check implements MessageKey {
             "alternator-unknown",
             "common practice: at most 60 % of its rating without a temperature sensor",
             Standing.COMMON_PRACTICE),
+    ALTERNATOR_RATING_UNWRITTEN(
+            "alternator-rating-unwritten",
+            "common practice: at most 60 % of its rating without a temperature sensor",
+            Standing.COMMON_PRACTICE),
     CHARGER_BEATEN("charger-beaten", "Kirchhoff’s current law", Standing.SEEN),
     CHARGE_COLD(
             "charge-cold",
@@ -109,6 +113,8 @@ public enum Check implements MessageKey {
     CHARGE_FUSE_LARGE("charge-fuse-large", "ISO 13297:2020 13.1.5; 33 CFR 183.455(c)", Standing.SEEN),
     CHARGE_FUSE_SMALL("charge-fuse-small", "80 % loading rule", Standing.SEEN),
     CHARGE_CURRENT("charge-current", "usual charge limit of the chemistry, or the maker’s", Standing.FROM_MEMORY),
+    CHARGE_VOLTAGE_HIGH(
+            "charge-voltage-high", "table of batteries: highest usual voltage of charging", Standing.FROM_MEMORY),
     BLOCKS_MIXED(
             "blocks-mixed",
             "common practice: one make, type and age in a bank; AS/NZS 3001.2 asks the same",
@@ -204,6 +210,9 @@ public enum Check implements MessageKey {
     LEAKAGE_BUDGET("leakage-budget", "common practice: at most 30 % of the RCD’s rating", Standing.COMMON_PRACTICE),
     CHANGEOVER_INTERLOCK("changeover-interlock", "IEC 60364-5-55 551.6", Standing.FROM_MEMORY),
     CHANGEOVER_UNKNOWN("changeover-unknown", "IEC 60364-5-55 551.6", Standing.FROM_MEMORY),
+    CHANGEOVER_MISSING("changeover-missing", "IEC 60364-5-55 551.6", Standing.FROM_MEMORY),
+    GENERATOR_INTERLOCK("generator-interlock", "IEC 60364-5-55 551.6", Standing.FROM_MEMORY),
+    GENERATOR_INTERLOCK_UNKNOWN("generator-interlock-unknown", "IEC 60364-5-55 551.6", Standing.FROM_MEMORY),
     ENGINE_SPACE_INSULATION("engine-space-insulation", "33 CFR 183.435: 75 °C in engine spaces", Standing.FROM_MEMORY),
     AC_DC_TOGETHER("ac-dc-together", "ISO 10133:2012 7: AC and DC conductors apart", Standing.SEEN),
     BLACK_NEGATIVE(
@@ -261,6 +270,10 @@ public enum Check implements MessageKey {
     GENERATOR_SMALL("generator-small", "definition of power and power factor", Standing.COMPUTED),
     GENERATOR_BEYOND("generator-beyond", "short-time power of the set", Standing.COMMON_PRACTICE),
     GENERATOR_START("generator-start", "short-time power of the set", Standing.COMMON_PRACTICE),
+    MUST_NOT_FAIL(
+            "must-not-fail",
+            "the running time with the battery old and cold; that somebody depends on it, the job says",
+            Standing.COMPUTED),
     DAY_CUT_OUT("day-cut-out", "the day’s course, own model", Standing.COMPUTED),
     SHORE_BREAKER_DISTANCE_UNKNOWN(
             "shore-breaker-distance-unknown",
@@ -297,7 +310,7 @@ public enum Check implements MessageKey {
     LUG_ORDER("lug-order", "common practice: the largest lug lies on the terminal face", Standing.COMMON_PRACTICE),
     ONE_POLE_BREAKER(
             "one-pole-breaker",
-            "IEC 60364-7-721: double-pole breakers in caravans; ISO 13297 for craft that meet reversed polarity",
+            "IEC 60364-7-721: double-pole breakers in caravans; ISO 13297 for craft that meet reversed polarity; ABYC E-11 lets one pole do where a lamp shows it",
             Standing.FROM_MEMORY),
     NEUTRAL_TO_CASE("neutral-to-case", "ISO 13297:2020 6.8: neutral is earthed at the source only", Standing.SEEN),
     MICROWAVE_INPUT(

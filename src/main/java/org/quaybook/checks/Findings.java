@@ -65,6 +65,15 @@ public final class Findings {
         }
     }
 
+    /**
+     * Adds a finding whose remedy asks for something that can be had or not.
+     *
+     * @param canBeHad whether it can; if not, the remedy says what else to do
+     */
+    void add(Severity severity, Check check, boolean canBeHad, Place place, Object... arguments) {
+        add(severity, check, canBeHad ? check.remedy() : check.remedyIfNoneDoes(), place, arguments);
+    }
+
     /** Adds a finding whose remedy names a limit among its arguments; one of nothing cannot be kept, which the remedy then says. */
     void addWithLimit(Severity severity, Check check, Place place, Figure<?> limit, Object... arguments) {
         add(

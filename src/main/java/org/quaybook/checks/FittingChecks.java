@@ -61,7 +61,8 @@ final class FittingChecks {
         for (Cable cable : job.cables()) {
             checks.cable(cable, tables.rules().conductors());
         }
-        if (job.craft().kind() != CraftKind.CABIN) {
+        if (job.craft().kind() != CraftKind.CABIN
+                && !checks.polarityShown(tables.rules().conductors())) {
             job.acCircuits().stream()
                     .filter(circuit -> Given.isNo(circuit.twoPole()))
                     .forEach(circuit ->
@@ -77,6 +78,18 @@ final class FittingChecks {
             checks.generator(job.generator());
         }
         checks.passThroughUnknown();
+    }
+
+    /**
+     * By the American rules a breaker of one pole may stay where a lamp shows that a pedestal is reversed and the shore
+     * breaker, which opens both conductors, is there to part it.
+     */
+    private boolean polarityShown(ConductorSize.Series series) {
+        Shore shore = job.shore();
+        return series == ConductorSize.Series.AWG
+                && shore != null
+                && Given.isYes(shore.polarityLamp())
+                && Given.maybe(shore.breaker()).isPresent();
     }
 
     private void bank(Bank bank) {
@@ -97,7 +110,9 @@ final class FittingChecks {
         }
         boolean silent =
                 bank.protection() != null && Given.isNo(bank.protection().alarmBefore());
-        if (silent && job.charging().stream().anyMatch(it -> it.kind() == ChargeKind.ALTERNATOR)) {
+        if (silent
+                && job.charging().stream()
+                        .anyMatch(it -> it.kind() == ChargeKind.ALTERNATOR && !Given.isYes(it.starterBattery()))) {
             findings.add(Severity.DECIDE, Check.PROTECTION_SILENT, bank.place());
         }
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.quaybook.diag.Message;
 import org.quaybook.diag.Severity;
 import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
@@ -96,22 +97,42 @@ final class FuseChecks {
                     Severity.FORBIDS,
                     Check.FUSE_OVER_CABLE,
                     fitted.place(),
-                    fuse.proposal().map(Stated::asGiven),
+                    fit(fuse),
                     fitted.id(),
                     Stated.asGiven(rating.get()),
                     fuse.most().stated());
         }
-        if (rating.isPresent() && rating.get().compareTo(fuse.least().value()) < 0) {
+        if (rating.isPresent()
+                && rating.get().compareTo(fuse.least().value()) < 0
+                && !toldOfCharger(fitted, rating.get())) {
             findings.addWithFit(
                     Severity.DECIDE,
                     Check.FUSE_UNDER_LOAD,
                     fitted.place(),
-                    fuse.proposal().map(Stated::asGiven),
+                    fit(fuse),
                     fitted.id(),
                     Stated.asGiven(rating.get()),
                     fuse.load().stated(),
                     fuse.least().stated());
         }
+    }
+
+    /** A rating of its own family, else one of another that has it. */
+    private static Optional<Object> fit(FuseFigures fuse) {
+        return fuse.proposal()
+                .<Object>map(Stated::asGiven)
+                .or(() -> fuse.other()
+                        .map(other ->
+                                Message.of(FuseFit.OTHER_FAMILY, Stated.asGiven(other.rating()), other.family())));
+    }
+
+    /** Whether the check of the charger behind it says already that it is too small. */
+    private boolean toldOfCharger(Fuse fitted, Current rating) {
+        return figures.charging().stream()
+                .filter(it -> it.charging().isFusedBy(fitted))
+                .flatMap(it -> it.circuit().stream())
+                .flatMap(circuit -> circuit.leastFuse().stream())
+                .anyMatch(least -> rating.compareTo(least.value()) < 0);
     }
 
     private void interrupting(FuseFigures fuse, Fuse fitted) {
@@ -152,6 +173,7 @@ final class FuseChecks {
             findings.add(
                     Severity.FORBIDS,
                     Check.FUSE_INTERRUPTING,
+                    fuse.canBeBroken(),
                     fitted.place(),
                     fitted.id(),
                     fuse.family().isPresent() ? fuse.family().get() : "—",

@@ -68,6 +68,7 @@ final class LoadChecks {
             checks.microwave(appliance.appliance());
             checks.heating(appliance);
             checks.neutralToCase(appliance.appliance());
+            checks.mustNotFail(appliance);
             Optional<GroupFigures> withLeftOn = figures.withLeftOn(appliance);
             withLeftOn.filter(it -> appliance.runs()).ifPresent(checks::together);
             checks.wish(
@@ -307,6 +308,26 @@ final class LoadChecks {
     private void neutralToCase(Appliance appliance) {
         if (Given.isYes(appliance.neutralToCase())) {
             findings.add(Severity.FORBIDS, Check.NEUTRAL_TO_CASE, appliance.place(), appliance.name());
+        }
+    }
+
+    /** One use of what somebody depends on against the time to plan on, with all that stays on beside it. */
+    private void mustNotFail(ApplianceFigures it) {
+        Appliance appliance = it.appliance();
+        Optional<TimeSpan> use = Given.maybe(appliance.perUse());
+        RunningFigures running =
+                figures.withLeftOn(it).map(GroupFigures::running).orElse(it.running());
+        if (appliance.isReliedOn()
+                && it.runs()
+                && use.isPresent()
+                && running.wornTime().value().compareTo(use.get()) < 0) {
+            findings.add(
+                    Severity.DECIDE,
+                    Check.MUST_NOT_FAIL,
+                    appliance.place(),
+                    appliance.name(),
+                    Stated.asGiven(use.get()),
+                    running.wornTime().stated());
         }
     }
 

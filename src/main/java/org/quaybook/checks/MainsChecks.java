@@ -65,12 +65,14 @@ final class MainsChecks {
         job.rcds().forEach(checks::rcd);
         checks.neutralBond();
         checks.changeover();
+        checks.withoutChangeover();
+        checks.generatorInterlock();
         checks.voltages();
         checks.inlet();
     }
 
     private void circuitsUnknown() {
-        if (job.acCircuits().isEmpty()) {
+        if (job.acCircuits().stream().noneMatch(it -> it.source().value() == Source.INVERTER)) {
             findings.add(Severity.DECIDE, Check.CIRCUITS_UNKNOWN, job.inverter().place());
         }
     }
@@ -281,6 +283,46 @@ final class MainsChecks {
         } else if (!Given.isYes(changeover.interlocked()) || !Given.isYes(changeover.switchesNeutral())) {
             findings.add(
                     Severity.DECIDE, Check.CHANGEOVER_UNKNOWN, changeover.kind().place());
+        }
+    }
+
+    /** What is fed by turns from two sources needs something that changes over. */
+    private void withoutChangeover() {
+        Changeover changeover = job.inverter().changeover();
+        if (changeover == null || changeover.kind().value() != ChangeoverKind.NONE) {
+            return;
+        }
+        List<Socket> both =
+                job.sockets().stream().filter(MainsChecks::inverterToo).toList();
+        if (!both.isEmpty()) {
+            findings.add(
+                    Severity.FORBIDS,
+                    Check.CHANGEOVER_MISSING,
+                    both.get(0).place(),
+                    both.stream().map(Socket::name).toList());
+        }
+    }
+
+    /** Whether the inverter feeds a socket at one time and another source at another. */
+    private static boolean inverterToo(Socket socket) {
+        List<Source> sources = Stream.of(socket.shoreOn(), socket.shoreOff(), socket.generatorOn())
+                .flatMap(by -> Given.maybe(by).stream())
+                .filter(source -> source != Source.NOTHING)
+                .distinct()
+                .toList();
+        return sources.contains(Source.INVERTER) && sources.size() > 1;
+    }
+
+    /** The changeover of the inverter parts it from both, but not both from each other. */
+    private void generatorInterlock() {
+        Generator generator = job.generator();
+        if (generator == null || job.shore() == null) {
+            return;
+        }
+        if (Given.isNo(generator.interlocked())) {
+            findings.add(Severity.FORBIDS, Check.GENERATOR_INTERLOCK, generator.place());
+        } else if (!Given.isYes(generator.interlocked())) {
+            findings.add(Severity.DECIDE, Check.GENERATOR_INTERLOCK_UNKNOWN, generator.place());
         }
     }
 

@@ -131,6 +131,11 @@ public record BankFigures(
                 .orElseThrow(() -> new IllegalArgumentException(given.place().path() + " was not seen"));
     }
 
+    /** Voltage that a bank of this chemistry is usually charged to at most, equalising included (table of batteries). */
+    public Voltage highestUsual() {
+        return battery.voltages().highest().times((double) asItIs.rest().cells() / battery.cellsPer12VoltBlock());
+    }
+
     /** Whether the bank is of lithium iron phosphate. */
     public static boolean isLithium(Bank bank) {
         return bank.chemistry().value() == Chemistry.LITHIUM_IRON_PHOSPHATE;

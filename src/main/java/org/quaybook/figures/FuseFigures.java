@@ -38,6 +38,8 @@ import org.quaybook.quantity.Voltage;
  * @param margin largest rating that protects the conductors over the rating
  * @param mostDistance longest conductor before it; empty if the rulebook names none for this case
  * @param proposal the least standard rating of the family inside the range, for the remedy
+ * @param other a family that has a rating inside the range and breaks what it must, where the fitted one has none
+ * @param canBeBroken whether any family of the table breaks what it must
  */
 public record FuseFigures(
         @Nullable Fuse fuse,
@@ -55,7 +57,12 @@ public record FuseFigures(
         Optional<Figure<Ratio>> loading,
         Optional<Figure<Ratio>> margin,
         Optional<Figure<Length>> mostDistance,
-        Optional<Current> proposal) {
+        Optional<Current> proposal,
+        Optional<Other> other,
+        boolean canBeBroken) {
+
+    /** A fuse of another family. */
+    public record Other(FuseFamily family, Current rating) {}
 
     /** Longer than any name a job may give, so that it clashes with none. */
     static final String MISSING = "main-fuse";

@@ -33,9 +33,9 @@ import org.quaybook.reference.FuseFamilyRow;
 /** Works out the figures of one fuse. */
 final class FuseReckoning {
 
-    /** Families in the order they are proposed: the most able to interrupt first. */
+    /** Families in the order they are proposed: the most able to interrupt first, knife blades where nothing smaller does. */
     private static final List<FuseFamily> PREFERENCE =
-            List.of(FuseFamily.CLASS_T, FuseFamily.NH_GG, FuseFamily.MRBF, FuseFamily.ANL, FuseFamily.MEGA);
+            List.of(FuseFamily.CLASS_T, FuseFamily.MRBF, FuseFamily.ANL, FuseFamily.MEGA, FuseFamily.NH_GG);
 
     private static final Temperature COLD = new Temperature(20);
 
@@ -115,6 +115,8 @@ final class FuseReckoning {
                 .or(() -> proposal.map(proposed -> book.enter(
                         key + ".rating", proposed, Rounding.NEAREST, Formula.FUSE_CHOSEN, Input.of("I", least))));
         Optional<Figure<Voltage>> usualVoltage = family.flatMap(this::usualVoltage);
+        Optional<FuseFamily> otherFamily =
+                proposal.isPresent() ? Optional.empty() : propose(range, mustInterrupt.value());
         return new FuseFigures(
                 fuse,
                 role,
@@ -131,7 +133,9 @@ final class FuseReckoning {
                 rating.map(it -> share("loading", load, it, Rounding.UP)),
                 rating.map(it -> share("margin", most, it, Rounding.DOWN)),
                 mostDistance(),
-                proposal);
+                proposal,
+                otherFamily.flatMap(f -> range.choose(row(f).ratings()).map(it -> new FuseFigures.Other(f, it))),
+                PREFERENCE.stream().anyMatch(f -> canInterrupt(f, mustInterrupt.value())));
     }
 
     private Figure<Ratio> share(String name, Figure<Current> a, Figure<Current> b, Rounding rounding) {
@@ -149,8 +153,25 @@ final class FuseReckoning {
             case STRING -> stringLoad();
             case MAIN ->
                 way.carried(key, passed(), inverter.worstCurrent(), bank, book).carried();
-            case BRANCH -> book.stated(key + ".load", stated("load", fuse().load()));
+            case BRANCH -> branchLoad();
         };
+    }
+
+    /** What it feeds, or what charges the bank through it where that is more; of a charger's fuse nobody need write a load. */
+    private Figure<Current> branchLoad() {
+        Optional<Figure<Current>> charged = SharedWay.charged(key + ".charged", way.chargers(fuse()), bank, book);
+        if (charged.isPresent() && Given.maybe(fuse().load()).isEmpty()) {
+            return charged.get();
+        }
+        Figure<Current> drawn = book.stated(key + ".load", stated("load", fuse().load()));
+        return charged.map(given -> book.enter(
+                        key + ".carried",
+                        given.value().compareTo(drawn.value()) > 0 ? given.value() : drawn.value(),
+                        Rounding.UP,
+                        Formula.LARGER,
+                        Input.of("a", drawn),
+                        Input.of("b", given)))
+                .orElse(drawn);
     }
 
     private String id() {

@@ -57,6 +57,10 @@ public record Charging(
                 "alternator: whether something keeps its current to that, such as a charger between it and the bank; a regulator that only holds the voltage does not")
         @Nullable Given<Boolean> currentLimited,
 
+        @Means(
+                "alternator: whether a starter battery stays on it whatever the bank does, as where a DC-DC charger feeds the bank from it")
+        @Nullable Given<Boolean> starterBattery,
+
         @Means("hours a day it usually runs") @Within(least = "0 h", most = "24 h") @Nullable Given<TimeSpan> perDay,
 
         @Means(value = "time of day that it usually begins to run; 10:00 when not written", example = "10:00") @Nullable LocalTime begins,

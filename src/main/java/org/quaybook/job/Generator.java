@@ -15,7 +15,11 @@ public record Generator(
 
         @Means("breaker between it and the inverter's input") @Within(least = "1 A", most = "500 A") @Nullable Given<Current> breaker,
 
-        @Means("where its neutral is tied to earth") @Nullable Given<NeutralBond> neutralBond,
+        @Means("where its neutral is tied to earth: always if at the generator itself, none if nowhere") @Nullable Given<NeutralBond> neutralBond,
+
+        @Means(
+                "whether it and shore power can never meet, by one inlet for both or a lock, and what parts them opens neutral too")
+        @Nullable Given<Boolean> interlocked,
 
         @Means("whether voltage and frequency stay within what the charger accepts") @Nullable Given<Boolean> steady,
 

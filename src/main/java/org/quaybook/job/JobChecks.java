@@ -36,6 +36,11 @@ final class JobChecks {
 
     private static final double THRESHOLD_MOST = 1.2;
 
+    /** Shares of the nominal voltage between which any battery is charged: 16.8 V at 12 V is beyond equalising. */
+    private static final double CHARGING_LEAST = 1.0;
+
+    private static final double CHARGING_MOST = 1.4;
+
     /** More would make labels that nobody reads (common practice, no source). */
     private static final int LABEL_LANGUAGES = 2;
 
@@ -64,6 +69,7 @@ final class JobChecks {
         found.all(TestResult.class).forEach(this::test);
         found.all(Bank.class).forEach(bank -> found.all(Inverter.class).forEach(it -> thresholds(bank, it)));
         found.value("job.date", LocalDate.class).ifPresent(this::dates);
+        found.all(Socket.class).forEach(this::socket);
         found.all(Header.class).forEach(this::header);
         found.all(Translation.class).forEach(this::translation);
     }
@@ -135,7 +141,17 @@ final class JobChecks {
             if (!usual) {
                 problems.add(bank.block().voltage().place(), Message.of(JobMessage.BANK_VOLTAGE, volts));
             }
+            within(bank.chargeVoltage(), volts, CHARGING_LEAST, CHARGING_MOST);
         });
+    }
+
+    private void socket(Socket socket) {
+        if (Given.maybe(socket.shoreOff()).filter(Source.SHORE::equals).isPresent()) {
+            problems.add(
+                    placeOf(socket.shoreOff()),
+                    Message.of(JobMessage.SHORE_WHILE_OFF, socket.name()),
+                    Message.of(JobMessage.WRITE_EITHER, "shore-off: inverter", "shore-off: nothing"));
+        }
     }
 
     private static Optional<Voltage> nominal(Bank bank) {
@@ -173,8 +189,12 @@ final class JobChecks {
     }
 
     private void threshold(@Nullable Given<Voltage> given, Voltage nominal) {
-        Voltage least = nominal.times(THRESHOLD_LEAST);
-        Voltage most = nominal.times(THRESHOLD_MOST);
+        within(given, nominal, THRESHOLD_LEAST, THRESHOLD_MOST);
+    }
+
+    private void within(@Nullable Given<Voltage> given, Voltage nominal, double leastShare, double mostShare) {
+        Voltage least = nominal.times(leastShare);
+        Voltage most = nominal.times(mostShare);
         Given.maybe(given)
                 .filter(it -> it.compareTo(least) < 0 || it.compareTo(most) > 0)
                 .ifPresent(it -> problems.add(

@@ -1,6 +1,5 @@
 package org.quaybook.job;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -114,18 +113,10 @@ final class Quantities {
     private static Quantity make(Kind<?> kind, Matcher parts) throws Refusal {
         try {
             return kind.make()
-                    .apply(canonical(parts.group(1), kind.unit(parts.group(2)).orElseThrow()));
+                    .apply(kind.unit(parts.group(2)).orElseThrow().toCanonical(Double.parseDouble(parts.group(1))));
         } catch (IllegalArgumentException impossible) {
             throw new Refusal(Message.of(JobMessage.NEGATIVE, parts.group(), JobMessage.dimension(kind)));
         }
-    }
-
-    /** In decimals, so that 35 cm is the same length as 0.35 m to the last digit. */
-    private static double canonical(String number, Unit unit) {
-        return new BigDecimal(number)
-                .multiply(BigDecimal.valueOf(unit.factor()))
-                .add(BigDecimal.valueOf(unit.offset()))
-                .doubleValue();
     }
 
     private static Optional<Kind<?>> kindOf(String unit) {

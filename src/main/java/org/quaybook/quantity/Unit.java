@@ -27,9 +27,12 @@ public record Unit(String symbol, List<String> spellings, double factor, double 
         return symbol.equals(text) || spellings.contains(text);
     }
 
-    /** The value in canonical units of a number written in this unit. */
+    /** The value in canonical units of a number written in this unit; in decimals, so that 7 in are 0.1778 m wherever they stand. */
     public double toCanonical(double written) {
-        return written * factor + offset;
+        return BigDecimal.valueOf(written)
+                .multiply(BigDecimal.valueOf(factor))
+                .add(BigDecimal.valueOf(offset))
+                .doubleValue();
     }
 
     /** The number to write in this unit for a value in canonical units; in decimals, so that 0.29 is 29 % and no trifle less. */

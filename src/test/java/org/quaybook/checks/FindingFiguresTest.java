@@ -28,6 +28,7 @@ class FindingFiguresTest {
 
     /** These tell a limit of a table or of common practice, or the next size of a series, as their sources say. */
     private static final Set<Check> WITH_LIMITS = EnumSet.of(
+            Check.CHARGE_VOLTAGE_HIGH,
             Check.ENGINE_SPACE_INSULATION,
             Check.FUSE_OVER_CABLE,
             Check.FUSE_UNDER_LOAD,

@@ -447,6 +447,10 @@ class FindingsTest {
                         ChangedDemo.of(
                                 LITHIUM, "    discharge: 150 A (plate)\n", "", "capacity: 230 Ah", "capacity: 50 Ah"),
                         ChangedDemo.of(LITHIUM, "capacity: 230 Ah", "capacity: 50 Ah")),
+                // Makers of glass mat charge a 12 V block with 14.8 V at most, of lithium with 3.65 V a cell (from
+                // memory).
+                new Case(Check.CHARGE_VOLTAGE_HIGH, DECIDE, setTo(GLASS_MAT, "15.0 V"), setTo(GLASS_MAT, "14.8 V")),
+                new Case(Check.CHARGE_VOLTAGE_HIGH, FORBIDS, setTo(LITHIUM, "29.3 V"), setTo(LITHIUM, "29.2 V")),
                 change(Check.RESERVE_LOW, DECIDE, GLASS_MAT, "reserve: 50 %", "reserve: 40 %"),
                 // The inverter of the barge draws up to 166 A.
                 change(Check.ISOLATOR_RATING, FORBIDS, LITHIUM, "rating: 200 A", "rating: 150 A"),
@@ -510,6 +514,14 @@ class FindingsTest {
         String distance = keys.contains("distance") ? "" : ", distance: 100 mm";
         return ChangedDemo.of(
                 demo, "fuses:\n", "fuses:\n  - { id: F2, protects: [], family: class-t, " + keys + distance + " }\n");
+    }
+
+    private static ChangedDemo setTo(String demo, String voltage) {
+        return ChangedDemo.of(demo, "bank:\n", "bank:\n  charge-voltage: " + voltage + "\n");
+    }
+
+    private static ChangedDemo dependedOn(String perUse) {
+        return ChangedDemo.of(LITHIUM, "kind: heating, per-use: 6 h", "must-not-fail: yes, per-use: " + perUse);
     }
 
     private static ChangedDemo chargedWith(String voltage) {
@@ -609,6 +621,7 @@ class FindingsTest {
                         DECIDE,
                         twoAtOnce("cut-out: 10.5 V", "cut-out: 11.9 V"),
                         twoAtOnce("cut-out: 10.5 V", "cut-out: 10.5 V")),
+                new Case(Check.MUST_NOT_FAIL, DECIDE, dependedOn("40 h"), dependedOn("6 h")),
                 new Case(Check.WISHED_TIME, NOTE, wished("95 min"), wished("70 min")),
                 new Case(Check.WISHED_TIME, DECIDE, wished("3 h"), wished("70 min")),
                 // By itself the laptop runs for days; the dehumidifier that stays on leaves less.
@@ -786,6 +799,14 @@ class FindingsTest {
                         DECIDE,
                         ChangedDemo.of(LITHIUM, "current: 90 A, rated", "current: 50 A, current-limited: no, rated"),
                         ChangedDemo.of(LITHIUM, "current: 90 A, rated", "current: 50 A, current-limited: yes, rated")),
+                new Case(
+                        Check.ALTERNATOR_RATING_UNWRITTEN,
+                        NOTE,
+                        ChangedDemo.of(LITHIUM, "current: 90 A, rated: 90 A", "current: 30 A, current-limited: yes"),
+                        ChangedDemo.of(
+                                LITHIUM,
+                                "current: 90 A, rated: 90 A",
+                                "current: 30 A, current-limited: yes, rated: 90 A")),
                 change(Check.ALTERNATOR_UNKNOWN, DECIDE, LITHIUM, "current: 90 A, rated: 90 A", "current: 90 A"),
                 // 16 mm² of 70 °C bear 90 A by the table, 0.75 of it in an engine space (ISO 13297, from memory).
                 new Case(
@@ -970,6 +991,19 @@ class FindingsTest {
                         "neutral-bond: not seen"),
                 change(Check.CHANGEOVER_INTERLOCK, FORBIDS, LITHIUM, "interlocked: yes", "interlocked: no"),
                 change(Check.CHANGEOVER_INTERLOCK, FORBIDS, LITHIUM, "switches-neutral: yes", "switches-neutral: no"),
+                change(Check.CHANGEOVER_MISSING, FORBIDS, LITHIUM, "kind: automatic", "kind: none"),
+                change(
+                        Check.GENERATOR_INTERLOCK,
+                        FORBIDS,
+                        AMERICAN,
+                        "interlocked: yes\n  chosen-by",
+                        "interlocked: no\n  chosen-by"),
+                change(
+                        Check.GENERATOR_INTERLOCK_UNKNOWN,
+                        DECIDE,
+                        AMERICAN,
+                        "interlocked: yes\n  chosen-by",
+                        "chosen-by"),
                 change(Check.CHANGEOVER_UNKNOWN, DECIDE, LITHIUM, "interlocked: yes", "interlocked: not seen"),
                 change(
                         Check.SHORE_BREAKER_DISTANCE,
@@ -1075,6 +1109,132 @@ class FindingsTest {
                 .contains("266\u00a0W");
     }
 
+    private static List<String> remedies(ChangedDemo demo, Check check) {
+        Words words = Words.of("en-GB");
+        return findings(demo).stream()
+                .filter(finding -> finding.check() == check)
+                .map(finding -> words.say(finding.remedy()).replace('\u00a0', ' '))
+                .toList();
+    }
+
+    /** 33 CFR 183.455(b): up to 7 in of bare conductor, 7 in included. */
+    @Test
+    void whatIsAsLongAsAllowedIsNotTooLong() {
+        String sheathed = "joints: 4, sheathed: yes";
+        assertThat(findings(ChangedDemo.of(AMERICAN, sheathed, "joints: 4")))
+                .extracting(Finding::check)
+                .doesNotContain(Check.FUSE_DISTANCE);
+        assertThat(findings(ChangedDemo.of(AMERICAN, sheathed, "joints: 4", "distance: 7 in", "distance: 7.1 in")))
+                .extracting(Finding::check)
+                .contains(Check.FUSE_DISTANCE);
+    }
+
+    /** Blade fuses end at 40 A (ISO 8820-3, from memory); the cable bears far more, and so do fuses of other families. */
+    @Test
+    void whereOnlyTheFamilyEndsAnotherIsNamed() {
+        assertThat(remedies(
+                        ChangedDemo.of(LITHIUM, "family: class-t, rating: 225 A", "family: blade, rating: 40 A"),
+                        Check.FUSE_UNDER_LOAD))
+                .singleElement(InstanceOfAssertFactories.STRING)
+                .contains("225 A (another family: class T)")
+                .doesNotContain("thicker");
+    }
+
+    /** 25 kA of NH and 20 kA of class T are the most that the table holds (IEC 60269-2, ABYC E-11). */
+    @Test
+    void whereNoFamilyBreaksTheShortNoneIsAskedFor() {
+        assertThat(remedies(ChangedDemo.of(LITHIUM, "resistance: 6 mΩ", "resistance: 2 mΩ"), Check.FUSE_INTERRUPTING))
+                .singleElement(InstanceOfAssertFactories.STRING)
+                .contains("short-circuit");
+    }
+
+    /** 90 A ask for 112.5 A at 80 % (common practice), whatever little the fuse feeds besides; 35 mm² bear 160 A (ISO 13297). */
+    @Test
+    void aFuseThatAChargerPassesIsFitForWhatItCharges() {
+        String fuses = "fuses:\n";
+        String own =
+                fuses + "  - { id: F2, role: branch, feeds: Engine alternator, conductor: 35 mm2, distance: 100 mm,"
+                        + " through: [bank], family: class-t";
+        String[] cable = {"current: 90 A, rated", "current: 90 A, cable: 35 mm2, fuse: F2, rated"};
+        assertThat(remedies(
+                        ChangedDemo.of(
+                                LITHIUM,
+                                fuses,
+                                own + ", load: 0 A, average: 0 A, rating: 300 A }\n",
+                                cable[0],
+                                cable[1]),
+                        Check.FUSE_OVER_CABLE))
+                .singleElement(InstanceOfAssertFactories.STRING)
+                .contains("Fit 125 A");
+        ChangedDemo unwritten = ChangedDemo.of(LITHIUM, fuses, own + " }\n", cable[0], cable[1]);
+        assertThat(unwritten.value("fuse.F2.rating")).isEqualTo(125);
+        assertThat(findings(ChangedDemo.of(
+                        LITHIUM, fuses, own + ", load: 0 A, average: 0 A, rating: 110 A }\n", cable[0], cable[1])))
+                .extracting(Finding::check)
+                .contains(Check.CHARGE_FUSE_SMALL)
+                .doesNotContain(Check.FUSE_UNDER_LOAD);
+    }
+
+    /** All that a charger in the inverter gives passes the inverter's cables, which are judged by it (Kirchhoff). */
+    @Test
+    void aChargerInTheInverterHasNoCableOfItsOwn() {
+        String named = "name: Shore charger, current: 60 A,";
+        String others = "kind: alternator, name: Engine alternator, current: 90 A,";
+        String panels = "name: Roof panels, peak: 600 W, current: 22 A,";
+        String judged = " cable: 35 mm2,";
+        assertThat(findings(ChangedDemo.of(
+                        LITHIUM,
+                        named,
+                        named + " through: [F1, B1, B2],",
+                        others,
+                        others + judged,
+                        panels,
+                        panels + judged)))
+                .extracting(Finding::check)
+                .doesNotContain(Check.CHARGE_UNJUDGED);
+        assertThat(findings(ChangedDemo.of(
+                        LITHIUM, named, named + " through: [B1],", others, others + judged, panels, panels + judged)))
+                .extracting(Finding::check)
+                .contains(Check.CHARGE_UNJUDGED);
+    }
+
+    /** ABYC E-11, from memory: breakers of one pole where the shore breaker has two and a lamp shows reversed polarity. */
+    @Test
+    void onePoleDoesWhereTheAmericanRulesLetIt() {
+        String[] onePole = {"breaker: 15 A, curve: C,", "breaker: 15 A, two-pole: no, curve: C,"};
+        assertThat(findings(ChangedDemo.of(AMERICAN, onePole)))
+                .extracting(Finding::check)
+                .doesNotContain(Check.ONE_POLE_BREAKER);
+        assertThat(findings(
+                        ChangedDemo.of(AMERICAN, onePole[0], onePole[1], "polarity-lamp: yes", "polarity-lamp: no")))
+                .extracting(Finding::check)
+                .contains(Check.ONE_POLE_BREAKER);
+    }
+
+    /** Behind a DC-DC charger the alternator keeps its starter battery when the bank's protection opens (common practice). */
+    @Test
+    void anAlternatorThatKeepsABatteryLosesNoLoad() {
+        assertThat(findings(ChangedDemo.of(
+                        LITHIUM,
+                        "alarm-before: yes",
+                        "alarm-before: no",
+                        "current: 90 A, rated: 90 A",
+                        "current: 30 A, current-limited: yes, starter-battery: yes, rated: 90 A")))
+                .extracting(Finding::check)
+                .doesNotContain(Check.PROTECTION_SILENT);
+    }
+
+    /** A circuit of shore power says nothing of what the inverter feeds. */
+    @Test
+    void circuitsOfShorePowerAreNoneOfTheInverter() {
+        assertThat(findings(ChangedDemo.of(
+                        GLASS_MAT,
+                        "cable: 2.5 mm2, source: inverter, rcd: R1",
+                        "cable: 2.5 mm2, source: shore, rcd: R1")))
+                .extracting(Finding::check)
+                .contains(Check.CIRCUITS_UNKNOWN);
+    }
+
     /** Message and remedy are made from the arguments at hand; a place beyond them or a missing word throws. */
     @ParameterizedTest
     @MethodSource("cases")
@@ -1123,7 +1283,7 @@ class FindingsTest {
     void noWordsForWantOfAFitWithoutACheck() {
         assertThat(Words.of("en-GB").keys())
                 .filteredOn(key -> key.startsWith("check.") && key.endsWith(".remedy-if-none-does"))
-                .hasSize(12)
+                .hasSize(13)
                 .isSubsetOf(Arrays.stream(Check.values())
                         .map(check -> check.remedyIfNoneDoes().key())
                         .toList());

@@ -12,6 +12,7 @@ import org.quaybook.job.TestKind;
 import org.quaybook.job.TestResult;
 import org.quaybook.quantity.Ratio;
 import org.quaybook.quantity.Rounding;
+import org.quaybook.quantity.Stated;
 import org.quaybook.quantity.Voltage;
 import org.quaybook.record.Rows;
 
@@ -49,11 +50,17 @@ final class NormalChapter {
         PartNames.largestOf(brief.figures().appliances()).ifPresent(heavy -> running(heavy, rows));
         rows.add(row(say("alarm"), brief.say(brief.figures().inverter().alarm())));
         if (!brief.job().charging().isEmpty()) {
-            rows.add(row(
-                    say("charging"), brief.say(brief.figures().bankCharging().voltage())));
+            rows.add(row(say("charging"), strongCharging()));
         }
         rows.add(row(say("idle"), brief.say(brief.figures().inverter().idle())));
         return List.copyOf(rows);
+    }
+
+    /** As the chargers are set, where somebody has read that off them. */
+    private String strongCharging() {
+        return Given.maybe(brief.job().bank().chargeVoltage())
+                .map(set -> brief.words().word(Stated.asGiven(set)))
+                .orElseGet(() -> brief.say(brief.figures().bankCharging().voltage()));
     }
 
     private void running(ApplianceFigures heavy, List<Map<String, Object>> rows) {

@@ -146,6 +146,14 @@ class GuideAdviceTest {
         return String.valueOf(new TroubleChapter(brief(job)).rows());
     }
 
+    /** The owner who reads more than his chargers are set to must not be told that it is normal. */
+    @Test
+    void strongChargingEndsWhereTheChargersAreSet() {
+        assertThat(String.valueOf(new NormalChapter(brief(DemoJob.of("long-way-round"))).facts())
+                        .replace('\u00a0', ' '))
+                .contains("Towards the end of strong charging, up to, value=14.0 V");
+    }
+
     /** Panels that go on charging in the cold are not left as they are. */
     @Test
     void panelsWithoutColdStopAreNotLeftOnInFrost() {

@@ -46,6 +46,7 @@ import org.quaybook.figures.Figure;
 import org.quaybook.figures.Figures;
 import org.quaybook.figures.FuseFigures;
 import org.quaybook.figures.TogetherFigures;
+import org.quaybook.job.Given;
 import org.quaybook.job.Job;
 import org.quaybook.job.Socket;
 import org.quaybook.pack.guide.PrintedGuide.Letter;
@@ -364,7 +365,15 @@ class GuideTest {
                         word(figures.bank().restAtReserve()),
                         word(figures.inverter().alarm()),
                         word(figures.inverter().idle()),
-                        "up to " + word(figures.bankCharging().voltage()));
+                        "up to "
+                                + Given.maybe(DemoJob.of(demo)
+                                                .assessment()
+                                                .job()
+                                                .bank()
+                                                .chargeVoltage())
+                                        .map(set -> DemoJob.WORDS.word(set).replace('\u00a0', ' '))
+                                        .orElseGet(() ->
+                                                word(figures.bankCharging().voltage())));
         ApplianceFigures heavy = figures.appliances().stream()
                 .filter(ApplianceFigures::runs)
                 .max(Comparator.comparing(it -> it.power().value()))

@@ -143,6 +143,14 @@ class WorksheetTest {
         return Files.writeString(folder.resolve("job.yaml"), text);
     }
 
+    /** A switch that a charger passes too has a working of its own, under a heading of its own. */
+    @Test
+    void whatPassesASwitchIsWorkedOut() throws IOException {
+        Printed it = print(
+                changed("lantern-moth", "current: 60 A, cold-stop", "current: 60 A, through: [F1, B1, B2], cold-stop"));
+        assertThat(it.text()).contains("Battery switches", "Switch S1: the most that passes it");
+    }
+
     /** ISO 216: A4 is 210 x 297 mm; ANSI Y14.1: Letter is 8.5 x 11 in. */
     @ParameterizedTest
     @CsvSource({"lantern-moth, 210, 297", "marmalade-meridian, 215.9, 279.4"})
