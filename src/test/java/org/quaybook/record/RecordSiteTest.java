@@ -252,6 +252,14 @@ class RecordSiteTest {
     }
 
     @Test
+    void whatHangsPastTheInverterNeverRunsOnBattery() {
+        assertThat(Demos.of("lantern-moth").page().text()).contains("Not on battery: Water heater (shore power).");
+        assertThat(Demos.of("lantern-moth").page().texts("//table[@class='runs']//th[@scope='rowgroup']"))
+                .isNotEmpty()
+                .noneMatch(row -> row.contains("Water heater"));
+    }
+
+    @Test
     void theReserveItselfIsNotBelowTheReserve() {
         assertThat(Demos.of("lantern-moth").page().texts("//tr[@class='mark']/th"))
                 .extracting(text -> text.replace('\u00A0', ' '))

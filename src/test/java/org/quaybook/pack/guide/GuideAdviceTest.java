@@ -154,6 +154,21 @@ class GuideAdviceTest {
                 .contains("Towards the end of strong charging, up to, value=14.0 V");
     }
 
+    /** The barge's water heater hangs on shore power, past the inverter. */
+    @Test
+    void whatHangsPastTheInverterNeverRunsOnBattery() {
+        Briefing brief = brief(DemoJob.of("lantern-moth"));
+
+        assertThat(String.valueOf(new RunChapter(brief).facts()))
+                .contains("{name=Water heater, why=Its circuit is fed by shore power only.}", "cannotButOnShore=true");
+        assertThat(String.valueOf(new ShoreChapter(brief).facts()))
+                .contains("Without shore power this stops: Water heater.");
+        assertThat(String.valueOf(new TogetherChapter(brief).facts().get("shore")))
+                .contains("name=Water heater");
+        assertThat(String.valueOf(new TogetherChapter(brief).facts().get("matrices")))
+                .doesNotContain("Water heater");
+    }
+
     /** Panels that go on charging in the cold are not left as they are. */
     @Test
     void panelsWithoutColdStopAreNotLeftOnInFrost() {

@@ -677,6 +677,11 @@ class LabelsTest {
         assertThat(sizeOf(tooLarge)).isCloseTo(60, within(0.1));
     }
 
+    @Test
+    void whatHangsPastTheInverterIsNamedAtTheBoard() {
+        assertThat(text(DemoJob.demo("lantern-moth").design("runtime"))).contains("Not on battery: Water heater.");
+    }
+
     private static double sizeOf(DemoJob job) {
         return job.sized().stream()
                 .filter(sized -> sized.design().id().equals("appliance-1"))
