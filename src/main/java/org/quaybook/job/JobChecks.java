@@ -36,8 +36,11 @@ final class JobChecks {
 
     private static final double THRESHOLD_MOST = 1.2;
 
-    /** Shares of the nominal voltage between which any battery is charged: 16.8 V at 12 V is beyond equalising. */
-    private static final double CHARGING_LEAST = 1.0;
+    /**
+     * Shares of the nominal voltage between which any battery is charged: 12.6 V at 12 V charge nothing, 16.8 V are beyond
+     * equalising (common practice, no source). The nominal voltage itself would make a fuse seem to break more than it does.
+     */
+    private static final double CHARGING_LEAST = 1.05;
 
     private static final double CHARGING_MOST = 1.4;
 
